@@ -1,0 +1,56 @@
+// Opening and saving as the person does it: from the menu, with its questions and its refusals.
+#pragma once
+
+#include "document/document.h"
+
+#include <QObject>
+
+class QMenu;
+class QWidget;
+
+namespace firn::app {
+
+class MessageBar;
+class Questions;
+
+class FileActions : public QObject {
+    Q_OBJECT
+
+public:
+    FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window);
+
+    void fill(QMenu& menu);
+
+    /// Lays out a sample at the very first start, and later the recipe that was open last.
+    void greet();
+
+    /// Opens a file in place of the recipe on the bench, after asking about changes that are not saved.
+    void openFile(const QString& path);
+
+    /// Whether the recipe on the bench may go: it is saved, or the person does not want it.
+    bool mayLeave();
+
+    /// False if the recipe is still not kept in a file.
+    bool save();
+    bool saveAs();
+
+signals:
+    /// What is being typed should go into the recipe first.
+    void aboutToUseRecipe();
+
+private:
+    void startNew();
+    void open();
+    void fillRecent(QMenu& menu);
+    void fillSamples(QMenu& menu);
+    bool saveTo(const QString& path);
+    void saveCopy(const QString& path);
+    QString suggestedPath() const;
+
+    Document& m_document;
+    Questions& m_questions;
+    MessageBar& m_messages;
+    QWidget& m_window;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,34 @@
+// How the cells of the ingredient table are painted and typed into.
+#pragma once
+
+#include "bench/suggesting_edit.h"
+#include "ingredients/catalogue.h"
+
+#include <QStyledItemDelegate>
+
+namespace firn::app {
+
+class IngredientDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+
+public:
+    /// The catalogue must outlive the delegate.
+    IngredientDelegate(const Catalogue& catalogue, QObject* parent);
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+    void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    bool eventFilter(QObject* object, QEvent* event) override;
+
+signals:
+    /// Enter was pressed in an editor, which has been committed and closed.
+    void entered();
+
+private:
+    std::vector<Suggestion> ingredientsLike(const QString& typed) const;
+
+    const Catalogue& m_catalogue;
+};
+
+}  // namespace firn::app

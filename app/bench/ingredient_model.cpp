@@ -1,0 +1,287 @@
+#include "bench/ingredient_model.h"
+
+#include "bench/ingredient_columns.h"
+#include "bench/tool_tip.h"
+#include "exchange/recipe_text.h"
+#include "gauges/wording.h"
+
+#include <QFont>
+#include <algorithm>
+#include <ranges>
+
+namespace firn::app {
+
+namespace {
+
+const IngredientColumn& columnOf(int column) { return ingredientColumns().at(std::size_t(column)); }
+
+bool isUnknown(const RowAnalysis& row) { return row.ingredientId.empty(); }
+
+}  // namespace
+
+IngredientModel::IngredientModel(Document& document, QObject* parent)
+    : QAbstractTableModel(parent)
+    , m_document(document)
+{
+    connect(&document, &Document::replaced, this, [this] { showComponent(0); });
+    connect(&document, &Document::changed, this, &IngredientModel::follow);
+    startAnew();
+}
+
+void IngredientModel::showComponent(std::size_t component)
+{
+    beginResetModel();
+    m_component = component;
+    startAnew();
+    endResetModel();
+}
+
+void IngredientModel::putBlankRow(int row)
+{
+    const int from = blankRow();
+    if (row == from || row == from + 1)
+        return;
+    beginMoveRows({}, from, from, {}, row);
+    m_blank = std::size_t(row > from ? row - 1 : row);
+    endMoveRows();
+}
+
+std::optional<RowPlace> IngredientModel::placeOf(int row) const
+{
+    if (row < 0 || row == blankRow())
+        return std::nullopt;
+    return RowPlace{m_component, std::size_t(row < blankRow() ? row : row - 1)};
+}
+
+int IngredientModel::rowOf(std::size_t recipeRow) const { return int(recipeRow < m_blank ? recipeRow : recipeRow + 1); }
+
+void IngredientModel::forgetDraft(const QModelIndex& index) { setDraft(index, std::nullopt); }
+
+QModelIndex IngredientModel::firstProblem() const
+{
+    for (int row = 0; row < rowCount(); ++row)
+        for (int column = 0; column < int(typedColumns); ++column)
+            if (const QModelIndex cell = index(row, column); !problemOf(cell).isEmpty())
+                return cell;
+    return {};
+}
+
+int IngredientModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(m_rows.size()) + 1; }
+
+int IngredientModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant IngredientModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const int column = index.column();
+    const auto place = placeOf(index.row());
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::EditRole:
+        return column == CompositionColumn ? QString() : textOf(index);
+    case Qt::AccessibleTextRole:
+        return textOf(index);
+    case Qt::TextAlignmentRole:
+        return int(columnOf(column).alignment | Qt::AlignVCenter);
+    case Qt::ToolTipRole:
+        return toolTipText(explanationOf(index));
+    case Qt::FontRole:
+        if (QFont font; place && column == IngredientColumn && isUnknown(m_rows[place->row].analysis)) {
+            font.setItalic(true);
+            return font;
+        }
+        return {};
+    case ProblemRole:
+        return problemOf(index);
+    case RibbonRole:
+        return place && column == CompositionColumn ? QVariant::fromValue(m_rows[place->row].analysis.ribbon) : QVariant();
+    case PlaceholderRole:
+        if (place || column != IngredientColumn)
+            return {};
+        return m_rows.empty() ? tr("Type an ingredient, or paste a recipe") : tr("Type an ingredient");
+    default:
+        return {};
+    }
+}
+
+QVariant IngredientModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation == Qt::Vertical) {
+        const auto place = placeOf(section);
+        return role == Qt::DisplayRole ? QVariant(place ? QString::number(place->row + 1) : QStringLiteral("+")) : QVariant();
+    }
+    if (role == Qt::DisplayRole)
+        return tr(columnOf(section).title);
+    return role == Qt::TextAlignmentRole ? QVariant(int(columnOf(section).alignment | Qt::AlignVCenter)) : QVariant();
+}
+
+Qt::ItemFlags IngredientModel::flags(const QModelIndex& index) const
+{
+    if (!index.isValid())
+        return Qt::NoItemFlags;
+    // The caret can stand in the blank row, but there is nothing to select.
+    if (!placeOf(index.row()))
+        return Qt::ItemIsEnabled | Qt::ItemNeverHasChildren
+               | (index.column() == IngredientColumn ? Qt::ItemIsEditable : Qt::NoItemFlags);
+    const Qt::ItemFlags flags = QAbstractTableModel::flags(index) | Qt::ItemNeverHasChildren;
+    return columnOf(index.column()).type ? flags | Qt::ItemIsEditable : flags;
+}
+
+bool IngredientModel::setData(const QModelIndex& index, const QVariant& value, int role)
+{
+    if (role != Qt::EditRole || !flags(index).testFlag(Qt::ItemIsEditable))
+        return false;
+    const QString text = value.toString().trimmed();
+    // Typing may insert a row above, so the cell is held on to.
+    const QPersistentModelIndex cell(index);
+    const auto place = placeOf(index.row());
+    const auto problem =
+        place ? columnOf(index.column()).type(m_document, *place, text.toStdString()) : typeBlank(text.toStdString());
+    setDraft(cell, problem ? std::optional(Draft{text, translated(*problem)}) : std::nullopt);
+    return true;
+}
+
+std::optional<Sentence> IngredientModel::typeBlank(const std::string& text)
+{
+    if (text.empty())
+        return std::nullopt;
+    const auto row = rowFromText(text);
+    if (!row)
+        return row.error();
+    if (row->ingredient.empty())
+        return phrase("\"{0}\" names no ingredient. Write it as in \"250 g water\".", text);
+    const std::size_t at = m_blank;
+    firn::app::insertRows(m_document, {m_component, at}, {*row});
+    emit rowTyped(rowOf(at));
+    return std::nullopt;
+}
+
+const std::vector<Row>& IngredientModel::recipeRows() const { return m_document.recipe().components.at(m_component).rows; }
+
+void IngredientModel::startAnew()
+{
+    m_rows.assign(recipeRows().size(), {});
+    m_blank = m_rows.size();
+    m_blankDraft.reset();
+    fillShown();
+}
+
+/// Brings the table to what the recipe has now, by the difference, so that selection, caret and an open editor stay where they are.
+void IngredientModel::follow()
+{
+    if (m_component >= m_document.recipe().components.size()) {
+        showComponent(m_document.recipe().components.size() - 1);
+        return;
+    }
+    const auto& rows = recipeRows();
+    if (rows.size() != m_rows.size()) {
+        const auto firstChange = std::ranges::mismatch(m_rows, rows, {}, &ShownRow::row).in2;
+        const auto at = std::size_t(firstChange - rows.begin());
+        if (rows.size() > m_rows.size())
+            insertShown(at, rows.size() - m_rows.size());
+        else
+            removeShown(at, m_rows.size() - rows.size());
+    }
+    fillShown();
+    emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+}
+
+void IngredientModel::insertShown(std::size_t at, std::size_t count)
+{
+    const bool isAboveBlank = at <= m_blank;
+    const int row = int(isAboveBlank ? at : at + 1);
+    beginInsertRows({}, row, row + int(count) - 1);
+    m_rows.insert(m_rows.begin() + std::ptrdiff_t(at), count, ShownRow{});
+    if (isAboveBlank)
+        m_blank += count;
+    endInsertRows();
+}
+
+void IngredientModel::removeShown(std::size_t at, std::size_t count)
+{
+    if (at < m_blank && m_blank < at + count)
+        putBlankRow(rowCount());
+    const bool isAboveBlank = at < m_blank;
+    const int row = int(isAboveBlank ? at : at + 1);
+    beginRemoveRows({}, row, row + int(count) - 1);
+    const auto first = m_rows.begin() + std::ptrdiff_t(at);
+    m_rows.erase(first, first + std::ptrdiff_t(count));
+    if (isAboveBlank)
+        m_blank -= count;
+    endRemoveRows();
+}
+
+void IngredientModel::fillShown()
+{
+    const auto& rows = recipeRows();
+    const auto& components = m_document.analysis().components;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        ShownRow& shown = m_rows[i];
+        // A text that could not be read goes once the cell gets a value from elsewhere.
+        if (shown.row.ingredient != rows[i].ingredient)
+            shown.drafts[IngredientColumn].reset();
+        if (shown.row.amount != rows[i].amount)
+            shown.drafts[AmountColumn].reset(), shown.drafts[UnitColumn].reset();
+        shown.row = rows[i];
+        // Between the opening of another recipe and its analysis there is nothing to say about its rows.
+        shown.analysis =
+            m_component < components.size() && i < components[m_component].size() ? components[m_component][i] : RowAnalysis{};
+    }
+}
+
+const IngredientModel::Draft* IngredientModel::draftAt(const QModelIndex& index) const
+{
+    const auto column = std::size_t(index.column());
+    if (column >= typedColumns)
+        return nullptr;
+    const auto place = placeOf(index.row());
+    if (!place)
+        return column == IngredientColumn && m_blankDraft ? &*m_blankDraft : nullptr;
+    const auto& draft = m_rows[place->row].drafts[column];
+    return draft ? &*draft : nullptr;
+}
+
+void IngredientModel::setDraft(const QModelIndex& index, std::optional<Draft> draft)
+{
+    if (!index.isValid() || !flags(index).testFlag(Qt::ItemIsEditable))
+        return;
+    if (const auto place = placeOf(index.row()))
+        m_rows[place->row].drafts[std::size_t(index.column())] = std::move(draft);
+    else
+        m_blankDraft = std::move(draft);
+    emit dataChanged(index, index);
+}
+
+QString IngredientModel::problemOf(const QModelIndex& index) const
+{
+    if (const Draft* draft = draftAt(index))
+        return draft->problem;
+    const auto place = placeOf(index.row());
+    if (!place)
+        return {};
+    const RowAnalysis& row = m_rows[place->row].analysis;
+    // What is wrong with a known ingredient lies in how much of it is asked for.
+    const int column = isUnknown(row) ? IngredientColumn : AmountColumn;
+    return row.problem && index.column() == column ? translated(*row.problem) : QString();
+}
+
+QString IngredientModel::textOf(const QModelIndex& index) const
+{
+    if (const Draft* draft = draftAt(index))
+        return draft->text;
+    const auto place = placeOf(index.row());
+    return place ? columnOf(index.column()).text(m_rows[place->row].row, m_rows[place->row].analysis) : QString();
+}
+
+QString IngredientModel::explanationOf(const QModelIndex& index) const
+{
+    if (const QString problem = problemOf(index); !problem.isEmpty())
+        return problem;
+    const auto place = placeOf(index.row());
+    if (place && index.column() == GramsColumn)
+        return translated(m_rows[place->row].analysis.how);
+    return place && index.column() == CompositionColumn ? textOf(index) : QString();
+}
+
+}  // namespace firn::app

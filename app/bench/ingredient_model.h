@@ -1,0 +1,94 @@
+// The rows of one component as a table. It holds the recipe's rows and what the analysis says of them, and computes nothing.
+#pragma once
+
+#include "document/document.h"
+#include "document/edits.h"
+
+#include <QAbstractTableModel>
+#include <array>
+#include <optional>
+
+namespace firn::app {
+
+/// One row of the table belongs to no row of the recipe: the blank one, in which typing starts an ingredient. It stands at the end
+/// unless the person asked for a row in between.
+class IngredientModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { IngredientColumn, AmountColumn, UnitColumn, GramsColumn, ShareColumn, CompositionColumn, ColumnCount };
+    enum Role {
+        ProblemRole = Qt::UserRole,  // QString: what is wrong with this cell and what to do; empty if nothing is
+        RibbonRole,                  // Ribbon
+        PlaceholderRole              // QString: what could be typed here
+    };
+
+    explicit IngredientModel(Document& document, QObject* parent = nullptr);
+
+    std::size_t component() const { return m_component; }
+    void showComponent(std::size_t component);
+
+    int blankRow() const { return int(m_blank); }
+    /// Moves the blank row in front of this row of the table, or to the end.
+    void putBlankRow(int row);
+
+    /// The recipe's row behind a row of the table; none for the blank row.
+    std::optional<RowPlace> placeOf(int row) const;
+    int rowOf(std::size_t recipeRow) const;
+
+    /// Takes back a text that could not be read.
+    void forgetDraft(const QModelIndex& index);
+
+    /// The first cell whose text could not be read, or whose row cannot be counted.
+    QModelIndex firstProblem() const;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+
+signals:
+    /// A row was made of what was typed into the blank one.
+    void rowTyped(int row);
+
+private:
+    /// A text as typed that could not be read, and why.
+    struct Draft {
+        QString text;
+        QString problem;
+    };
+    static constexpr std::size_t typedColumns = UnitColumn + 1;
+    using Drafts = std::array<std::optional<Draft>, typedColumns>;
+
+    struct ShownRow {
+        Row row;
+        RowAnalysis analysis;
+        Drafts drafts;
+    };
+
+    const std::vector<Row>& recipeRows() const;
+    void startAnew();
+    void follow();
+    void insertShown(std::size_t at, std::size_t count);
+    void removeShown(std::size_t at, std::size_t count);
+    void fillShown();
+
+    const Draft* draftAt(const QModelIndex& index) const;
+    void setDraft(const QModelIndex& index, std::optional<Draft> draft);
+    QString problemOf(const QModelIndex& index) const;
+    QString textOf(const QModelIndex& index) const;
+    QString explanationOf(const QModelIndex& index) const;
+    std::optional<Sentence> typeBlank(const std::string& text);
+
+    Document& m_document;
+    std::size_t m_component = 0;
+    std::vector<ShownRow> m_rows;
+    std::size_t m_blank = 0;  // the recipe's row that the blank one stands in front of
+    std::optional<Draft> m_blankDraft;
+};
+
+}  // namespace firn::app
+
+Q_DECLARE_METATYPE(firn::Ribbon)

@@ -1,0 +1,292 @@
+#include "bench/ingredient_table.h"
+
+#include "bench/ingredient_delegate.h"
+#include "document/document.h"
+#include "gauges/palette.h"
+#include "gauges/type_and_space.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <algorithm>
+#include <cstdlib>
+
+namespace firn::app {
+
+namespace {
+
+constexpr int dragBegins_px = 4;
+constexpr int smallestTarget_px = 28;
+
+ScrubPace paceOf(Qt::KeyboardModifiers modifiers) { return modifiers & Qt::ShiftModifier ? ScrubPace::Fine : ScrubPace::Usual; }
+
+}  // namespace
+
+IngredientTable::IngredientTable(Document& document, QWidget* parent)
+    : QTableView(parent)
+    , m_document(document)
+    , m_model(new IngredientModel(document, this))
+    , m_scrub(new AmountScrub(document, this))
+{
+    setObjectName(QStringLiteral("ingredients"));
+    setAccessibleName(tr("Ingredients"));
+    setModel(m_model);
+    auto* delegate = new IngredientDelegate(document.catalogue(), this);
+    setItemDelegate(delegate);
+    connect(delegate, &IngredientDelegate::entered, this, &IngredientTable::goDown);
+    connect(m_model, &IngredientModel::rowTyped, this,
+        [this](int row) { m_typed = m_model->index(row, IngredientModel::IngredientColumn); });
+    connect(m_model, &QAbstractItemModel::modelReset, this, &IngredientTable::goToBlankRow);
+
+    setSelectionBehavior(SelectRows);
+    setSelectionMode(ExtendedSelection);
+    setEditTriggers(DoubleClicked | EditKeyPressed | AnyKeyPressed);
+    setHorizontalScrollMode(ScrollPerPixel);
+    setVerticalScrollMode(ScrollPerPixel);
+    setShowGrid(false);
+    setAlternatingRowColors(true);
+    setWordWrap(false);
+    setFrameShape(NoFrame);
+    setMouseTracking(true);
+
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+    horizontalHeader()->setSectionResizeMode(IngredientModel::IngredientColumn, QHeaderView::Stretch);
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setDefaultAlignment(Qt::AlignCenter);
+    verticalHeader()->setSectionsMovable(true);
+    verticalHeader()->setToolTip(tr("Drag to move the row"));
+    connect(verticalHeader(), &QHeaderView::sectionMoved, this, [this](int, int from, int to) { moveByHeader(from, to); });
+
+    fitToFont();
+    goToBlankRow();
+}
+
+void IngredientTable::commitEditor()
+{
+    // An editor is committed when it loses the focus.
+    if (state() == EditingState)
+        setFocus();
+}
+
+void IngredientTable::insertBlankRow()
+{
+    m_model->putBlankRow(std::max(0, currentIndex().row()));
+    goToBlankRow();
+    setFocus();
+}
+
+void IngredientTable::goToRow(int row)
+{
+    setCurrentIndex(m_model->index(std::min(row, m_model->rowCount() - 1), currentIndex().column()));
+}
+
+void IngredientTable::goToBlankRow() { setCurrentIndex(m_model->index(m_model->blankRow(), IngredientModel::IngredientColumn)); }
+
+std::vector<std::size_t> IngredientTable::selectedRows() const
+{
+    std::vector<std::size_t> rows;
+    for (const QModelIndex& index : selectionModel()->selectedRows())
+        if (const auto place = m_model->placeOf(index.row()))
+            rows.push_back(place->row);
+    std::ranges::sort(rows);
+    return rows;
+}
+
+// Moving about
+
+/// The cell itself where there is none further on.
+QModelIndex IngredientTable::editableCellFrom(const QModelIndex& from, int step) const
+{
+    const int columns = m_model->columnCount();
+    const int cells = m_model->rowCount() * columns;
+    for (int cell = from.row() * columns + from.column() + step; cell >= 0 && cell < cells; cell += step)
+        if (const QModelIndex index = m_model->index(cell / columns, cell % columns); index.flags() & Qt::ItemIsEditable)
+            return index;
+    return from;
+}
+
+QModelIndex IngredientTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers)
+{
+    if (action == MoveNext || action == MovePrevious)
+        return editableCellFrom(currentIndex(), action == MoveNext ? 1 : -1);
+    return QTableView::moveCursor(action, modifiers);
+}
+
+QModelIndex IngredientTable::whereTypingWent()
+{
+    const QModelIndex typed = m_typed;
+    m_typed = QModelIndex();
+    return typed.isValid() ? typed : currentIndex();
+}
+
+void IngredientTable::goDown()
+{
+    const QModelIndex from = whereTypingWent();
+    setCurrentIndex(m_model->index(std::min(from.row() + 1, m_model->rowCount() - 1), from.column()));
+}
+
+void IngredientTable::commitData(QWidget* editor)
+{
+    m_typed = QModelIndex();
+    QTableView::commitData(editor);
+}
+
+void IngredientTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint)
+{
+    const bool goesOn = hint == QAbstractItemDelegate::EditNextItem || hint == QAbstractItemDelegate::EditPreviousItem;
+    QTableView::closeEditor(editor, goesOn ? QAbstractItemDelegate::NoHint : hint);
+    if (!goesOn)
+        return;
+    const QModelIndex from = whereTypingWent();
+    const QModelIndex to = editableCellFrom(from, hint == QAbstractItemDelegate::EditNextItem ? 1 : -1);
+    setCurrentIndex(to);
+    if (to != from)
+        QTableView::edit(to);
+}
+
+bool IngredientTable::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event)
+{
+    // Wherever in the blank row typing begins, it begins an ingredient.
+    if (index.row() == m_model->blankRow() && index.column() != IngredientModel::IngredientColumn && (trigger & editTriggers())) {
+        goToBlankRow();
+        return QTableView::edit(currentIndex(), trigger, event);
+    }
+    return QTableView::edit(index, trigger, event);
+}
+
+void IngredientTable::currentChanged(const QModelIndex& current, const QModelIndex& previous)
+{
+    QTableView::currentChanged(current, previous);
+    if (m_scrub->isActive() && !m_press)
+        m_scrub->finish();
+    // A blank row that was left goes back to the end, once the view is done with this move.
+    if (current.isValid() && current.row() != m_model->blankRow())
+        QMetaObject::invokeMethod(
+            this,
+            [this] {
+                if (currentIndex().row() != m_model->blankRow())
+                    m_model->putBlankRow(m_model->rowCount());
+            },
+            Qt::QueuedConnection);
+}
+
+void IngredientTable::keyPressEvent(QKeyEvent* event)
+{
+    const bool isPlain = !(event->modifiers() & ~Qt::KeypadModifier);
+    if (event->key() == Qt::Key_Escape && m_scrub->isActive()) {
+        m_scrub->putBack();
+        m_press.reset();
+    } else if (event->key() == Qt::Key_Escape && state() != EditingState) {
+        m_model->forgetDraft(currentIndex());
+    } else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && isPlain && state() != EditingState) {
+        goDown();
+    } else if ((event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) && event->modifiers() & Qt::AltModifier) {
+        scrubByKey(*event);
+    } else {
+        QTableView::keyPressEvent(event);
+    }
+}
+
+// Scrubbing
+
+void IngredientTable::scrubByKey(const QKeyEvent& event)
+{
+    const auto place = m_model->placeOf(currentIndex().row());
+    if (!place || currentIndex().column() != IngredientModel::AmountColumn)
+        return;
+    if (m_scrub->place() != place)
+        m_scrub->begin(*place);
+    m_scrub->stepBy(event.key() == Qt::Key_Up ? 1 : -1, paceOf(event.modifiers()));
+}
+
+void IngredientTable::keyReleaseEvent(QKeyEvent* event)
+{
+    // While Alt is held down, all steps are one gesture.
+    if (event->key() == Qt::Key_Alt && !m_press)
+        m_scrub->finish();
+    QTableView::keyReleaseEvent(event);
+}
+
+void IngredientTable::mousePressEvent(QMouseEvent* event)
+{
+    m_scrub->finish();
+    QTableView::mousePressEvent(event);
+    const QModelIndex index = indexAt(event->position().toPoint());
+    const bool isAmount = index.column() == IngredientModel::AmountColumn && m_model->placeOf(index.row());
+    m_press.reset();
+    if (isAmount && event->button() == Qt::LeftButton && state() != EditingState)
+        m_press = event->position().toPoint();
+}
+
+void IngredientTable::mouseMoveEvent(QMouseEvent* event)
+{
+    const QPoint position = event->position().toPoint();
+    if (!m_press) {
+        const QModelIndex index = indexAt(position);
+        const bool isAmount = index.column() == IngredientModel::AmountColumn && m_model->placeOf(index.row());
+        viewport()->setCursor(isAmount ? Qt::SizeHorCursor : Qt::ArrowCursor);
+        QTableView::mouseMoveEvent(event);
+        return;
+    }
+    const int pixels = position.x() - m_press->x();
+    const auto place = m_model->placeOf(indexAt(*m_press).row());
+    if (!m_scrub->isActive() && std::abs(pixels) >= dragBegins_px && place)
+        m_scrub->begin(*place);
+    if (m_scrub->isActive())
+        m_scrub->dragTo(pixels, paceOf(event->modifiers()));
+}
+
+void IngredientTable::mouseReleaseEvent(QMouseEvent* event)
+{
+    m_press.reset();
+    m_scrub->finish();
+    QTableView::mouseReleaseEvent(event);
+}
+
+// Looks
+
+void IngredientTable::moveByHeader(int oldPlace, int newPlace)
+{
+    // The header has moved its picture of the row; the recipe moves the row itself.
+    {
+        const QSignalBlocker blocker(verticalHeader());
+        verticalHeader()->moveSection(newPlace, oldPlace);
+    }
+    const auto from = m_model->placeOf(oldPlace);
+    const auto to = m_model->placeOf(newPlace);
+    if (!from || !to)
+        return;
+    moveRow(m_document, *from, to->row);
+    goToRow(newPlace);
+}
+
+void IngredientTable::changeEvent(QEvent* event)
+{
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        fitToFont();
+}
+
+void IngredientTable::initViewItemOption(QStyleOptionViewItem* option) const
+{
+    QTableView::initViewItemOption(option);
+    // Selected rows are tinted, not filled, so that their ribbons keep their colours.
+    QColor tint = gaugeColours(palette()).curve;
+    tint.setAlphaF(0.12F);
+    option->palette.setColor(QPalette::Highlight, tint);
+    option->palette.setColor(QPalette::HighlightedText, palette().color(QPalette::Text));
+}
+
+void IngredientTable::fitToFont()
+{
+    const int character = fontMetrics().horizontalAdvance(QLatin1Char('0'));
+    verticalHeader()->setDefaultSectionSize(std::max(smallestTarget_px, fontMetrics().height() + 3 * gridStep));
+    horizontalHeader()->resizeSection(IngredientModel::AmountColumn, 10 * character);
+    horizontalHeader()->resizeSection(IngredientModel::UnitColumn, 9 * character);
+    horizontalHeader()->resizeSection(IngredientModel::GramsColumn, 10 * character);
+    horizontalHeader()->resizeSection(IngredientModel::ShareColumn, 9 * character);
+    horizontalHeader()->resizeSection(IngredientModel::CompositionColumn, 24 * character);
+}
+
+}  // namespace firn::app

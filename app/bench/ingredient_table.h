@@ -1,0 +1,64 @@
+// The ingredient table: moving about in it, scrubbing its amounts, and what can be done to its rows.
+#pragma once
+
+#include "bench/amount_scrub.h"
+#include "bench/ingredient_model.h"
+
+#include <QPersistentModelIndex>
+#include <QTableView>
+
+namespace firn::app {
+
+class IngredientTable : public QTableView {
+    Q_OBJECT
+
+public:
+    explicit IngredientTable(Document& document, QWidget* parent = nullptr);
+
+    IngredientModel& rows() { return *m_model; }
+
+    /// What is being typed goes into the recipe, as far as it can be read.
+    void commitEditor();
+
+    /// Numbers of the recipe's rows that are selected, in their order.
+    std::vector<std::size_t> selectedRows() const;
+
+    /// Opens the blank row above the current one.
+    void insertBlankRow();
+    /// Puts the caret on a row of the table, in the column where it is.
+    void goToRow(int row);
+
+    void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
+
+public slots:
+    void goToBlankRow();
+
+protected:
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
+    bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void commitData(QWidget* editor) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void initViewItemOption(QStyleOptionViewItem* option) const override;
+
+private:
+    QModelIndex editableCellFrom(const QModelIndex& from, int step) const;
+    QModelIndex whereTypingWent();
+    void goDown();
+    void scrubByKey(const QKeyEvent& event);
+    void moveByHeader(int oldPlace, int newPlace);
+    void fitToFont();
+
+    Document& m_document;
+    IngredientModel* m_model;
+    AmountScrub* m_scrub;
+    QPersistentModelIndex m_typed;  // the row that the last typing into the blank one made
+    std::optional<QPoint> m_press;  // where a drag on an amount began
+};
+
+}  // namespace firn::app

@@ -1,0 +1,216 @@
+#include "bench/main_window.h"
+
+#include "bench/file_actions.h"
+#include "bench/icons.h"
+#include "bench/ingredient_table.h"
+#include "bench/keys_panel.h"
+#include "bench/message_bar.h"
+#include "bench/notes_panel.h"
+#include "bench/recipe_sheet.h"
+#include "bench/row_actions.h"
+#include "document/edits.h"
+#include "document/places.h"
+#include "gauges/caution_strip.h"
+#include "gauges/freezing_chart.h"
+#include "gauges/readings_panel.h"
+#include "gauges/sugar_scale.h"
+#include "gauges/texture_panel.h"
+#include "gauges/type_and_space.h"
+
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QMimeData>
+#include <QScreen>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+/// Goes up whenever a panel comes or goes, so that an older layout is not forced onto newer panels.
+constexpr int layoutVersion = 1;
+const QString geometryKey = QStringLiteral("window/geometry");
+const QString layoutKey = QStringLiteral("window/layout");
+
+// At the first start the window takes most of the screen, and all of a small one.
+constexpr double shareOfScreen = 0.9;
+constexpr QSize smallestSize{1280, 700};
+
+// The right column of gauges: as wide as the smallest screen allows, and its share of a larger one.
+constexpr int rightColumn_px = 430;
+constexpr double rightColumnShare = 0.3;
+constexpr int cautions_px = 90;
+// Sugar, freezing curve, texture, readings: how they share the right column.
+const QList<int> gaugeHeights_px{100, 220, 140, 210};
+
+}  // namespace
+
+MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
+    : m_document(catalogue)
+    , m_messages(new MessageBar)
+    , m_sheet(new RecipeSheet(m_document))
+    , m_files(new FileActions(m_document, questions, *m_messages, *this))
+    , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
+{
+    setAcceptDrops(true);
+    auto* centre = new QWidget;
+    auto* layout = new QVBoxLayout(centre);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_messages);
+    layout->addWidget(m_sheet, 1);
+    setCentralWidget(centre);
+
+    buildPanels();
+    buildMenus();
+    drawIcons();
+    connect(m_files, &FileActions::aboutToUseRecipe, m_sheet->table(), &IngredientTable::commitEditor);
+    connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
+    connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
+    connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
+    nameWindow();
+    restoreLayout();
+    m_sheet->table()->setFocus();
+}
+
+template <class Panel>
+Panel* MainWindow::addPanel(const QString& name, const QString& title)
+{
+    auto* panel = new Panel;
+    addDock(name, title, panel);
+    connect(&m_document, &Document::changed, panel, &Panel::show);
+    panel->show(m_document.analysis());
+    return panel;
+}
+
+QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWidget* content)
+{
+    auto* dock = new QDockWidget(title, this);
+    dock->setObjectName(name);
+    auto* framed = new QWidget;
+    auto* layout = new QVBoxLayout(framed);
+    layout->setContentsMargins(closeSpace, gridStep, closeSpace, gridStep);
+    layout->addWidget(content);
+    dock->setWidget(framed);
+    m_docks.append(dock);
+    return dock;
+}
+
+void MainWindow::buildPanels()
+{
+    addPanel<SugarScale>(QStringLiteral("sugar"), tr("Sugar"));
+    auto* chart = addPanel<FreezingChart>(QStringLiteral("freezing"), tr("Freezing curve"));
+    addPanel<TexturePanel>(QStringLiteral("texture"), tr("Texture"));
+    auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));
+    addPanel<CautionStrip>(QStringLiteral("cautions"), tr("Cautions"));
+    addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
+    addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
+
+    // All positions of a marker from press to release are one gesture.
+    const auto gesture = [this] {
+        if (m_markerGesture.isNone())
+            m_markerGesture = Gesture::begin();
+        return m_markerGesture;
+    };
+    connect(chart, &FreezingChart::servingChosen, this,
+        [this, gesture](double temperature_c) { changeServingTemperature(m_document, Celsius{temperature_c}, gesture()); });
+    connect(chart, &FreezingChart::freezerChosen, this,
+        [this, gesture](double temperature_c) { changeFreezerTemperature(m_document, Celsius{temperature_c}, gesture()); });
+    connect(chart, &FreezingChart::markerReleased, this, [this] { m_markerGesture = {}; });
+    connect(readings, &ReadingsPanel::readAtChosen, this, [this](double temperature_c) { m_document.setReadAt({temperature_c}); });
+}
+
+void MainWindow::layOutAfresh()
+{
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    setCorner(Qt::TopRightCorner, Qt::RightDockWidgetArea);
+    const auto isAtBottom = [](const QDockWidget* dock) {
+        return dock->objectName() == QLatin1String("cautions") || dock->objectName() == QLatin1String("notes")
+               || dock->objectName() == QLatin1String("keys");
+    };
+    QDockWidget* cautions = nullptr;
+    QDockWidget* right = nullptr;
+    for (QDockWidget* dock : std::as_const(m_docks)) {
+        dock->setFloating(false);
+        addDockWidget(isAtBottom(dock) ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
+        if (!isAtBottom(dock)) {
+            right = dock;
+            dock->show();
+        } else if (!cautions) {
+            cautions = dock;
+            dock->show();
+        } else {
+            tabifyDockWidget(cautions, dock);
+            dock->hide();
+        }
+    }
+    resizeDocks({right}, {std::max(rightColumn_px, int(width() * rightColumnShare))}, Qt::Horizontal);
+    resizeDocks(m_docks.first(gaugeHeights_px.size()), gaugeHeights_px, Qt::Vertical);
+    resizeDocks({cautions}, {cautions_px}, Qt::Vertical);
+}
+
+void MainWindow::restoreLayout()
+{
+    const QSize available = screen()->availableGeometry().size();
+    resize((available * shareOfScreen).expandedTo(smallestSize));
+    if (available.width() < smallestSize.width() / shareOfScreen || available.height() < smallestSize.height() / shareOfScreen)
+        setWindowState(Qt::WindowMaximized);
+    layOutAfresh();
+    restoreGeometry(state().value(geometryKey).toByteArray());
+    if (const QByteArray layout = state().value(layoutKey).toByteArray(); !layout.isEmpty() && !restoreState(layout, layoutVersion))
+        layOutAfresh();
+}
+
+void MainWindow::saveLayout()
+{
+    QSettings remembered = state();
+    remembered.setValue(geometryKey, saveGeometry());
+    remembered.setValue(layoutKey, saveState(layoutVersion));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (!m_files->mayLeave()) {
+        event->ignore();
+        return;
+    }
+    saveLayout();
+    event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        drawIcons();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (!urls.isEmpty() && urls.front().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    event->acceptProposedAction();
+    m_files->openFile(event->mimeData()->urls().front().toLocalFile());
+}
+
+void MainWindow::nameWindow()
+{
+    setWindowTitle(
+        tr("%1[*] – Firn", "window title").arg(m_document.displayName().replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
+    setWindowModified(m_document.isModified());
+    setWindowFilePath(m_document.path());
+}
+
+void MainWindow::drawIcons()
+{
+    m_rows->undoAction()->setIcon(inkedIcon(QStringLiteral("undo"), palette()));
+    m_rows->redoAction()->setIcon(inkedIcon(QStringLiteral("redo"), palette()));
+}
+
+}  // namespace firn::app

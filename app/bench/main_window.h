@@ -1,0 +1,61 @@
+// The bench: one recipe, its gauges around it.
+#pragma once
+
+#include "document/document.h"
+#include "document/gesture.h"
+
+#include <QMainWindow>
+
+namespace firn::app {
+
+class FileActions;
+class MessageBar;
+class Questions;
+class RecipeSheet;
+class RowActions;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// Catalogue and questions must outlive the window.
+    MainWindow(const Catalogue& catalogue, Questions& questions);
+
+    Document& document() { return m_document; }
+    FileActions& files() { return *m_files; }
+    MessageBar& messages() { return *m_messages; }
+
+    /// Puts the panels where they are at the first start.
+    void layOutAfresh();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    template <class Panel>
+    Panel* addPanel(const QString& name, const QString& title);
+    QDockWidget* addDock(const QString& name, const QString& title, QWidget* content);
+
+    void buildPanels();
+    void buildMenus();
+    void buildRecipeMenu(QMenu& menu);
+    void buildViewMenu(QMenu& menu);
+    void buildHelpMenu(QMenu& menu);
+    void restoreLayout();
+    void saveLayout();
+    void nameWindow();
+    void drawIcons();
+
+    Document m_document;
+    MessageBar* m_messages;
+    RecipeSheet* m_sheet;
+    FileActions* m_files;
+    RowActions* m_rows;
+    QList<QDockWidget*> m_docks;
+    Gesture m_markerGesture;
+};
+
+}  // namespace firn::app

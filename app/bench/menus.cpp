@@ -1,0 +1,103 @@
+#include "bench/appearance.h"
+#include "bench/file_actions.h"
+#include "bench/ingredient_table.h"
+#include "bench/main_window.h"
+#include "bench/message_bar.h"
+#include "bench/number_field.h"
+#include "bench/recipe_bar.h"
+#include "bench/recipe_sheet.h"
+#include "bench/row_actions.h"
+#include "document/edits.h"
+#include "gauges/wording.h"
+
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QDockWidget>
+#include <QMenuBar>
+#include <QToolBar>
+
+namespace firn::app {
+
+void MainWindow::buildMenus()
+{
+    m_files->fill(*menuBar()->addMenu(tr("&File")));
+    m_rows->fill(*menuBar()->addMenu(tr("&Edit")));
+    buildRecipeMenu(*menuBar()->addMenu(tr("&Recipe")));
+    buildViewMenu(*menuBar()->addMenu(tr("&View")));
+    buildHelpMenu(*menuBar()->addMenu(tr("&Help")));
+
+    // Beside the menus, since a bar of its own would take the height of a gauge.
+    auto* bar = new QToolBar(tr("History"));
+    bar->setIconSize({16, 16});
+    bar->addAction(m_rows->undoAction());
+    bar->addAction(m_rows->redoAction());
+    menuBar()->setCornerWidget(bar);
+}
+
+void MainWindow::buildRecipeMenu(QMenu& menu)
+{
+    QMenu* processes = menu.addMenu(tr("Frozen &by"));
+    auto* group = new QActionGroup(processes);
+    for (const Process process : {Process::Still, Process::Scraped, Process::Churned, Process::Folded}) {
+        QAction* action =
+            processes->addAction(capitalised(nameOf(process)), this, [this, process] { changeProcess(m_document, process); });
+        action->setCheckable(true);
+        action->setData(int(process));
+        group->addAction(action);
+    }
+    connect(processes, &QMenu::aboutToShow, this, [this, group] {
+        for (QAction* action : group->actions())
+            action->setChecked(action->data().toInt() == int(m_document.analysis().texture.process));
+    });
+
+    const auto addField = [&menu](const QString& name, NumberField* field) {
+        menu.addAction(name, field, [field] {
+            field->setFocus(Qt::ShortcutFocusReason);
+            field->selectAll();
+        });
+    };
+    addField(tr("&Overrun"), m_sheet->head()->overrun());
+    addField(tr("&Serving temperature"), m_sheet->head()->serving());
+    addField(tr("&Freezer temperature"), m_sheet->head()->freezer());
+    menu.addSeparator();
+    menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
+    QAction* removal = menu.addAction(tr("&Delete component"), m_sheet, &RecipeSheet::removeComponent);
+    connect(&menu, &QMenu::aboutToShow, this, [this, removal] { removal->setEnabled(m_document.recipe().components.size() > 1); });
+}
+
+void MainWindow::buildViewMenu(QMenu& menu)
+{
+    for (const QDockWidget* dock : std::as_const(m_docks))
+        menu.addAction(dock->toggleViewAction());
+    menu.addSeparator();
+    menu.addAction(tr("&Lay out afresh"), this, &MainWindow::layOutAfresh);
+    menu.addSeparator();
+
+    auto* group = new QActionGroup(&menu);
+    const auto addAppearance = [&menu, group](const QString& name, Appearance appearance) {
+        QAction* action = menu.addAction(name, group, [appearance] { chooseAppearance(appearance); });
+        action->setCheckable(true);
+        action->setChecked(appearance == chosenAppearance());
+        group->addAction(action);
+    };
+    addAppearance(tr("Light or dark as the &system has it"), Appearance::System);
+    addAppearance(tr("L&ight"), Appearance::Light);
+    addAppearance(tr("Da&rk"), Appearance::Dark);
+}
+
+void MainWindow::buildHelpMenu(QMenu& menu)
+{
+    QDockWidget* keys = m_docks.back();
+    menu.addAction(tr("&Keyboard"), keys, [keys] {
+        keys->show();
+        keys->raise();
+    });
+    menu.addAction(tr("&About Firn"), this, [this] {
+        m_messages->note(
+            tr("Firn %1, a workbench for formulating frozen desserts. Free software under the GNU General Public License, "
+               "version 3 or later. Built with Qt %2.")
+                .arg(QCoreApplication::applicationVersion(), QLatin1String(qVersion())));
+    });
+}
+
+}  // namespace firn::app

@@ -1,0 +1,82 @@
+#include "bench/message_bar.h"
+
+#include "gauges/palette.h"
+#include "gauges/type_and_space.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+
+namespace firn::app {
+
+MessageBar::MessageBar(QWidget* parent)
+    : QFrame(parent)
+    , m_label(new QLabel)
+    , m_choices(new QHBoxLayout)
+{
+    setObjectName(QStringLiteral("messageBar"));
+    setAccessibleName(tr("Message"));
+    m_label->setTextFormat(Qt::PlainText);
+    m_label->setWordWrap(true);
+    m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+
+    auto* dismissButton = new QPushButton(tr("Dismiss"));
+    dismissButton->setObjectName(QStringLiteral("dismissMessage"));
+    connect(dismissButton, &QPushButton::clicked, this, &MessageBar::dismiss);
+
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(groupSpace, gridStep, closeSpace, gridStep);
+    layout->setSpacing(closeSpace);
+    layout->addWidget(m_label, 1);
+    layout->addLayout(m_choices);
+    layout->addWidget(dismissButton);
+    hide();
+}
+
+void MessageBar::say(const QString& sentence, const std::vector<Choice>& choices) { put(sentence, choices, false); }
+
+void MessageBar::note(const QString& sentence) { put(sentence, {}, true); }
+
+void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices, bool isNote)
+{
+    dismiss();
+    m_isNote = isNote;
+    m_label->setText(sentence);
+    for (const Choice& choice : choices) {
+        auto* button = new QPushButton(choice.verb, this);
+        connect(button, &QPushButton::clicked, this, [this, act = choice.act] {
+            dismiss();
+            act();
+        });
+        m_choices->addWidget(button);
+    }
+    show();
+    QAccessibleEvent alert(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+void MessageBar::dismiss()
+{
+    hide();
+    m_label->clear();
+    while (QLayoutItem* item = m_choices->takeAt(0)) {
+        item->widget()->hide();
+        item->widget()->deleteLater();
+        delete item;
+    }
+}
+
+QString MessageBar::sentence() const { return m_label->text(); }
+
+void MessageBar::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    const GaugeColours colours = gaugeColours(palette());
+    painter.fillRect(rect(), palette().color(QPalette::Base));
+    painter.fillRect(QRect(0, 0, gridStep, height()), m_isNote ? colours.curve : colours.caution);
+    painter.fillRect(QRect(0, height() - 1, width(), 1), colours.hairline);
+}
+
+}  // namespace firn::app

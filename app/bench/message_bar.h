@@ -1,0 +1,44 @@
+// What the program has to say, in one sentence at the top of the window.
+#pragma once
+
+#include <QFrame>
+#include <functional>
+#include <vector>
+
+class QHBoxLayout;
+class QLabel;
+
+namespace firn::app {
+
+class MessageBar : public QFrame {
+    Q_OBJECT
+
+public:
+    struct Choice {
+        QString verb;
+        std::function<void()> act;
+    };
+
+    explicit MessageBar(QWidget* parent = nullptr);
+
+    /// What went wrong or has to be decided. It stands until it is dismissed, a choice is taken, or another sentence comes.
+    void say(const QString& sentence, const std::vector<Choice>& choices = {});
+
+    /// What is good to know.
+    void note(const QString& sentence);
+
+    void dismiss();
+    QString sentence() const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void put(const QString& sentence, const std::vector<Choice>& choices, bool isNote);
+
+    QLabel* m_label;
+    QHBoxLayout* m_choices;
+    bool m_isNote = false;
+};
+
+}  // namespace firn::app

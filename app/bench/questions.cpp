@@ -1,0 +1,43 @@
+#include "bench/questions.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace firn::app {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(firn::app::Questions)
+};
+
+}  // namespace
+
+Questions::Unsaved Questions::unsavedChanges(QWidget* window, const QString& recipe)
+{
+    QMessageBox box(window);
+    box.setIcon(QMessageBox::Question);
+    box.setTextFormat(Qt::PlainText);
+    box.setText(Words::tr("%1 has changes that are not saved.").arg(recipe));
+    const auto* save = box.addButton(Words::tr("Save"), QMessageBox::AcceptRole);
+    const auto* discard = box.addButton(Words::tr("Discard changes"), QMessageBox::DestructiveRole);
+    box.addButton(Words::tr("Go on editing"), QMessageBox::RejectRole);
+    box.exec();
+    return box.clickedButton() == save ? Unsaved::Save : box.clickedButton() == discard ? Unsaved::Discard : Unsaved::Cancel;
+}
+
+QString Questions::fileToOpen(QWidget* window, const QString& folder)
+{
+    return QFileDialog::getOpenFileName(
+        window, Words::tr("Open a recipe"), folder, Words::tr("Recipes (*.firn *.json *.txt *.csv);;All files (*)"));
+}
+
+QString Questions::fileToSave(QWidget* window, const QString& suggestion)
+{
+    return QFileDialog::getSaveFileName(window, Words::tr("Save the recipe"), suggestion,
+        Words::tr("Firn recipe (*.firn);;Text, one ingredient a line (*.txt);;Table (*.csv)"));
+}
+
+}  // namespace firn::app

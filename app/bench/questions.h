@@ -1,0 +1,23 @@
+// The questions that stop everything until they are answered. Tests answer them in place of a person.
+#pragma once
+
+#include <QString>
+
+class QWidget;
+
+namespace firn::app {
+
+class Questions {
+public:
+    enum class Unsaved { Save, Discard, Cancel };
+
+    virtual ~Questions() = default;
+
+    virtual Unsaved unsavedChanges(QWidget* window, const QString& recipe);
+
+    /// An empty path means that the person thought better of it.
+    virtual QString fileToOpen(QWidget* window, const QString& folder);
+    virtual QString fileToSave(QWidget* window, const QString& suggestion);
+};
+
+}  // namespace firn::app

@@ -1,0 +1,48 @@
+// The head of the recipe: its title, how it is frozen, and the temperatures it is meant for.
+#pragma once
+
+#include "document/document.h"
+#include "document/edits.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QHBoxLayout;
+class QLineEdit;
+
+namespace firn::app {
+
+class NumberField;
+
+/// What the person calls a process: "churning".
+QString nameOf(Process process);
+
+class RecipeBar : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit RecipeBar(Document& document, QWidget* parent = nullptr);
+
+    NumberField* overrun() { return m_overrun; }
+    NumberField* serving() { return m_serving; }
+    NumberField* freezer() { return m_freezer; }
+
+protected:
+    bool eventFilter(QObject* object, QEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void fillLine(QHBoxLayout& line);
+    void show(const Analysis& analysis);
+    void fitToFont();
+
+    Document& m_document;
+    QLineEdit* m_title;
+    QComboBox* m_process;
+    NumberField* m_overrun;
+    NumberField* m_serving;
+    NumberField* m_freezer;
+    Gesture m_titleGesture;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,61 @@
+#include "cli/command_line.h"
+
+#include <QCoreApplication>
+#include <cstdio>
+
+namespace firn::app {
+
+namespace {
+
+constexpr auto help = R"(Firn, a workbench for formulating frozen desserts.
+
+firn [FILE...]                opens the window, one for each file
+firn report FILE...           prints what a recipe amounts to
+firn ingredients [SEARCH]     lists the catalogue
+firn picture FILE.png         draws the window into a picture
+
+FILE is a recipe (.firn), text with one ingredient a line (.txt), or a table (.csv).
+Each command says more with --help. Firn --version prints the version.
+)";
+
+void printTo(std::FILE* stream, const QString& text)
+{
+    const QByteArray bytes = text.toUtf8();
+    std::fwrite(bytes.constData(), 1, std::size_t(bytes.size()), stream);
+}
+
+}  // namespace
+
+std::optional<int> runCommand(const QStringList& arguments)
+{
+    const QString command = arguments.value(1);
+    const QStringList rest = arguments.mid(1);
+    if (command == QLatin1String("report"))
+        return reportCommand(rest);
+    if (command == QLatin1String("ingredients"))
+        return ingredientsCommand(rest);
+    if (command == QLatin1String("picture"))
+        return pictureCommand(rest);
+    if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
+        print(QString::fromUtf8(help));
+        return 0;
+    }
+    if (command == QLatin1String("--version") || command == QLatin1String("-v")) {
+        print(QStringLiteral("firn %1\n").arg(QCoreApplication::applicationVersion()));
+        return 0;
+    }
+    // A single dash leads an option of Qt's own, such as -platform.
+    if (command.startsWith(QLatin1String("--")))
+        return fail(QStringLiteral("There is no option %1. Run firn --help for what there is.").arg(command));
+    return std::nullopt;
+}
+
+int fail(const QString& sentence)
+{
+    printTo(stderr, QStringLiteral("firn: %1\n").arg(sentence.simplified()));
+    return failedStatus;
+}
+
+void print(const QString& text) { printTo(stdout, text); }
+
+}  // namespace firn::app

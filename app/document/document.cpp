@@ -1,0 +1,93 @@
+#include "document/document.h"
+
+#include "document/recipe_file.h"
+
+#include <QFileInfo>
+
+namespace firn::app {
+
+Document::Document(const Catalogue& catalogue, QObject* parent)
+    : QObject(parent)
+    , m_catalogue(catalogue)
+{
+    reanalyse();
+}
+
+Document::~Document()
+{
+    // The history empties itself at the end, when those who watch it may be half gone.
+    m_undoStack.blockSignals(true);
+}
+
+void Document::setReadAt(Celsius temperature)
+{
+    if (temperature == m_readAt)
+        return;
+    m_readAt = temperature;
+    reanalyse();
+}
+
+QString Document::displayName() const
+{
+    if (!m_path.isEmpty())
+        return QFileInfo(m_path).fileName();
+    return m_recipe.title.empty() ? tr("Untitled") : QString::fromStdString(m_recipe.title);
+}
+
+void Document::startWith(Recipe recipe) { replace(std::move(recipe), {}, {}); }
+
+Result<void> Document::open(const QString& path)
+{
+    auto contents = contentsOf(fileSystemPath(path));
+    if (!contents)
+        return failure(contents.error());
+    auto recipe = recipeFromContents(*contents, fileSystemPath(path));
+    if (!recipe)
+        return failure(recipe.error());
+    // Saving over a text or CSV file would drop what that kind cannot hold, so only Firn's own kind is kept as the recipe's place.
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    replace(std::move(*recipe), holdsWholeRecipe(absolute) ? absolute : QString(), QByteArray::fromStdString(*contents));
+    return {};
+}
+
+Result<void> Document::saveAs(const QString& path)
+{
+    const QByteArray contents = contentsFor(m_recipe, path);
+    if (auto written = writeFile(path, contents); !written)
+        return written;
+    m_path = QFileInfo(path).absoluteFilePath();
+    m_contentsOnDisk = contents;
+    m_undoStack.setClean();
+    emit pathChanged();
+    return {};
+}
+
+bool Document::hasChangedOnDisk() const
+{
+    if (m_path.isEmpty() || !QFileInfo::exists(m_path))
+        return false;
+    const auto contents = contentsOf(fileSystemPath(m_path));
+    return !contents || m_contentsOnDisk != QByteArrayView(contents->data(), qsizetype(contents->size()));
+}
+
+void Document::replace(Recipe recipe, const QString& path, const QByteArray& contents)
+{
+    m_undoStack.clear();
+    m_recipe = std::move(recipe);
+    m_path = path;
+    m_contentsOnDisk = contents;
+    m_analysis = {};
+    emit replaced();
+    emit pathChanged();
+    reanalyse();
+}
+
+void Document::reanalyse()
+{
+    Conditions conditions = conditionsOf(m_recipe);
+    conditions.readAt = m_readAt;
+    m_analysis = analyse(m_recipe, m_catalogue, conditions);
+    emit changed(m_analysis);
+}
+
+}  // namespace firn::app

@@ -1,0 +1,69 @@
+// The open recipe: its rows, how they came about, what they amount to, and the file that keeps them.
+#pragma once
+
+#include "analysis/analysis.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+namespace firn::app {
+
+/// Holds the recipe and analyses it anew after every edit. Edits go through edits.h and nowhere else.
+class Document : public QObject {
+    Q_OBJECT
+
+public:
+    /// The catalogue must outlive the document.
+    explicit Document(const Catalogue& catalogue, QObject* parent = nullptr);
+    ~Document() override;
+
+    const Recipe& recipe() const { return m_recipe; }
+    const Catalogue& catalogue() const { return m_catalogue; }
+    const Analysis& analysis() const { return m_analysis; }
+    QUndoStack& undoStack() { return m_undoStack; }
+    bool isModified() const { return !m_undoStack.isClean(); }
+
+    /// The temperature at which instruments are read. It belongs to the view, not to the recipe.
+    void setReadAt(Celsius temperature);
+
+    /// Where the recipe is kept; empty before the first save, and for a recipe that was read from text or CSV.
+    QString path() const { return m_path; }
+
+    /// What a title bar calls it: the file's name, else the recipe's title, else "Untitled".
+    QString displayName() const;
+
+    /// Puts a recipe on the bench that no file keeps yet.
+    void startWith(Recipe recipe);
+
+    /// Opens a file of any kind that Firn reads. On failure the recipe on the bench stays as it is.
+    Result<void> open(const QString& path);
+
+    /// Keeps the recipe in this file from now on. On failure the file and the recipe stay as they are.
+    Result<void> saveAs(const QString& path);
+
+    /// Whether another program has written the file since it was last read or saved here.
+    bool hasChangedOnDisk() const;
+
+signals:
+    void changed(const firn::Analysis& analysis);
+    void replaced();     // another recipe is on the bench; comes before changed()
+    void pathChanged();  // the path, or the name for a title bar
+
+private:
+    template <class Place>
+    friend class ChangeValue;
+
+    void replace(Recipe recipe, const QString& path, const QByteArray& contents);
+    void reanalyse();
+
+    const Catalogue& m_catalogue;
+    Recipe m_recipe;
+    Celsius m_readAt{20.0};
+    Analysis m_analysis;
+    QUndoStack m_undoStack;
+    QString m_path;
+    QByteArray m_contentsOnDisk;
+};
+
+}  // namespace firn::app

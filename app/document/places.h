@@ -1,0 +1,19 @@
+// Where Firn keeps what it remembers between two starts.
+#pragma once
+
+#include <QSettings>
+#include <QStringList>
+
+namespace firn::app {
+
+/// Layout, recent files: under XDG_STATE_HOME.
+QSettings state();
+
+/// What the person chose: under XDG_CONFIG_HOME.
+QSettings settings();
+
+/// Paths of the recipes opened or saved last, the latest first, as far as they still exist.
+QStringList recentFiles();
+void rememberRecentFile(const QString& path);
+
+}  // namespace firn::app

@@ -1,0 +1,66 @@
+#include "document/typed_numbers.h"
+
+#include "units/amount.h"
+
+#include <algorithm>
+#include <initializer_list>
+#include <optional>
+#include <string>
+
+namespace firn::app {
+
+namespace {
+
+/// Takes a prefix off the text, if it is there.
+bool takeOff(std::string_view& text, std::string_view prefix)
+{
+    if (!text.starts_with(prefix))
+        return false;
+    text.remove_prefix(prefix.size());
+    return true;
+}
+
+std::string_view withoutBlanks(std::string_view text)
+{
+    const auto first = text.find_first_not_of(" \t");
+    return first == std::string_view::npos ? std::string_view{} : text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+/// The number that the whole text is, but for one of these units behind it.
+std::optional<double> numberBefore(std::initializer_list<std::string_view> units, std::string_view text)
+{
+    const auto number = leadingNumber(text);
+    if (!number)
+        return std::nullopt;
+    const std::string_view unit = withoutBlanks(text.substr(number->length));
+    return unit.empty() || std::ranges::find(units, unit) != units.end() ? std::optional(number->value) : std::nullopt;
+}
+
+}  // namespace
+
+Result<Celsius> temperatureFromText(std::string_view text)
+{
+    std::string_view rest = withoutBlanks(text);
+    const bool isBelowZero = takeOff(rest, "-") || takeOff(rest, "−");
+    if (!isBelowZero)
+        takeOff(rest, "+");
+    const auto number = numberBefore({"°C", "C", "°"}, rest);
+    if (!number)
+        return failure(phrase("\"{0}\" is no temperature. Write degrees Celsius, such as -12 or 4.5.", std::string(text)));
+    const Celsius temperature{isBelowZero ? -*number : *number};
+    if (temperature < coldestTemperature || temperature > warmestTemperature)
+        return failure(phrase("{0} °C is outside {1} to {2} °C. Write a temperature in between.", Figure{temperature.value, 1},
+            Figure{coldestTemperature.value, 0}, Figure{warmestTemperature.value, 0}));
+    return temperature;
+}
+
+Result<double> overrunFromText(std::string_view text)
+{
+    const auto number = numberBefore({"%"}, withoutBlanks(text));
+    if (number && *number <= largestOverrun_percent)
+        return *number;
+    return failure(phrase("\"{0}\" is no overrun. Write how many per cent the air adds to the volume, from 0 to {1}.",
+        std::string(text), Figure{largestOverrun_percent, 0}));
+}
+
+}  // namespace firn::app

@@ -1,0 +1,143 @@
+#include "gauges/curve_view.h"
+
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+
+#include <QChart>
+#include <QEvent>
+#include <QLineSeries>
+#include <QPen>
+#include <QValueAxis>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+constexpr double usualCurveWidth = 2.5;
+
+QValueAxis* fixedAxis(double low, double high)
+{
+    auto* axis = new QValueAxis;
+    axis->setRange(low, high);
+    axis->setVisible(false);
+    return axis;
+}
+
+QPointF pointOf(const FreezingStep& step) { return {step.temperature.value, percent(step.waterFrozen)}; }
+
+}  // namespace
+
+CurveView::CurveView(QWidget* parent)
+    : QChartView(parent)
+    , m_measured(new QLineSeries)
+    , m_extrapolated(new QLineSeries)
+{
+    chart()->setAnimationOptions(QChart::NoAnimation);
+    chart()->setBackgroundVisible(false);
+    chart()->legend()->hide();
+    chart()->setMargins({});
+    chart()->addAxis(fixedAxis(coldestOfCurve.value, 0.0), Qt::AlignBottom);
+    chart()->addAxis(fixedAxis(0.0, 100.0), Qt::AlignLeft);
+    for (QLineSeries* series : {m_measured, m_extrapolated}) {
+        chart()->addSeries(series);
+        for (QAbstractAxis* axis : chart()->axes())
+            series->attachAxis(axis);
+    }
+    setRenderHint(QPainter::Antialiasing);
+    setFrameShape(QFrame::NoFrame);
+    setInteractive(false);
+    setFocusPolicy(Qt::NoFocus);
+    setViewportUpdateMode(FullViewportUpdate);
+    setMinimumSize(0, 0);
+    applyStyle();
+}
+
+QRectF CurveView::plotArea() const
+{
+    const int line = lineHeight(font());
+    const double left = fontMetrics().horizontalAdvance(percentText({1.0}, 0)) + closeSpace;
+    const double right = 0.5 * fontMetrics().horizontalAdvance(chosenDegrees({0.0})) + gridStep;
+    const double top = 2.0 * line + gridStep, bottom = 2.0 * line + 2.0 * gridStep;
+    return {left, top, std::max(1.0, width() - left - right), std::max(1.0, height() - top - bottom)};
+}
+
+double CurveView::pixelsPerDegree() const { return plotArea().width() / -coldestOfCurve.value; }
+
+double CurveView::xOf(double temperature_c) const
+{
+    return plotArea().right() + std::clamp(temperature_c, coldestOfCurve.value, 0.0) * pixelsPerDegree();
+}
+
+double CurveView::yOf(double shareFrozen) const { return plotArea().bottom() - shareFrozen * plotArea().height(); }
+
+/// Where the drawn line is at a temperature; on the floor where nothing has frozen.
+double CurveView::curveY(double temperature_c) const
+{
+    const auto colder = std::find_if(m_steps.begin(), m_steps.end(),
+        [temperature_c](const FreezingStep& step) { return step.temperature.value <= temperature_c; });
+    if (colder == m_steps.end())
+        return yOf(m_steps.empty() || temperature_c > coldestOfCurve.value ? 0.0 : m_steps.back().waterFrozen.value);
+    if (colder == m_steps.begin())
+        return yOf(colder->temperature.value == temperature_c ? colder->waterFrozen.value : 0.0);
+    const auto warmer = std::prev(colder);
+    const double along = (warmer->temperature.value - temperature_c) / (warmer->temperature - colder->temperature).value;
+    return yOf(warmer->waterFrozen.value + along * (colder->waterFrozen - warmer->waterFrozen).value);
+}
+
+void CurveView::setCurve(const FreezingCurve& curve)
+{
+    m_steps = curve.steps;
+    const auto firstGuess =
+        std::find_if(m_steps.begin(), m_steps.end(), [](const FreezingStep& step) { return step.isExtrapolated; });
+    QList<QPointF> measured, extrapolated;
+    std::transform(m_steps.begin(), firstGuess, std::back_inserter(measured), pointOf);
+    if (firstGuess != m_steps.end() && !measured.isEmpty())
+        extrapolated << measured.last();  // so that the dashes go on where the line ends
+    std::transform(firstGuess, m_steps.end(), std::back_inserter(extrapolated), pointOf);
+    m_measured->replace(measured);
+    m_extrapolated->replace(extrapolated);
+    viewport()->update();
+}
+
+void CurveView::setRegions(std::vector<CurveRegion> regions)
+{
+    m_regions = std::move(regions);
+    viewport()->update();
+}
+
+void CurveView::setMarkers(std::vector<CurveMarker> markers)
+{
+    m_markers = std::move(markers);
+    std::stable_sort(m_markers.begin(), m_markers.end(),
+        [](const CurveMarker& a, const CurveMarker& b) { return a.temperature_c < b.temperature_c; });
+    viewport()->update();
+}
+
+void CurveView::resizeEvent(QResizeEvent* event)
+{
+    QChartView::resizeEvent(event);
+    layOut();
+}
+
+void CurveView::changeEvent(QEvent* event)
+{
+    QChartView::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        applyStyle();
+        layOut();
+    }
+}
+
+void CurveView::layOut() { chart()->setPlotArea(plotArea()); }
+
+void CurveView::applyStyle()
+{
+    const GaugeColours colours = coloursInWindow(palette());
+    const double curveWidth = besideText(font(), usualCurveWidth);
+    m_measured->setPen(QPen(colours.curve, curveWidth));
+    m_extrapolated->setPen(QPen(colours.curve, curveWidth, Qt::DashLine));
+    viewport()->update();
+}
+
+}  // namespace firn::app

@@ -1,0 +1,78 @@
+// The drawing of a freezing curve: the line by Qt Charts, and behind and before it the texture regions and the markers.
+#pragma once
+
+#include "freezing/freezing_curve.h"
+#include "gauges/palette.h"
+
+#include <QChartView>
+#include <QString>
+#include <vector>
+
+class QLineSeries;
+
+namespace firn::app {
+
+/// A vertical line on the chart: a word at its head, another at its foot, and a grip where it meets the curve.
+struct CurveMarker {
+    enum class Grip { Circle, Square };
+
+    double temperature_c = 0.0;
+    QString head;
+    QString foot;
+    Grip grip = Grip::Circle;
+    bool isSelected = false;
+};
+
+/// A stretch of temperatures with its name.
+struct CurveRegion {
+    FirmnessRegion region;
+    QString name;
+};
+
+class CurveView : public QChartView {
+    Q_OBJECT
+
+public:
+    explicit CurveView(QWidget* parent = nullptr);
+
+    /// The place of the curve itself, pixels of this widget: -30 °C at its left, all water frozen at its top.
+    QRectF plotArea() const;
+    double xOf(double temperature_c) const;
+    double pixelsPerDegree() const;
+
+    void setCurve(const FreezingCurve& curve);
+    void setRegions(std::vector<CurveRegion> regions);
+    void setMarkers(std::vector<CurveMarker> markers);
+    /// What is written over the first point, or in the middle of a chart without a curve.
+    void setBeginning(const QString& words) { m_beginning = words; }
+    QString beginning() const { return m_beginning; }
+
+protected:
+    void drawBackground(QPainter* painter, const QRectF& exposed) override;
+    void drawForeground(QPainter* painter, const QRectF& exposed) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    double yOf(double shareFrozen) const;
+    double curveY(double temperature_c) const;
+    bool crossesCurve(const QRectF& box) const;
+    void layOut();
+    void applyStyle();
+    void paintRegions(QPainter& painter, const GaugeColours& colours) const;
+    void paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const;
+    void paintAxes(QPainter& painter, const GaugeColours& colours) const;
+    void paintBeginning(QPainter& painter, const GaugeColours& colours) const;
+    void paintExtrapolated(QPainter& painter, const GaugeColours& colours) const;
+    void paintLabels(QPainter& painter, bool areHeads, const GaugeColours& colours) const;
+    void paintGrip(QPainter& painter, const CurveMarker& marker, const GaugeColours& colours) const;
+
+    QLineSeries* m_measured;
+    QLineSeries* m_extrapolated;
+    std::vector<FreezingStep> m_steps;
+    std::vector<CurveRegion> m_regions;
+    std::vector<CurveMarker> m_markers;  // coldest first
+    QString m_beginning;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,196 @@
+// What Qt Charts does not draw: regions, axes in the user's language, and markers.
+#include "gauges/curve_view.h"
+#include "gauges/label_row.h"
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+
+#include <QLineSeries>
+#include <QPainter>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+constexpr double usualGripRadius = 5.0;
+constexpr double usualDotRadius = 3.5;
+
+}  // namespace
+
+void CurveView::drawBackground(QPainter* painter, const QRectF& exposed)
+{
+    const GaugeColours colours = coloursInWindow(palette());
+    painter->fillRect(exposed, colours.ground);
+    painter->setFont(font());
+    paintRegions(*painter, colours);
+    painter->setPen(QPen(colours.ink, 1.5));
+    for (const CurveMarker& marker : m_markers) {
+        const double x = xOf(marker.temperature_c);
+        painter->drawLine(QPointF(x, plotArea().top() - gridStep), QPointF(x, plotArea().bottom() + lineHeight(font()) + gridStep));
+    }
+    paintAxes(*painter, colours);
+    paintBeginning(*painter, colours);
+    for (const CurveRegion& region : m_regions)
+        paintRegionName(*painter, region, colours);
+}
+
+void CurveView::paintRegions(QPainter& painter, const GaugeColours& colours) const
+{
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setPen(Qt::NoPen);
+    for (const CurveRegion& region : m_regions) {
+        const QPointF topLeft(qRound(xOf(region.region.range.coldest.value)), plotArea().top());
+        const QPointF bottomRight(qRound(xOf(region.region.range.warmest.value)), plotArea().bottom());
+        painter.fillRect(QRectF(topLeft, bottomRight), regionColour(region.region.firmness, colours));
+    }
+    painter.setRenderHint(QPainter::Antialiasing);
+}
+
+bool CurveView::crossesCurve(const QRectF& box) const
+{
+    const double cold_c = coldestOfCurve.value + (box.left() - plotArea().left()) / pixelsPerDegree();
+    const double warm_c = coldestOfCurve.value + (box.right() - plotArea().left()) / pixelsPerDegree();
+    return curveY(cold_c) < box.bottom() && curveY(warm_c) > box.top();
+}
+
+/// Along the floor where there is room, upright where the region is narrow, and up under the ceiling where the curve is in the way.
+void CurveView::paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const
+{
+    const double left = xOf(region.region.range.coldest.value), right = xOf(region.region.range.warmest.value);
+    const double length = fontMetrics().horizontalAdvance(region.name), thickness = lineHeight(font());
+    const bool isUpright = length + closeSpace > right - left;
+    if (isUpright && right - left < fontMetrics().ascent())
+        return;
+    const QSizeF size = isUpright ? QSizeF(thickness, length) : QSizeF(length, thickness);
+    const double boxLeft = 0.5 * (left + right - size.width());
+    QRectF box(QPointF(boxLeft, plotArea().bottom() - gridStep - size.height()), size);
+    if (crossesCurve(box.adjusted(0, -2, 0, 2)))
+        box.moveTop(plotArea().top() + gridStep);
+    if (!isUpright)
+        painter.fillRect(box, regionColour(region.region.firmness, colours));  // a marker's line stops at the name
+    painter.save();
+    painter.setPen(colours.ink);
+    painter.translate(box.center());
+    if (isUpright)
+        painter.rotate(-90.0);
+    painter.drawText(QRectF(-0.5 * length - 1.0, -0.5 * thickness, length + 2.0, thickness), Qt::AlignCenter, region.name);
+    painter.restore();
+}
+
+void CurveView::paintAxes(QPainter& painter, const GaugeColours& colours) const
+{
+    const int line = lineHeight(font());
+    painter.setPen(colours.quietInk);
+    const int step_c = fontMetrics().horizontalAdvance(chosenDegrees(coldestOfCurve)) * 1.3 < 5 * pixelsPerDegree() ? 5 : 10;
+    for (int temperature_c = qRound(coldestOfCurve.value); temperature_c <= 0; temperature_c += step_c) {
+        const double x = xOf(temperature_c);
+        painter.drawLine(QPointF(x, plotArea().bottom()), QPointF(x, plotArea().bottom() + 3.0));
+        const QString number = temperature_c == 0 ? chosenDegrees({0.0}) : figure(temperature_c, 0);
+        const double halfWidth = 0.5 * fontMetrics().horizontalAdvance(number) + 1.0;
+        const QRectF place(x - halfWidth, plotArea().bottom() + 3.0, 2.0 * halfWidth, line);
+        painter.fillRect(place, colours.ground);  // a marker's line passes behind the number
+        painter.drawText(place, Qt::AlignCenter, number);
+    }
+    painter.drawText(QRectF(0, 0, plotArea().width(), line), Qt::AlignLeft | Qt::AlignVCenter, tr("water frozen"));
+    QColor gridColour = colours.ink;
+    gridColour.setAlphaF(0.12F);
+    for (int frozen_percent = 0; frozen_percent <= 100; frozen_percent += 25) {
+        const double y = qRound(yOf(frozen_percent / 100.0)) - 0.5;
+        const QString number = frozen_percent == 100 ? percentText({1.0}, 0) : figure(frozen_percent, 0);
+        painter.setPen(colours.quietInk);
+        painter.drawText(QRectF(0, y - 0.5 * line, plotArea().left() - gridStep, line), Qt::AlignRight | Qt::AlignVCenter, number);
+        painter.setPen(frozen_percent == 0 ? colours.quietInk : gridColour);
+        painter.drawLine(QPointF(plotArea().left(), y), QPointF(plotArea().right(), y));
+    }
+}
+
+void CurveView::paintBeginning(QPainter& painter, const GaugeColours& colours) const
+{
+    const double width = fontMetrics().horizontalAdvance(m_beginning);
+    if (m_steps.empty()) {
+        QRectF box(0, 0, width + closeSpace, lineHeight(font()));
+        box.moveCenter(plotArea().center());
+        painter.fillRect(box, m_regions.empty() ? colours.ground : regionColour(m_regions.front().region.firmness, colours));
+        painter.setPen(colours.quietInk);
+        painter.drawText(box, Qt::AlignCenter, m_beginning);
+        return;
+    }
+    const double x = xOf(m_steps.front().temperature.value);
+    const double right = std::min(plotArea().right(), x + 0.5 * width);
+    const double bottom = lineHeight(font());
+    painter.setPen(QPen(colours.curve, 1.0, Qt::DotLine));
+    painter.drawLine(QPointF(x, bottom), QPointF(x, yOf(m_steps.front().waterFrozen.value)));
+    painter.setPen(colours.curve);
+    painter.drawText(QRectF(right - width - 1.0, 0, width + 2.0, bottom), Qt::AlignCenter, m_beginning);
+}
+
+void CurveView::drawForeground(QPainter* painter, const QRectF& /*exposed*/)
+{
+    const GaugeColours colours = coloursInWindow(palette());
+    painter->setFont(font());
+    paintExtrapolated(*painter, colours);
+    if (!m_steps.empty()) {
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(colours.curve);
+        const double radius = besideText(font(), usualDotRadius);
+        painter->drawEllipse(
+            QPointF(xOf(m_steps.front().temperature.value), yOf(m_steps.front().waterFrozen.value)), radius, radius);
+    }
+    paintLabels(*painter, true, colours);
+    paintLabels(*painter, false, colours);
+    if (!m_steps.empty())
+        for (const CurveMarker& marker : m_markers)
+            paintGrip(*painter, marker, colours);
+}
+
+void CurveView::paintExtrapolated(QPainter& painter, const GaugeColours& colours) const
+{
+    const QList<QPointF> points = m_extrapolated->points();
+    if (points.size() < 2)
+        return;
+    const QString word = tr("extrapolated");
+    const double left = plotArea().left() + closeSpace;
+    const double right = left + fontMetrics().horizontalAdvance(word);
+    const double below = curveY(coldestOfCurve.value + (right - plotArea().left()) / pixelsPerDegree());
+    painter.setPen(colours.ink);
+    painter.drawText(QPointF(left, below + fontMetrics().ascent() + gridStep), word);
+}
+
+void CurveView::paintLabels(QPainter& painter, bool areHeads, const GaugeColours& colours) const
+{
+    const int line = lineHeight(font());
+    const double top = areHeads ? line : height() - line - 1.0;
+    std::vector<LabelSpan> spans;
+    for (const CurveMarker& marker : m_markers) {
+        const double width = fontMetrics().horizontalAdvance(areHeads ? marker.head : marker.foot) + closeSpace;
+        spans.push_back({xOf(marker.temperature_c) - 0.5 * width, width});
+    }
+    spreadApart(spans, 0.0, width() - 1.0, gridStep);
+    for (std::size_t i = 0; i < spans.size(); ++i) {
+        const CurveMarker& marker = m_markers[i];
+        const QRectF box(spans[i].left + 0.5, top, spans[i].width - 1.0, line);
+        if (!areHeads) {
+            painter.setPen(QPen(colours.ink, 1.0));
+            painter.setBrush(marker.isSelected ? colours.ink : colours.ground);
+            painter.drawRect(box);
+        } else {
+            painter.fillRect(box, colours.ground);
+        }
+        painter.setPen(marker.isSelected && !areHeads ? colours.ground : colours.ink);
+        painter.drawText(box, Qt::AlignCenter, areHeads ? marker.head : marker.foot);
+    }
+}
+
+void CurveView::paintGrip(QPainter& painter, const CurveMarker& marker, const GaugeColours& colours) const
+{
+    const double gripRadius = besideText(font(), usualGripRadius);
+    const QPointF centre(xOf(marker.temperature_c), curveY(marker.temperature_c));
+    painter.setPen(QPen(colours.ink, 1.5));
+    painter.setBrush(marker.isSelected ? colours.curve : colours.ground);
+    if (marker.grip == CurveMarker::Grip::Circle)
+        painter.drawEllipse(centre, gripRadius, gripRadius);
+    else
+        painter.drawRect(QRectF(centre - QPointF(gripRadius, gripRadius), QSizeF(2 * gripRadius, 2 * gripRadius)));
+}
+
+}  // namespace firn::app

@@ -1,0 +1,162 @@
+#include "gauges/marked_lines.h"
+
+#include "gauges/palette.h"
+#include "gauges/type_and_space.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QScrollBar>
+#include <QtMath>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+constexpr int textFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
+
+/// A filled triangle for danger, an open diamond for a warning, an open circle for a note: shapes that need no colour.
+void paintMark(QPainter& painter, Mark mark, const QRectF& box, const GaugeColours& colours)
+{
+    const QColor& colour = mark == Mark::Note ? colours.curve : colours.caution;
+    QPainterPath shape;
+    switch (mark) {
+    case Mark::None:
+        return;
+    case Mark::Note:
+        shape.addEllipse(box.adjusted(1, 1, -1, -1));
+        break;
+    case Mark::Warning:
+        shape.addPolygon(QPolygonF{{QPointF(box.center().x(), box.top()), QPointF(box.right(), box.center().y()),
+            QPointF(box.center().x(), box.bottom()), QPointF(box.left(), box.center().y())}});
+        shape.closeSubpath();
+        break;
+    case Mark::Danger:
+        shape.addPolygon(QPolygonF{{QPointF(box.center().x(), box.top()), box.bottomRight(), box.bottomLeft()}});
+        shape.closeSubpath();
+        break;
+    }
+    painter.setPen(QPen(colour, 1.5));
+    painter.setBrush(mark == Mark::Danger ? QBrush(colour) : QBrush(Qt::NoBrush));
+    painter.drawPath(shape);
+    const double stroke = box.height() / 8.0;
+    const bool hasTail = mark != Mark::Note;  // "!" for the serious ones, "i" for a note
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(mark == Mark::Danger ? colours.ground : colour);
+    const double top = box.top() + box.height() * (mark == Mark::Danger ? 0.38 : 0.26);
+    const double bottom = box.top() + box.height() * (mark == Mark::Danger ? 0.88 : 0.74);
+    const QRectF stem(box.center().x() - 0.5 * stroke, hasTail ? top : top + 2.0 * stroke, stroke, bottom - top - 2.0 * stroke);
+    const QRectF dot(box.center().x() - 0.5 * stroke, hasTail ? bottom - stroke : top, stroke, stroke);
+    painter.drawRect(stem);
+    painter.drawRect(dot);
+}
+
+}  // namespace
+
+MarkedLines::MarkedLines(QWidget* parent)
+    : QAbstractScrollArea(parent)
+{
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
+    layOut();
+}
+
+void MarkedLines::setLines(std::vector<MarkedLine> lines)
+{
+    if (lines == m_lines)
+        return;
+    m_lines = std::move(lines);
+    setAccessibleDescription(spokenText());
+    verticalScrollBar()->setValue(0);
+    layOut();
+}
+
+QString MarkedLines::spokenText() const
+{
+    QStringList spoken;
+    for (const MarkedLine& line : m_lines) {
+        switch (line.mark) {
+        case Mark::None:
+            spoken << line.text;
+            break;
+        case Mark::Note:
+            spoken << tr("Note: %1").arg(line.text);
+            break;
+        case Mark::Warning:
+            spoken << tr("Warning: %1").arg(line.text);
+            break;
+        case Mark::Danger:
+            spoken << tr("Danger: %1").arg(line.text);
+            break;
+        }
+    }
+    return spoken.join(u'\n');
+}
+
+QSize MarkedLines::sizeHint() const { return {fontMetrics().averageCharWidth() * 40, 3 * lineHeight(font())}; }
+
+QSize MarkedLines::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 16, lineHeight(font())}; }
+
+QRect MarkedLines::textPlace(const MarkedLine& line, int top, int height) const
+{
+    const int indent = line.mark == Mark::None ? 0 : lineHeight(font()) + gridStep;
+    return {indent, top, std::max(1, viewport()->width() - indent - gridStep), height};
+}
+
+void MarkedLines::layOut()
+{
+    m_tops.assign(1, 0);
+    for (const MarkedLine& line : m_lines) {
+        const QRect room = textPlace(line, 0, QWIDGETSIZE_MAX);
+        m_tops.push_back(m_tops.back() + fontMetrics().boundingRect(room, textFlags, line.text).height() + gridStep / 2);
+    }
+    const int overflow = std::max(0, m_tops.back() - gridStep / 2 - viewport()->height());
+    verticalScrollBar()->setRange(0, overflow);
+    verticalScrollBar()->setPageStep(viewport()->height());
+    verticalScrollBar()->setSingleStep(lineHeight(font()));
+    setFocusPolicy(overflow > 0 ? Qt::StrongFocus : Qt::NoFocus);  // only what scrolls needs the arrow keys
+    viewport()->update();
+}
+
+void MarkedLines::resizeEvent(QResizeEvent* event)
+{
+    QAbstractScrollArea::resizeEvent(event);
+    layOut();
+}
+
+void MarkedLines::changeEvent(QEvent* event)
+{
+    QAbstractScrollArea::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        layOut();
+    else if (event->type() == QEvent::PaletteChange)
+        viewport()->update();
+}
+
+void MarkedLines::paintEvent(QPaintEvent* /*event*/)
+{
+    const GaugeColours colours = coloursInWindow(palette());
+    QPainter painter(viewport());
+    painter.fillRect(viewport()->rect(), colours.ground);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(0, -verticalScrollBar()->value());
+    const double size = fontMetrics().ascent() + 1.0;
+    for (std::size_t i = 0; i < m_lines.size(); ++i) {
+        const MarkedLine& line = m_lines[i];
+        // Half a line of text at the lower edge would only be clutter.
+        const int visible = viewport()->height() + verticalScrollBar()->value() - m_tops[i];
+        const double lineSpacing = QFontMetricsF(font()).lineSpacing();
+        const int wholeLines = static_cast<int>((visible + 1) / lineSpacing);
+        if (wholeLines < 1)
+            break;
+        paintMark(painter, line.mark, QRectF(1.0, m_tops[i] + 1.0, size, size), colours);
+        painter.setPen(line.isQuiet ? colours.quietInk : colours.ink);
+        painter.drawText(
+            textPlace(line, m_tops[i], std::min(m_tops[i + 1] - m_tops[i], qCeil(wholeLines * lineSpacing))), textFlags, line.text);
+    }
+}
+
+}  // namespace firn::app

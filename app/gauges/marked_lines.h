@@ -1,0 +1,46 @@
+// Plain sentences under each other, each with a mark in front that says by its shape how serious it is. Wraps, and scrolls.
+#pragma once
+
+#include <QAbstractScrollArea>
+#include <QString>
+#include <vector>
+
+namespace firn::app {
+
+enum class Mark { None, Note, Warning, Danger };
+
+struct MarkedLine {
+    Mark mark = Mark::None;
+    QString text;  // never rendered as markup
+    bool isQuiet = false;
+    friend bool operator==(const MarkedLine&, const MarkedLine&) = default;
+};
+
+class MarkedLines : public QAbstractScrollArea {
+    Q_OBJECT
+
+public:
+    explicit MarkedLines(QWidget* parent = nullptr);
+
+    void setLines(std::vector<MarkedLine> lines);
+
+    /// All of it, as a screen reader says it: the seriousness in words.
+    QString spokenText() const;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    QRect textPlace(const MarkedLine& line, int top, int height) const;
+    void layOut();
+
+    std::vector<MarkedLine> m_lines;
+    std::vector<int> m_tops;  // of each line, and below the last one
+};
+
+}  // namespace firn::app

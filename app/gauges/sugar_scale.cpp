@@ -1,0 +1,234 @@
+#include "gauges/sugar_scale.h"
+
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+constexpr double scaleEnd = 0.5;  // mass fraction
+constexpr double usualScaleHeight = 8.0;
+constexpr double usualNeedleHalfWidth = 6.0;
+constexpr std::size_t usualRows = 3;
+
+QPainterPath pointingDown(QPointF tip, double halfWidth)
+{
+    QPainterPath path(tip);
+    path.lineTo(tip + QPointF(halfWidth, -1.5 * halfWidth));
+    path.lineTo(tip + QPointF(-halfWidth, -1.5 * halfWidth));
+    path.closeSubpath();
+    return path;
+}
+
+}  // namespace
+
+SugarScale::SugarScale(QWidget* parent)
+    : Gauge(tr("Sugar scale"), parent)
+{
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    show(Analysis{});
+}
+
+QSize SugarScale::sizeHint() const
+{
+    const double rows = static_cast<double>(std::max(usualRows, m_rowCount));
+    return {fontMetrics().averageCharWidth() * 60, qRound(rowUnderScale(0).top() + rows * rowUnderScale(0).height())};
+}
+
+QSize SugarScale::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 50, sizeHint().height()}; }
+
+QRectF SugarScale::scale() const
+{
+    const double top = lineHeight(figureFont(font())) + gridStep + lineHeight(font());
+    const double endMargin = 0.5 * fontMetrics().horizontalAdvance(percentText({scaleEnd}, 0)) + 1.0;
+    const double left = needleHalfWidth() + 1.0;
+    return {left, top, std::max(1.0, width() - left - endMargin), qRound(besideText(font(), usualScaleHeight)) + 0.0};
+}
+
+double SugarScale::needleHalfWidth() const { return besideText(font(), usualNeedleHalfWidth); }
+
+double SugarScale::xOf(double share) const { return scale().left() + std::clamp(share / scaleEnd, 0.0, 1.0) * scale().width(); }
+
+QPointF SugarScale::needleTip() const { return {xOf(m_sugars.value), scale().top()}; }
+
+QRectF SugarScale::rowUnderScale(int row) const
+{
+    const double height = lineHeight(font()) - 1.0;
+    return {scale().left(), scale().bottom() + gridStep + row * height, width() - scale().left(), height};
+}
+
+void SugarScale::show(const Analysis& analysis)
+{
+    m_isEmpty = analysis.mix.isEmpty();
+    m_sugars = analysis.shares.sugars;
+    m_uncertainty = analysis.sugarsUncertainty;
+    m_refractometer_brix = analysis.readings ? analysis.readings->refractometer_brix : std::nullopt;
+    if (m_isEmpty)
+        setValueText(tr("Type an ingredient, or paste a recipe"));
+    else if (m_refractometer_brix)
+        setValueText(tr("%1 sugars by mass; a refractometer reads %2 at %3")
+                         .arg(percentText(m_sugars, m_uncertainty), brixText(*m_refractometer_brix),
+                             chosenDegrees(analysis.readings->temperature)));
+    else
+        setValueText(tr("%1 sugars by mass").arg(percentText(m_sugars, m_uncertainty)));
+    update();
+}
+
+void SugarScale::resizeEvent(QResizeEvent* event)
+{
+    Gauge::resizeEvent(event);
+    placeBrackets();
+}
+
+void SugarScale::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
+        placeBrackets();
+        updateGeometry();
+    }
+    Gauge::changeEvent(event);
+}
+
+/// Each band goes into the first row in which neither its bracket nor its name touches another.
+void SugarScale::placeBrackets()
+{
+    m_brackets.clear();
+    std::vector<double> takenTo;  // pixels, by row
+    std::vector<TradeBand> bands = tradeBands();
+    std::stable_sort(bands.begin(), bands.end(), [](const TradeBand& a, const TradeBand& b) { return a.low < b.low; });
+    for (const TradeBand& band : bands) {
+        Bracket bracket{translatedName(nameOf(band.textureClass)), band.low.value, band.high.value};
+        const double left = xOf(bracket.low), right = xOf(bracket.high);
+        const double nameWidth = fontMetrics().horizontalAdvance(bracket.name);
+        const bool nameFitsInside = nameWidth + 2 * gridStep < right - left;
+        bracket.nameLeft = nameFitsInside ? 0.5 * (left + right - nameWidth) : right + gridStep;
+        const auto row = std::find_if(takenTo.begin(), takenTo.end(), [left](double to) { return to + gridStep < left; });
+        bracket.row = static_cast<int>(row - takenTo.begin());
+        if (row == takenTo.end())
+            takenTo.push_back(0.0);
+        takenTo[static_cast<std::size_t>(bracket.row)] = std::max(right, bracket.nameLeft + nameWidth);
+        m_brackets.push_back(std::move(bracket));
+    }
+    if (m_rowCount != takenTo.size()) {
+        m_rowCount = takenTo.size();
+        updateGeometry();
+    }
+}
+
+void SugarScale::paintGauge(QPainter& painter, const GaugeColours& colours)
+{
+    paintFigures(painter, colours);
+    paintScale(painter, colours);
+    for (const Bracket& bracket : m_brackets)
+        paintBracket(painter, bracket, colours);
+    if (!m_isEmpty)
+        paintNeedle(painter, colours);
+}
+
+void SugarScale::paintFigures(QPainter& painter, const GaugeColours& colours) const
+{
+    const QFont large = figureFont(font());
+    const int baseline = QFontMetrics(large).ascent();
+    if (m_isEmpty) {
+        painter.setPen(colours.quietInk);
+        painter.drawText(0, baseline, valueText());
+        return;
+    }
+    const QString number = percentText(m_sugars, m_uncertainty), what = tr("sugars");
+    painter.setFont(large);
+    painter.drawText(0, baseline, number);
+    painter.setFont(font());
+    painter.setPen(colours.quietInk);
+    int right = width();
+    if (m_refractometer_brix) {
+        const QString reading = tr("refractometer %1").arg(brixText(*m_refractometer_brix));
+        right -= fontMetrics().horizontalAdvance(reading);
+        painter.drawText(right, baseline, reading);
+        right -= closeSpace;
+        painter.save();
+        painter.setPen(QPen(colours.curve, 1.5));
+        painter.setBrush(colours.ground);
+        painter.drawPath(pointingDown(QPointF(right - needleHalfWidth(), baseline - 1.0), needleHalfWidth()));
+        painter.restore();
+        right -= qRound(2.0 * needleHalfWidth());
+    }
+    const int left = QFontMetrics(large).horizontalAdvance(number) + closeSpace;
+    if (left + fontMetrics().horizontalAdvance(what) < right)
+        painter.drawText(left, baseline, what);
+}
+
+void SugarScale::paintScale(QPainter& painter, const GaugeColours& colours) const
+{
+    const QRectF whole = scale();
+    painter.fillRect(whole, colours.hairline);
+    if (!m_isEmpty)
+        painter.fillRect(QRectF(whole.topLeft(), QPointF(xOf(m_sugars.value), whole.bottom())),
+            colours.parts[static_cast<std::size_t>(RibbonPart::Sugars)]);
+    for (int mark_percent = 0; mark_percent <= qRound(100 * scaleEnd); mark_percent += 5) {
+        const double x = qRound(xOf(mark_percent / 100.0)) + 0.5;
+        const bool isNumbered = mark_percent % 10 == 0;
+        painter.setPen(isNumbered ? colours.quietInk : colours.ground);
+        painter.drawLine(QPointF(x, whole.top() + (isNumbered ? -3.0 : 1.0)), QPointF(x, whole.bottom() - 1.0));
+        if (!isNumbered)
+            continue;
+        const QString number = mark_percent == qRound(100 * scaleEnd) ? percentText({scaleEnd}, 0) : figure(mark_percent, 0);
+        const double halfWidth = 0.5 * fontMetrics().horizontalAdvance(number);
+        const bool isUnderNeedle = !m_isEmpty && std::abs(x - needleTip().x()) < halfWidth + needleHalfWidth() + 2.0;
+        const double readingX = m_refractometer_brix && !m_isEmpty ? xOf(*m_refractometer_brix / 100.0) : -100.0;
+        if (!isUnderNeedle && std::abs(x - readingX) > halfWidth + needleHalfWidth() + 2.0)
+            painter.drawText(QPointF(std::max(0.0, x - halfWidth), whole.top() - fontMetrics().descent() - 2.0), number);
+    }
+}
+
+void SugarScale::paintNeedle(QPainter& painter, const GaugeColours& colours) const
+{
+    const QRectF whole = scale();
+    const double low = xOf(m_sugars.value - m_uncertainty.value), high = xOf(m_sugars.value + m_uncertainty.value);
+    if (high - low > 1.0) {
+        QColor band = colours.ink;
+        band.setAlphaF(0.35F);
+        painter.fillRect(QRectF(low, whole.top() + 2.0, high - low, whole.height() - 4.0), band);
+    }
+    if (m_refractometer_brix) {
+        const double x = xOf(*m_refractometer_brix / 100.0);
+        painter.setPen(QPen(colours.curve, 1.5));
+        painter.setBrush(colours.ground);
+        painter.drawLine(QPointF(x, whole.top()), QPointF(x, whole.bottom()));
+        painter.drawPath(pointingDown(QPointF(x, whole.top() - 1.0), needleHalfWidth()));
+    }
+    const QPointF tip = needleTip();
+    painter.setPen(QPen(colours.ink, 2.0));
+    painter.drawLine(tip, QPointF(tip.x(), whole.bottom() + 1.0));
+    painter.setPen(QPen(colours.ground, 1.0));
+    painter.setBrush(colours.ink);
+    painter.drawPath(pointingDown(tip, needleHalfWidth()));
+}
+
+void SugarScale::paintBracket(QPainter& painter, const Bracket& bracket, const GaugeColours& colours) const
+{
+    const QRectF row = rowUnderScale(bracket.row);
+    const double left = xOf(bracket.low), right = xOf(bracket.high);
+    const double middle = qRound(row.center().y()) + 0.5;
+    const bool holdsMix = !m_isEmpty && bracket.low <= m_sugars.value && m_sugars.value <= bracket.high;
+    painter.setPen(QPen(holdsMix ? colours.curve : colours.quietInk, holdsMix ? 2.0 : 1.0));
+    painter.drawLine(QPointF(left, middle - 4.0), QPointF(left, middle + 3.0));
+    painter.drawLine(QPointF(right, middle - 4.0), QPointF(right, middle + 3.0));
+    const double nameRight = bracket.nameLeft + fontMetrics().horizontalAdvance(bracket.name);
+    if (bracket.nameLeft > right) {
+        painter.drawLine(QPointF(left, middle), QPointF(right, middle));
+    } else {
+        painter.drawLine(QPointF(left, middle), QPointF(bracket.nameLeft - 3.0, middle));
+        painter.drawLine(QPointF(nameRight + 3.0, middle), QPointF(right, middle));
+    }
+    painter.setPen(holdsMix ? colours.curve : colours.quietInk);
+    painter.drawText(
+        QRectF(bracket.nameLeft, row.top(), nameRight - bracket.nameLeft + 1.0, row.height()), Qt::AlignVCenter, bracket.name);
+}
+
+}  // namespace firn::app

@@ -1,0 +1,170 @@
+#include "gauges/temperature_marker.h"
+
+#include "gauges/wording.h"
+
+#include <QAccessibleWidget>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace firn::app {
+
+namespace {
+
+constexpr double step_c = 0.5;
+constexpr double fineStep_c = 0.1;
+constexpr double warmest_c = 0.0;
+
+double stepWith(Qt::KeyboardModifiers modifiers) { return modifiers.testFlag(Qt::ShiftModifier) ? fineStep_c : step_c; }
+
+/// A slider, to a screen reader.
+class AccessibleMarker : public QAccessibleWidget, public QAccessibleValueInterface {
+public:
+    explicit AccessibleMarker(TemperatureMarker* marker)
+        : QAccessibleWidget(marker, QAccessible::Slider)
+        , m_marker(marker)
+    {
+    }
+
+    void* interface_cast(QAccessible::InterfaceType type) override
+    {
+        return type == QAccessible::ValueInterface ? static_cast<QAccessibleValueInterface*>(this)
+                                                   : QAccessibleWidget::interface_cast(type);
+    }
+    QString text(QAccessible::Text kind) const override
+    {
+        return kind == QAccessible::Value ? m_marker->valueText() : QAccessibleWidget::text(kind);
+    }
+    QVariant currentValue() const override { return m_marker->temperature_c(); }
+    void setCurrentValue(const QVariant& value) override
+    {
+        m_marker->choose(value.toDouble(), fineStep_c);
+        emit m_marker->released();
+    }
+    QVariant maximumValue() const override { return warmest_c; }
+    QVariant minimumValue() const override { return coldestOfCurve.value; }
+    QVariant minimumStepSize() const override { return fineStep_c; }
+
+private:
+    TemperatureMarker* m_marker;
+};
+
+QAccessibleInterface* accessibleMarker(const QString&, QObject* object)
+{
+    auto* marker = qobject_cast<TemperatureMarker*>(object);
+    return marker ? new AccessibleMarker(marker) : nullptr;
+}
+
+}  // namespace
+
+TemperatureMarker::TemperatureMarker(const QString& name, QWidget* parent)
+    : QWidget(parent)
+{
+    [[maybe_unused]] static const bool isInstalled = (QAccessible::installFactory(accessibleMarker), true);
+    setAccessibleName(name);
+    setAccessibleDescription(tr("Drag it, or press the arrow keys; with Shift in steps of 0.1 °C"));
+    setFocusPolicy(Qt::StrongFocus);
+    setCursor(Qt::SizeHorCursor);
+}
+
+QString TemperatureMarker::valueText() const { return chosenDegrees({m_temperature_c}); }
+
+void TemperatureMarker::setTemperature(double temperature_c)
+{
+    if (isDragged() || temperature_c == m_temperature_c)
+        return;
+    m_temperature_c = temperature_c;
+    announce();
+}
+
+void TemperatureMarker::choose(double temperature_c, double step_c)
+{
+    const double rounded_c = std::round(temperature_c / step_c) * step_c;
+    const double within_c = std::clamp(rounded_c, coldestOfCurve.value, warmest_c);
+    if (within_c == m_temperature_c)
+        return;
+    m_temperature_c = within_c;
+    announce();
+    emit chosen(m_temperature_c);
+}
+
+void TemperatureMarker::announce()
+{
+    QAccessibleValueChangeEvent change(this, m_temperature_c);
+    QAccessible::updateAccessibility(&change);
+    emit looksChanged();
+}
+
+void TemperatureMarker::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() != Qt::LeftButton)
+        return;
+    m_dragStart = Drag{mapToParent(event->position()).x(), m_temperature_c};
+    raise();
+}
+
+void TemperatureMarker::mouseMoveEvent(QMouseEvent* event)
+{
+    if (!m_dragStart)
+        return;
+    const double moved_c = (mapToParent(event->position()).x() - m_dragStart->x) / m_pixelsPerDegree;
+    choose(m_dragStart->temperature_c + moved_c, stepWith(event->modifiers()));
+}
+
+void TemperatureMarker::mouseReleaseEvent(QMouseEvent* event)
+{
+    if (event->button() != Qt::LeftButton || !m_dragStart)
+        return;
+    m_dragStart.reset();
+    emit released();
+}
+
+void TemperatureMarker::keyPressEvent(QKeyEvent* event)
+{
+    const double step = stepWith(event->modifiers());
+    switch (event->key()) {
+    case Qt::Key_Left:
+    case Qt::Key_Down:
+        choose(m_temperature_c - step, step);
+        break;
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+        choose(m_temperature_c + step, step);
+        break;
+    case Qt::Key_Escape:
+        if (m_dragStart) {
+            choose(m_dragStart->temperature_c, fineStep_c);
+            m_dragStart.reset();
+            emit released();
+            break;
+        }
+        [[fallthrough]];
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void TemperatureMarker::keyReleaseEvent(QKeyEvent* event)
+{
+    const bool isArrow = event->key() >= Qt::Key_Left && event->key() <= Qt::Key_Down;
+    if (isArrow && !event->isAutoRepeat())
+        emit released();
+    else
+        QWidget::keyReleaseEvent(event);
+}
+
+void TemperatureMarker::focusInEvent(QFocusEvent* event)
+{
+    raise();
+    QWidget::focusInEvent(event);
+    emit looksChanged();
+}
+
+void TemperatureMarker::focusOutEvent(QFocusEvent* event)
+{
+    QWidget::focusOutEvent(event);
+    emit looksChanged();
+}
+
+}  // namespace firn::app

@@ -1,0 +1,134 @@
+#include "gauges/wording.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+namespace firn::app {
+
+namespace {
+
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(Wording)
+};
+
+constexpr QChar minusSign{0x2212};
+constexpr QChar narrowNoBreakSpace{0x202F};
+
+QString written(const Sentence::Value& value)
+{
+    if (const auto* number = std::get_if<Figure>(&value))
+        return figure(number->value, number->decimals);
+    return QString::fromStdString(std::get<std::string>(value));
+}
+
+QString translatedCore(std::string_view english)
+{
+    // translate() wants a terminated text, which a view does not promise.
+    return QCoreApplication::translate("core", std::string(english).c_str());
+}
+
+/// Small amounts need a decimal to be told apart; large ones are never known to a tenth.
+QString amountText(double amount, const QString& unit) { return withUnit(figure(amount, std::abs(amount) < 9.95 ? 1 : 0), unit); }
+
+}  // namespace
+
+QString translated(const Sentence& sentence)
+{
+    QString pattern = translatedCore(sentence.pattern);
+    // A line must not end between a number and its unit.
+    for (const QChar unit : {u'%', u'°'})
+        pattern.replace(QString(u' ') + unit, QString(narrowNoBreakSpace) + unit);
+    QString text;
+    text.reserve(pattern.size() + 32);
+    // In one pass: a value that itself looks like a place, "{1}", must stay as it is.
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const bool isPlace = pattern[i] == u'{' && i + 2 < pattern.size() && pattern[i + 2] == u'}' && pattern[i + 1].isDigit();
+        const auto index = isPlace ? static_cast<std::size_t>(pattern[i + 1].digitValue()) : sentence.values.size();
+        if (index < sentence.values.size()) {
+            text += written(sentence.values[index]);
+            i += 2;
+        } else {
+            text += pattern[i];
+        }
+    }
+    return text;
+}
+
+QString translatedName(std::string_view name) { return translatedCore(name); }
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString figure(double value, int decimals)
+{
+    const bool isZero = std::abs(value) < 0.5 * std::pow(10.0, -decimals);
+    return QLocale().toString(isZero ? 0.0 : value, 'f', decimals).replace(u'-', minusSign);
+}
+
+QString withUnit(const QString& figure, const QString& unit) { return figure + narrowNoBreakSpace + unit; }
+
+QString degrees(Celsius temperature, int decimals) { return withUnit(figure(temperature.value, decimals), Wording::tr("°C")); }
+
+QString chosenDegrees(Celsius temperature)
+{
+    const bool isWhole = std::abs(temperature.value - std::round(temperature.value)) < 0.05;
+    return degrees(temperature, isWhole ? 0 : 1);
+}
+
+QString degreesRange(const TemperatureRange& range)
+{
+    return Wording::tr("%1 to %2", "a range of temperatures").arg(figure(range.coldest.value, 0), degrees(range.warmest, 0));
+}
+
+QString percentText(MassFraction share, int decimals) { return withUnit(figure(percent(share), decimals), QStringLiteral("%")); }
+
+QString percentText(MassFraction share, MassFraction standardDeviation)
+{
+    const int decimals = percent(standardDeviation) < 2.0 ? 1 : 0;
+    const QString band = figure(percent(standardDeviation), decimals);
+    if (band == figure(0.0, decimals))
+        return percentText(share, decimals);
+    return withUnit(Wording::tr("%1 ± %2").arg(figure(percent(share), decimals), band), QStringLiteral("%"));
+}
+
+QString gramsText(Grams mass) { return amountText(mass.value, Wording::tr("g")); }
+
+QString millilitresText(Millilitres volume) { return amountText(volume.value, Wording::tr("mL")); }
+
+QString millimetresText(Millimetres length) { return withUnit(figure(length.value, 0), Wording::tr("mm")); }
+
+QString brixText(double brix) { return withUnit(figure(brix, 1), Wording::tr("°Bx")); }
+
+QString baumeText(double baume) { return withUnit(figure(baume, 1), Wording::tr("°Bé")); }
+
+QString specificGravityText(double specificGravity) { return figure(specificGravity, 3); }
+
+QString lactoseText(double grams_per100gWater) { return withUnit(figure(grams_per100gWater, 1), Wording::tr("g")); }
+
+QString nameOf(RibbonPart part)
+{
+    switch (part) {
+    case RibbonPart::Water:
+        return Wording::tr("water");
+    case RibbonPart::Sugars:
+        return Wording::tr("sugars");
+    case RibbonPart::Fat:
+        return Wording::tr("fat");
+    case RibbonPart::Protein:
+        return Wording::tr("protein");
+    case RibbonPart::FibreAndOther:
+        return Wording::tr("fibre and other");
+    case RibbonPart::Alcohol:
+        return Wording::tr("alcohol");
+    case RibbonPart::SaltAndAcid:
+        return Wording::tr("salt and acid");
+    }
+    return {};
+}
+
+}  // namespace firn::app

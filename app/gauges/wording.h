@@ -1,0 +1,44 @@
+// Core's sentences and quantities as text in the user's language and locale: the one place where a number becomes letters.
+#pragma once
+
+#include "analysis/analysis.h"
+
+#include <QString>
+
+namespace firn::app {
+
+/// A sentence of core, translated, its numbers written by the locale. What came from a file stays as it is.
+QString translated(const Sentence& sentence);
+
+/// A word of core ("granita", "scoopable"), translated.
+QString translatedName(std::string_view name);
+
+/// With a capital at its start, for a word that stands alone.
+QString capitalised(QString text);
+
+/// The number by the locale, with a true minus sign and no negative zero.
+QString figure(double value, int decimals);
+
+/// A figure, a narrow no-break space, and its unit.
+QString withUnit(const QString& figure, const QString& unit);
+
+QString degrees(Celsius temperature, int decimals = 1);
+/// A temperature that somebody chose: "-12 °C", and "-12.5 °C" where it is not whole.
+QString chosenDegrees(Celsius temperature);
+/// "-13 to -9 °C", the colder first.
+QString degreesRange(const TemperatureRange& range);
+QString percentText(MassFraction share, int decimals = 1);
+/// "26.3 ± 0.4 %", or without the band where there is none.
+QString percentText(MassFraction share, MassFraction standardDeviation);
+/// One decimal below 10 g, none above.
+QString gramsText(Grams mass);
+QString millilitresText(Millilitres volume);
+QString millimetresText(Millimetres length);
+QString brixText(double brix);
+QString baumeText(double baume);
+QString specificGravityText(double specificGravity);
+QString lactoseText(double grams_per100gWater);
+
+QString nameOf(RibbonPart part);
+
+}  // namespace firn::app

@@ -1,0 +1,65 @@
+#include "bench/appearance.h"
+#include "bench/file_actions.h"
+#include "bench/icons.h"
+#include "bench/main_window.h"
+#include "bench/questions.h"
+#include "cli/command_line.h"
+#include "document/built_in.h"
+
+#include <QApplication>
+#include <memory>
+#include <vector>
+
+namespace {
+
+using namespace firn::app;
+
+bool hasDisplay()
+{
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY")
+           || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+int runWindows(QStringList files)
+{
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.firn_workbench.firn"));
+    QApplication::setWindowIcon(programIcon());
+    dress(chosenAppearance());
+    const auto catalogue = builtInCatalogue();
+    if (!catalogue)
+        return fail(QString::fromStdString(english(catalogue.error())));
+
+    Questions questions;
+    std::vector<std::unique_ptr<MainWindow>> windows;
+    const bool isNamed = !files.isEmpty();
+    if (!isNamed)
+        files.append(QString());
+    for (const QString& file : std::as_const(files)) {
+        MainWindow& window = *windows.emplace_back(std::make_unique<MainWindow>(*catalogue, questions));
+        if (isNamed)
+            window.files().openFile(file);
+        else
+            window.files().greet();
+        window.show();
+    }
+    return QApplication::exec();
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    QCoreApplication::setApplicationName(QStringLiteral("firn"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(FIRN_VERSION));
+
+    QStringList arguments;
+    for (int i = 0; i < argc; ++i)
+        arguments.append(QString::fromLocal8Bit(argv[i]));
+    if (const auto status = runCommand(arguments))
+        return *status;
+    if (!hasDisplay())
+        return fail(QStringLiteral("There is no display to open a window on. firn report, ingredients and picture need none."));
+
+    const QApplication application(argc, argv);
+    return runWindows(application.arguments().mid(1));
+}

@@ -1,0 +1,76 @@
+// The one door: everything that Firn knows about a recipe. The window and the command line show this and compute nothing.
+#pragma once
+
+#include "freezing/freezing_curve.h"
+#include "freezing/textbook.h"
+#include "ingredients/catalogue.h"
+#include "mix/mix.h"
+#include "readings/readings.h"
+#include "recipe/recipe.h"
+#include "texture/texture.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace firn {
+
+struct Conditions {
+    Celsius serveAt{-12.0};
+    Celsius freezerAt{-18.0};
+    Celsius readAt{20.0};
+    std::optional<Process> process;  // instead of the recipe's own
+};
+
+/// The conditions that a recipe asks for, where it says so.
+Conditions conditionsOf(const Recipe& recipe);
+
+/// One row, weighed.
+struct RowAnalysis {
+    std::string text;          // "1 1/2 cups strawberries"
+    std::string ingredientId;  // empty if the name is unknown
+    std::string ingredientName;
+    Grams mass;
+    Sentence how;        // how the amount became a mass
+    MassFraction share;  // of the whole mix
+    Ribbon ribbon{};
+    std::optional<Sentence> problem;  // why the row counts for nothing, or only in part
+};
+
+/// Per gram of the whole mix.
+struct Shares {
+    MassFraction water, sugars, fat, milkFat, protein, alcohol, totalSolids, milkSolidsNotFat;
+};
+
+enum class Severity { Danger, Warning, Note };
+
+/// What a cook should know before going on: safety, allergens, rows that could not be counted.
+struct Caution {
+    Severity severity;
+    Sentence sentence;
+};
+
+struct Analysis {
+    Conditions conditions;
+    std::vector<std::vector<RowAnalysis>> components;  // as in the recipe
+    Mix mix;
+    Ribbon ribbon{};
+    Grams mass;
+    Grams water;
+    Millilitres volume_20c;
+    Shares shares;
+    double alcohol_percentByVolume = 0.0;   // mL of ethanol in 100 mL of the mix at 20 °C, before air
+    MassFraction sugarsUncertainty;         // one standard deviation, from the spread of the ingredients
+    double sweetness_percentSucrose = 0.0;  // a sucrose solution of this many % by mass is as sweet, +-20 % of the figure
+    double lactose_gPer100gWater = 0.0;
+    FreezingCurve freezing;
+    std::optional<TextbookFreezing> textbook;
+    Texture texture;
+    std::optional<Readings> readings;
+    std::vector<Caution> cautions;  // most serious first
+};
+
+/// Analyses a recipe. Never fails: what cannot be counted is said in the rows and the cautions.
+Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions);
+
+}  // namespace firn

@@ -1,0 +1,15 @@
+// The catalogue's file: resources/catalogue.json.
+#pragma once
+
+#include "ingredients/catalogue.h"
+#include "units/sentence.h"
+
+#include <string_view>
+
+namespace firn {
+
+/// Reads a catalogue. Fails on bad JSON, an unknown field or key, a repeated id, or a composition that does not close to 100 g within
+/// 1 g; the sentence names the ingredient.
+Result<Catalogue> catalogueFromJson(std::string_view text);
+
+}  // namespace firn

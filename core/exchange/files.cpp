@@ -1,0 +1,88 @@
+#include "exchange/files.h"
+
+#include "exchange/json.h"
+#include "exchange/plain_text.h"
+#include "exchange/recipe_csv.h"
+#include "exchange/recipe_json.h"
+#include "exchange/recipe_jsonld.h"
+#include "exchange/recipe_text.h"
+#include "units/text.h"
+
+#include <algorithm>
+#include <array>
+#include <fstream>
+
+namespace firn {
+
+namespace {
+
+constexpr double bytesPerMegabyte = 1024.0 * 1024.0;
+constexpr Figure largestFile_megabytes{static_cast<double>(largestFile_bytes) / bytesPerMegabyte, 0};
+
+Result<Recipe> recipeFromAnyJson(std::string_view text)
+{
+    const auto json = jsonFromText(text);
+    if (!json)
+        return failure(json.error());
+    const bool isLinkedJson = json->is_array() || json->contains("@context") || json->contains("@graph") || json->contains("@type");
+    return isLinkedJson && !json->contains("format") ? recipeFromJsonLd(text) : recipeFromJson(text);
+}
+
+Result<Recipe> recipeByEnding(std::string_view contents, const std::string& ending)
+{
+    const std::string_view start = contents.substr(std::min(contents.find_first_not_of(" \t\r\n"), contents.size()));
+    if (ending == ".jsonld")
+        return recipeFromJsonLd(contents);
+    if (ending == ".firn")
+        return recipeFromJson(contents);
+    if (ending == ".json" || start.starts_with('{'))
+        return recipeFromAnyJson(contents);
+    return ending == ".csv" ? recipeFromCsv(contents) : recipeFromText(contents);
+}
+
+}  // namespace
+
+Result<std::string> contentsOf(const std::filesystem::path& file)
+{
+    std::error_code ignored;  // what fails here fails again, with a sentence, when the file is opened
+    if (std::filesystem::is_directory(file, ignored))
+        return failure(phrase("{0} is a folder, not a recipe file.", file.string()));
+    if (!std::filesystem::exists(file, ignored))
+        return failure(phrase("{0} does not exist: check the name and the folder.", file.string()));
+    if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > largestFile_bytes)
+        return failure(phrase("{0} is {1} MB, too large for a recipe: the limit is {2} MB.", file.string(),
+            Figure{static_cast<double>(size) / bytesPerMegabyte, 1}, largestFile_megabytes));
+    std::ifstream stream(file, std::ios::binary);
+    if (!stream)
+        return failure(phrase("{0} cannot be opened: check that you may read it.", file.string()));
+    return contentsOf(stream);
+}
+
+Result<std::string> contentsOf(std::istream& stream)
+{
+    std::string contents;
+    std::array<char, 65536> block{};
+    while (stream.read(block.data(), block.size()) || stream.gcount() > 0) {
+        contents.append(block.data(), static_cast<std::size_t>(stream.gcount()));
+        if (contents.size() > largestFile_bytes)
+            return failure(phrase("This is too large for a recipe: the limit is {0} MB.", largestFile_megabytes));
+    }
+    if (stream.bad())
+        return failure(phrase("The file could not be read to its end: try again, or copy it to another disk."));
+    return contents;
+}
+
+Result<Recipe> recipeFromContents(const std::string& contents, const std::filesystem::path& name)
+{
+    const bool isStandardInput = name == "-";
+    auto recipe = recipeByEnding(withoutByteOrderMark(contents), lowered(name.extension().string()));
+    if (!recipe && isStandardInput)
+        return failure(std::move(recipe.error()));
+    if (!recipe)
+        return failure(phrase("{0}: {1}", name.string(), english(recipe.error())));
+    if (recipe->title.empty() && !isStandardInput && !faultOfText(name.stem().string()))
+        recipe->title = name.stem().string();
+    return recipe;
+}
+
+}  // namespace firn

@@ -1,0 +1,21 @@
+// Recipes as CSV (RFC 4180): columns ingredient, amount, unit, and optionally note.
+#pragma once
+
+#include "recipe/recipe.h"
+#include "units/sentence.h"
+
+#include <string>
+#include <string_view>
+
+namespace firn {
+
+/// Reads CSV with comma, semicolon or tab, with or without a header. A header may have its columns in any order, may say "name" and
+/// "quantity", and may have more of them, which are passed over. Amounts are read as in text ("1 1/2", "1,5"); an empty one is 0, an
+/// empty unit counts pieces. Fails with the line on a broken quote, a missing column, or an amount that cannot be read.
+Result<Recipe> recipeFromCsv(std::string_view text);
+
+/// Writes CSV, all components one after the other. A cell that a spreadsheet would take for a formula (it begins with = + - @ tab or CR)
+/// is led by an apostrophe, which reading takes off again.
+std::string recipeToCsv(const Recipe& recipe);
+
+}  // namespace firn

@@ -1,0 +1,210 @@
+#include "exchange/recipe_json.h"
+
+#include "exchange/json.h"
+#include "exchange/plain_text.h"
+
+#include <cstdint>
+
+namespace firn {
+
+namespace {
+
+constexpr double largestOverrun_percent = 1000.0;
+constexpr double largestTemperature_c = 100.0;  // either way from zero
+
+using Fault = std::optional<Sentence>;
+
+/// Collects the fields that this version does not know, as the text of one object.
+class UnknownFieldsReader {
+public:
+    void keep(std::string_view key, const Json& value)
+    {
+        m_text += m_text.empty() ? "{" : ",";
+        m_text += jsonString(key) + ":" + value.dump();
+    }
+    UnknownFields text() const { return m_text.empty() ? "" : m_text + "}"; }
+
+private:
+    std::string m_text;
+};
+
+Fault missing(std::string_view key) { return phrase("\"{0}\" is missing.", std::string(key)); }
+
+Fault readText(const std::string& key, const Json& value, std::string& text)
+{
+    if (!value.is_string())
+        return phrase("\"{0}\" must be text.", key);
+    text = value.get<std::string>();
+    return std::nullopt;
+}
+
+template <class Number>
+Fault readNumber(const std::string& key, const Json& value, double least, double most, Number& number)
+{
+    if (!value.is_number() || value.get<double>() < least || value.get<double>() > most)
+        return phrase("\"{0}\" must be a number from {1} to {2}.", key, Figure{least, 0}, Figure{most, 0});
+    number = value.get<double>() + 0.0;  // makes zero of minus zero
+    return std::nullopt;
+}
+
+Fault readProcess(const std::string& key, const Json& value, std::optional<Process>& process)
+{
+    process = value.is_string() ? processNamed(value.get<std::string>()) : std::nullopt;
+    if (!process)
+        return phrase("\"{0}\" must be \"still\", \"scraped\", \"churned\" or \"folded\".", key);
+    return std::nullopt;
+}
+
+Fault readAmount(const std::string& key, const Json& value, double& amount)
+{
+    if (!value.is_number())
+        return phrase("\"{0}\" must be a number.", key);
+    amount = value.get<double>() + 0.0;
+    return faultOfAmount(amount);
+}
+
+Fault readUnit(const std::string& key, const Json& value, Unit& unit)
+{
+    if (!value.is_string())
+        return phrase("\"{0}\" must be text.", key);
+    const auto found = unitNamed(value.get<std::string>());
+    if (!found)
+        return unknownUnit(value.get<std::string>());
+    unit = *found;
+    return std::nullopt;
+}
+
+Result<Row> rowFrom(const Json& json)
+{
+    if (!json.is_object())
+        return failure(phrase("A row must be an object with \"ingredient\", \"amount\" and \"unit\"."));
+    Row row;
+    UnknownFieldsReader unknown;
+    for (const std::string_view needed : {"ingredient", "amount", "unit"}) {
+        if (!json.contains(needed))
+            return failure(*missing(needed));
+    }
+    for (const auto& [key, value] : json.items()) {
+        Fault fault;
+        if (key == "ingredient")
+            fault = readText(key, value, row.ingredient);
+        else if (key == "amount")
+            fault = readAmount(key, value, row.amount.value);
+        else if (key == "unit")
+            fault = readUnit(key, value, row.amount.unit);
+        else if (key == "note")
+            fault = readText(key, value, row.note);
+        else
+            unknown.keep(key, value);
+        if (fault)
+            return failure(std::move(*fault));
+    }
+    row.unknown = unknown.text();
+    return row;
+}
+
+Fault readRows(const Json& value, std::size_t component, std::vector<Row>& rows)
+{
+    if (!value.is_array())
+        return phrase("Component {0}: \"rows\" must be a list.", wholeNumber(component));
+    for (const Json& json : value) {
+        auto row = rowFrom(json);
+        if (!row)
+            return phrase(
+                "Component {0}, row {1}: {2}", wholeNumber(component), wholeNumber(rows.size() + 1), english(row.error()));
+        rows.push_back(std::move(*row));
+    }
+    return std::nullopt;
+}
+
+Result<Component> componentFrom(const Json& json, std::size_t number)
+{
+    if (!json.is_object() || !json.contains("rows"))
+        return failure(phrase("Component {0} must be an object with \"rows\".", wholeNumber(number)));
+    Component component;
+    UnknownFieldsReader unknown;
+    for (const auto& [key, value] : json.items()) {
+        Fault fault;
+        if (key == "name") {
+            if (const auto wrong = readText(key, value, component.name))
+                fault = phrase("Component {0}: {1}", wholeNumber(number), english(*wrong));
+        } else if (key == "rows") {
+            fault = readRows(value, number, component.rows);
+        } else {
+            unknown.keep(key, value);
+        }
+        if (fault)
+            return failure(std::move(*fault));
+    }
+    component.unknown = unknown.text();
+    return component;
+}
+
+Fault readComponents(const Json& value, std::vector<Component>& components)
+{
+    if (!value.is_array())
+        return phrase("\"components\" must be a list.");
+    if (value.empty())
+        return std::nullopt;  // the one empty component that a new recipe has
+    components.clear();
+    for (const Json& json : value) {
+        auto component = componentFrom(json, components.size() + 1);
+        if (!component)
+            return component.error();
+        components.push_back(std::move(*component));
+    }
+    return std::nullopt;
+}
+
+Fault faultOfFormat(const Json& json)
+{
+    if (!json.is_object() || !json.contains("format") || json["format"] != recipeFormat)
+        return phrase("This is not a Firn recipe: a recipe file says \"format\": \"firn-recipe\".");
+    const auto version = json.find("version");
+    if (version == json.end() || !version->is_number_unsigned() || version->get<std::uint64_t>() < 1)
+        return phrase("\"version\" must be a whole number from 1 up.");
+    if (version->get<std::uint64_t>() > recipeFormatVersion)
+        return phrase("This recipe was written by a newer Firn (format version {0}); this one reads version 1.", version->dump());
+    if (!json.contains("components"))
+        return missing("components");
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Recipe> recipeFromJson(std::string_view text)
+{
+    const auto json = jsonFromText(text);
+    if (!json)
+        return failure(json.error());
+    if (auto fault = faultOfFormat(*json))
+        return failure(std::move(*fault));
+
+    Recipe recipe;
+    UnknownFieldsReader unknown;
+    for (const auto& [key, value] : json->items()) {
+        Fault fault;
+        if (key == "title")
+            fault = readText(key, value, recipe.title);
+        else if (key == "process")
+            fault = readProcess(key, value, recipe.process);
+        else if (key == "overrun_percent")
+            fault = readNumber(key, value, 0.0, largestOverrun_percent, recipe.overrun_percent);
+        else if (key == "serve_at_c")
+            fault = readNumber(key, value, -largestTemperature_c, largestTemperature_c, recipe.serveAt_c);
+        else if (key == "freezer_at_c")
+            fault = readNumber(key, value, -largestTemperature_c, largestTemperature_c, recipe.freezerAt_c);
+        else if (key == "notes")
+            fault = readText(key, value, recipe.notes);
+        else if (key == "components")
+            fault = readComponents(value, recipe.components);
+        else if (key != "format" && key != "version")
+            unknown.keep(key, value);
+        if (fault)
+            return failure(std::move(*fault));
+    }
+    recipe.unknown = unknown.text();
+    return recipe;
+}
+
+}  // namespace firn

@@ -1,0 +1,33 @@
+// The textbook method: sucrose equivalents in the water, a table of freezing-point depressions, and a term for milk salts.
+// Source: H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6; table after A. Leighton, J. Dairy Sci. 10 (1927) 300.
+#pragma once
+
+#include "mix/mix.h"
+
+#include <optional>
+
+namespace firn {
+
+/// What the method starts from, grams.
+struct TextbookMix {
+    Grams sucroseEquivalents;
+    Grams milkAndWheySolidsNotFat;
+    Grams water;
+};
+
+/// The method's printed steps.
+struct TextbookFreezing {
+    double sucroseEquivalents_per100gWater = 0.0;
+    KelvinDifference depressionOfSugars;
+    KelvinDifference depressionOfSalts;
+    Celsius freezingPoint;
+    bool isBeyondTable = false;  // above 180 g per 100 g water, where the last step of the table is continued
+};
+
+/// Freezing point when a share of the water is frozen already. None without water.
+std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double shareOfWaterFrozen = 0.0);
+
+/// The mix in the terms of the method: every dissolved thing by its factor to sucrose.
+TextbookMix textbookMix(const Mix& mix);
+
+}  // namespace firn

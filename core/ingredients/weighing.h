@@ -1,0 +1,23 @@
+// From an amount in the kitchen's units to grams, through the food's own cup weight or density.
+#pragma once
+
+#include "ingredients/ingredient.h"
+#include "units/amount.h"
+#include "units/sentence.h"
+
+namespace firn {
+
+/// The mass that an amount has, and how it was found ("cup weight, USDA SR28", "density 1.03 g/mL").
+struct Weighing {
+    Grams mass;
+    Sentence how;
+};
+
+/// Weighs an amount of this ingredient. Not for % of the mix, which needs the other rows. Fails where a volume or a piece is asked of
+/// an ingredient that has neither a density nor a weighed measure.
+Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient);
+
+/// The mass of an amount given as a mass, whatever it is of; nothing for volumes, pieces and shares.
+std::optional<Weighing> weighWithoutIngredient(const Amount& amount);
+
+}  // namespace firn

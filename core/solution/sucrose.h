@@ -1,0 +1,13 @@
+// Density of water and of pure sucrose solutions.
+// Source: ICUMSA SPS-4, in Z. Bubnik, P. Kadlec, D. Urban and M. Bruhns, Sugar Technologists Manual (Bartens 1995), p. 164.
+// Valid from 0 to 100 °C and for 0 to 0.75 mass fraction of sucrose; agrees with the CRC Handbook to 0.0002 g/mL.
+#pragma once
+
+#include "units/quantity.h"
+
+namespace firn {
+
+GramsPerMillilitre waterDensity(Celsius temperature);
+GramsPerMillilitre sucroseSolutionDensity(MassFraction sucrose, Celsius temperature);
+
+}  // namespace firn

@@ -1,0 +1,129 @@
+#include "units/amount.h"
+
+#include "units/text.h"
+
+#include <cmath>
+#include <fmt/format.h>
+
+namespace firn {
+
+namespace {
+
+/// Metric measures that are no unit of their own but a round number of millilitres.
+struct MetricMeasure {
+    std::string_view word;
+    double millilitres;
+};
+constexpr MetricMeasure metricMeasures[] = {
+    {"cl", 10.0},
+    {"centilitre", 10.0},
+    {"centilitres", 10.0},
+    {"centiliter", 10.0},
+    {"centiliters", 10.0},
+    {"dl", 100.0},
+    {"decilitre", 100.0},
+    {"decilitres", 100.0},
+    {"deciliter", 100.0},
+    {"deciliters", 100.0},
+};
+
+struct MeasureAt {
+    Unit unit;
+    double factor;
+    std::size_t length;
+};
+
+std::optional<MeasureAt> measureAt(std::string_view text)
+{
+    if (const auto unit = leadingUnit(text))
+        return MeasureAt{unit->unit, 1.0, unit->length};
+    const std::string word = lowered(text.substr(0, lengthOf(isAsciiLetter, text)));
+    const auto found = std::ranges::find(metricMeasures, word, &MetricMeasure::word);
+    if (found == std::end(metricMeasures))
+        return std::nullopt;
+    const bool hasDot = text.substr(word.size()).starts_with('.');
+    return MeasureAt{Unit::Millilitre, found->millilitres, word.size() + (hasDot ? 1 : 0)};
+}
+
+bool isKitchenMeasure(Unit unit)
+{
+    const UnitFacts& facts = factsOf(unit);
+    const bool isMetric = unit == Unit::Millilitre || unit == Unit::Litre;
+    return facts.dimension == Dimension::Count || (facts.dimension == Dimension::Volume && !isMetric) || unit == Unit::Ounce
+           || unit == Unit::Pound;
+}
+
+/// "1 1/2" if a fraction of halves, thirds, quarters or eighths says the value exactly.
+std::optional<std::string> simpleFraction(double value)
+{
+    const double whole = std::floor(value);
+    for (const int below : {2, 3, 4, 8}) {
+        const int above = static_cast<int>(std::lround((value - whole) * below));
+        if (above == 0 || above == below || whole + static_cast<double>(above) / below != value)
+            continue;
+        return whole > 0.0 ? fmt::format("{:.0f} {}/{}", whole, above, below) : fmt::format("{}/{}", above, below);
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<LeadingAmount> leadingAmount(std::string_view text)
+{
+    const auto number = leadingNumber(text);
+    if (!number)
+        return failure(number.error());
+    const std::size_t gap = blanksAt(text.substr(number->length));
+    const auto measure = measureAt(text.substr(number->length + gap));
+    if (!measure)
+        return LeadingAmount{number->value, std::nullopt, number->length};
+    const double value = number->value * measure->factor;
+    if (auto fault = faultOfAmount(value))
+        return failure(*fault);
+    return LeadingAmount{value, measure->unit, number->length + gap + measure->length};
+}
+
+Result<Amount> parseAmount(std::string_view text, Unit fallback)
+{
+    const auto amount = leadingAmount(text);
+    if (!amount)
+        return failure(amount.error());
+    const std::string_view rest = trimmed(text.substr(amount->length));
+    if (rest.empty())
+        return Amount{amount->value, amount->unit.value_or(fallback)};
+    if (!amount->unit)
+        return failure(unknownUnit(rest));
+    return failure(phrase("“{0}” cannot stand after an amount: write only a number and a unit.", shortened(rest)));
+}
+
+Sentence unknownUnit(std::string_view word)
+{
+    std::string symbols;
+    for (const UnitFacts& unit : allUnits()) {
+        symbols += symbols.empty() ? "" : ", ";
+        symbols += unit.symbol;
+    }
+    return phrase("“{0}” is not a unit that Firn knows; the units are {1}.", shortened(word), symbols);
+}
+
+std::string amountNumber(const Amount& amount)
+{
+    if (isKitchenMeasure(amount.unit)) {
+        if (auto fraction = simpleFraction(amount.value))
+            return *fraction;
+    }
+    std::string text = fmt::format("{:.6f}", amount.value);
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.ends_with('.'))
+        text.pop_back();
+    return text;
+}
+
+std::string amountText(const Amount& amount)
+{
+    const UnitFacts& unit = factsOf(amount.unit);
+    const bool isSingular = amount.value > 0.0 && amount.value <= 1.0;
+    return fmt::format("{} {}", amountNumber(amount), isSingular ? unit.symbol : unit.plural);
+}
+
+}  // namespace firn

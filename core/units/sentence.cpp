@@ -1,0 +1,38 @@
+#include "units/sentence.h"
+
+#include <fmt/format.h>
+
+namespace firn {
+
+namespace {
+
+std::string written(const Sentence::Value& value)
+{
+    if (const auto* figure = std::get_if<Figure>(&value)) {
+        std::string text = fmt::format("{:.{}f}", figure->value, figure->decimals);
+        // "-0.0" is a rounding artefact, not a figure.
+        return text.find_first_not_of("-0.") == std::string::npos && text.front() == '-' ? text.substr(1) : text;
+    }
+    return std::get<std::string>(value);
+}
+
+}  // namespace
+
+std::string english(const Sentence& sentence)
+{
+    std::string text;
+    text.reserve(sentence.pattern.size() + 32);
+    for (std::size_t i = 0; i < sentence.pattern.size(); ++i) {
+        const bool isPlace = sentence.pattern[i] == '{' && i + 2 < sentence.pattern.size() && sentence.pattern[i + 2] == '}';
+        const auto index = isPlace ? static_cast<std::size_t>(sentence.pattern[i + 1] - '0') : sentence.values.size();
+        if (index < sentence.values.size()) {
+            text += written(sentence.values[index]);
+            i += 2;
+        } else {
+            text += sentence.pattern[i];
+        }
+    }
+    return text;
+}
+
+}  // namespace firn

@@ -1,0 +1,68 @@
+// A bench for tests: the window with a catalogue, and someone who answers its questions.
+#pragma once
+
+#include "bench/ingredient_table.h"
+#include "bench/main_window.h"
+#include "bench/questions.h"
+
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+#include <ostream>
+
+void PrintTo(const QString& text, std::ostream* stream);
+
+namespace firn::app {
+
+const Catalogue& shippedCatalogue();
+
+/// Answers with what the test has laid ready, and counts how often it was asked.
+class Answers : public Questions {
+public:
+    Unsaved unsaved = Unsaved::Cancel;
+    QString toOpen;
+    QString toSave;
+    int unsavedAsked = 0;
+
+    Unsaved unsavedChanges(QWidget*, const QString&) override
+    {
+        ++unsavedAsked;
+        return unsaved;
+    }
+    QString fileToOpen(QWidget*, const QString&) override { return toOpen; }
+    QString fileToSave(QWidget*, const QString&) override { return toSave; }
+};
+
+class Bench : public testing::Test {
+protected:
+    Bench();
+
+    /// The recipe's rows, as a person would write them.
+    QString rows();
+    std::size_t rowCount() { return recipe().components.front().rows.size(); }
+    const Recipe& recipe() { return window.document().recipe(); }
+    QUndoStack& history() { return window.document().undoStack(); }
+    QString messageShown();
+    QString problemShown();
+
+    QModelIndex cell(int row, int column) { return table.rows().index(row, column); }
+    QString textAt(int row, int column) { return cell(row, column).data().toString(); }
+
+    void goTo(int row, int column) { table.setCurrentIndex(cell(row, column)); }
+    /// Keys go to whatever has the focus, as a person's do.
+    static void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+    static void type(const QString& text);
+    /// Types over a cell and presses Enter.
+    void enter(int row, int column, const QString& text);
+    /// Puts rows on the bench as if they had been opened: nothing is unsaved, nothing can be undone.
+    void lay(const std::string& lines);
+
+    QString inFolder(const QString& name) { return folder.filePath(name); }
+    QString written(const QString& name, const QByteArray& contents);
+
+    QTemporaryDir folder;
+    Answers answers;
+    MainWindow window;
+    IngredientTable& table;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,166 @@
+#include <QFile>
+#include <QImage>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+namespace {
+
+struct Outcome {
+    int status = -1;
+    QString output;
+    QString error;
+
+    QJsonObject json() const { return QJsonDocument::fromJson(output.toUtf8()).object(); }
+};
+
+/// Runs the built program, without a display.
+Outcome firn(const QStringList& arguments, const QByteArray& input = {})
+{
+    QProcess process;
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        environment.remove(QString::fromLatin1(name));
+    environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), QStringLiteral("/nowhere"));
+    process.setProcessEnvironment(environment);
+    process.start(QStringLiteral(FIRN_EXECUTABLE), arguments);
+    process.write(input);
+    process.closeWriteChannel();
+    if (!process.waitForFinished(30000))
+        return {};
+    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
+        QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
+}
+
+class CommandLine : public testing::Test {
+protected:
+    QString written(const QString& name, const QByteArray& contents)
+    {
+        QFile file(folder.filePath(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(contents) == contents.size());
+        return file.fileName();
+    }
+    static void expectRefusal(const Outcome& run, const QString& naming)
+    {
+        EXPECT_EQ(run.status, 2);
+        EXPECT_EQ(run.output.toStdString(), "");
+        EXPECT_EQ(run.error.count('\n'), 1) << run.error.toStdString();
+        EXPECT_TRUE(run.error.contains(naming)) << run.error.toStdString();
+    }
+
+    QTemporaryDir folder;
+};
+
+TEST_F(CommandLine, ReportOfTextAsJson)
+{
+    const Outcome run = firn({"report", written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n5 g unicorn dust\n"), "--json"});
+    EXPECT_EQ(run.status, 0);
+    EXPECT_EQ(run.error.toStdString(), "");
+    const QJsonObject json = run.json();
+    EXPECT_EQ(json["format"].toString(), "firn-report");
+    EXPECT_EQ(json["version"].toInt(), 1);
+    EXPECT_EQ(json["title"].toString(), "Ice");
+    EXPECT_EQ(json["rows"].toArray().size(), 3);
+    EXPECT_TRUE(json["rows"].toArray().at(2).toObject()["ingredient"].isNull());
+    EXPECT_EQ(json["readings"].toObject()["temperature_c"].toDouble(), 20.0);
+}
+
+TEST_F(CommandLine, ConditionsComeFromTheCommandLineWithEitherDecimalMark)
+{
+    const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
+    const auto ice = [&](const QString& serveAt) {
+        return firn({"report", file, "--json", "--serve-at", serveAt, "--process", "scraped"}).json()["texture"].toObject();
+    };
+    EXPECT_EQ(ice("-8,5"), ice("-8.5"));
+    EXPECT_LT(ice("-5")["ice_percent_at_serving"].toDouble(), ice("-15")["ice_percent_at_serving"].toDouble());
+    EXPECT_EQ(ice("-8")["process"].toString(), "scraped");
+    EXPECT_EQ(firn({"report", file, "--json", "--read-at=30"}).json()["readings"].toObject()["temperature_c"].toDouble(), 30.0);
+}
+
+TEST_F(CommandLine, StandardInputIsText)
+{
+    const Outcome run = firn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");
+    EXPECT_EQ(run.status, 0);
+    EXPECT_EQ(run.json()["rows"].toArray().size(), 2);
+}
+
+TEST_F(CommandLine, EmptyRecipeStillHasAReport)
+{
+    const Outcome run = firn({"report", "-", "--json"}, "");
+    EXPECT_EQ(run.status, 0);
+    EXPECT_EQ(run.json()["mass_g"].toDouble(-1), 0.0);
+}
+
+TEST_F(CommandLine, SeveralFilesOneObjectAfterAnother)
+{
+    const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
+    const Outcome run = firn({"report", file, file, "--json"});
+    EXPECT_EQ(run.output.count("\"firn-report\""), 2);
+}
+
+TEST_F(CommandLine, RefusalsAreOneLine)
+{
+    const QString file = written("ice.txt", "75 g water\n");
+    expectRefusal(firn({"report", "nowhere.txt"}), "nowhere.txt");
+    expectRefusal(firn({"report", folder.path()}), folder.path());
+    expectRefusal(firn({"report"}), "recipe");
+    expectRefusal(firn({"report", file, "--serve-at", "cold"}), "cold");
+    expectRefusal(firn({"report", file, "--serve-at", "-61"}), "-61");
+    expectRefusal(firn({"report", file, "--serve-at"}), "serve-at");
+    expectRefusal(firn({"report", file, "--process", "boiled"}), "boiled");
+    expectRefusal(firn({"report", file, "--colour"}), "colour");
+    expectRefusal(firn({"report", written("torn.firn", "{\"format\": \"firn-rec")}), "torn.firn");
+    expectRefusal(firn({"report", "-"}, "1/0 cups sugar\n"), "1");
+    expectRefusal(firn({"--colour"}), "colour");
+    expectRefusal(firn({"picture"}), "picture");
+    expectRefusal(firn({"picture", "x.png", "--size", "big"}), "1366x768");
+}
+
+TEST_F(CommandLine, OneBadFileAmongGoodOnesPrintsNoHalfReport)
+{
+    expectRefusal(firn({"report", written("ice.txt", "75 g water\n"), "nowhere.txt"}), "nowhere.txt");
+}
+
+TEST_F(CommandLine, WithoutADisplayTheWindowSaysSo) { expectRefusal(firn({}), "display"); }
+
+TEST_F(CommandLine, IngredientsAreListedAndSearched)
+{
+    const QJsonArray all = firn({"ingredients", "--json"}).json()["ingredients"].toArray();
+    const QJsonArray some = firn({"ingredients", "strawberr", "--json"}).json()["ingredients"].toArray();
+    EXPECT_GT(all.size(), some.size());
+    ASSERT_GT(some.size(), 0);
+    const QJsonObject first = some.first().toObject();
+    EXPECT_EQ(first["id"].toString(), "strawberry");
+    EXPECT_GT(first["per_100g"].toObject()["water"].toDouble(), 80.0);
+    EXPECT_FALSE(first["source"].toString().isEmpty());
+    EXPECT_TRUE(firn({"ingredients", "strawberr"}).output.contains("strawberry: Strawberr"));
+    EXPECT_EQ(firn({"ingredients", "no such thing at all", "--json"}).status, 0);
+}
+
+TEST_F(CommandLine, HelpAndVersion)
+{
+    EXPECT_TRUE(firn({"--help"}).output.contains("firn report"));
+    EXPECT_TRUE(firn({"report", "--help"}).output.contains("--serve-at"));
+    EXPECT_TRUE(firn({"ingredients", "--help"}).output.contains("SEARCH"));
+    EXPECT_TRUE(firn({"picture", "--help"}).output.contains("--dark"));
+    EXPECT_TRUE(firn({"--version"}).output.startsWith("firn "));
+}
+
+TEST_F(CommandLine, PictureOfTheWindowNeedsNoDisplay)
+{
+    const auto ground = [&](const QStringList& more) {
+        const QString path = folder.filePath(QStringLiteral("window.png"));
+        const Outcome run = firn(QStringList{"picture", path, "--size", "1366x768"} + more);
+        EXPECT_EQ(run.status, 0) << run.error.toStdString();
+        const QImage picture(path);
+        EXPECT_EQ(picture.size(), QSize(1366, 768));
+        return picture.pixelColor(2, 60).lightness();
+    };
+    EXPECT_GT(ground({}), 200);
+    EXPECT_LT(ground({"--dark"}), 60);
+}
+
+}  // namespace

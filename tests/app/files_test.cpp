@@ -1,0 +1,299 @@
+#include "bench.h"
+
+#include "bench/file_actions.h"
+#include "bench/message_bar.h"
+#include "document/places.h"
+#include "document/recipe_file.h"
+#include "exchange/recipe_json.h"
+
+#include <QApplication>
+#include <QDropEvent>
+#include <QFile>
+#include <QMimeData>
+#include <QPushButton>
+#include <QTest>
+#include <QUrl>
+#include <csignal>
+#include <sys/resource.h>
+
+namespace firn::app {
+namespace {
+
+using Model = IngredientModel;
+
+class Files : public Bench {
+protected:
+    QByteArray contents(const QString& path)
+    {
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("missing");
+    }
+    QPushButton* choice(const char* verb)
+    {
+        for (QPushButton* button : window.messages().findChildren<QPushButton*>())
+            if (button->text() == QString::fromUtf8(verb) && button->isVisible())
+                return button;
+        return nullptr;
+    }
+    void drop(const QString& path)
+    {
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(path)});
+        QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(&window, &enter);
+        EXPECT_TRUE(enter.isAccepted());
+        QDropEvent dropped({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(&window, &dropped);
+    }
+};
+
+/// Writing fails after so many bytes, as on a full disk.
+class FullDisk {
+public:
+    explicit FullDisk(rlim_t bytes)
+    {
+        m_handler = std::signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &m_usual);
+        const rlimit limit{bytes, m_usual.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &limit);
+    }
+    ~FullDisk()
+    {
+        setrlimit(RLIMIT_FSIZE, &m_usual);
+        std::signal(SIGXFSZ, m_handler);
+    }
+    FullDisk(const FullDisk&) = delete;
+    FullDisk& operator=(const FullDisk&) = delete;
+
+private:
+    rlimit m_usual{};
+    void (*m_handler)(int) = nullptr;
+};
+
+TEST_F(Files, SavedAndOpenedAgainIsTheSameRecipe)
+{
+    lay("250 g water\n1 1/2 cups sugar\n5 g unicorn dust");
+    changeTitle(window.document(), "Invented “ice” & more");
+    changeServingTemperature(window.document(), Celsius{-9.5});
+    changeProcess(window.document(), Process::Scraped);
+    changeNotes(window.document(), "two\nlines");
+    addComponent(window.document(), "cream");
+    const Recipe before = recipe();
+    answers.toSave = inFolder("ice.firn");
+    EXPECT_TRUE(window.files().save());
+    EXPECT_FALSE(window.isWindowModified());
+    EXPECT_EQ(recentFiles().value(0), inFolder("ice.firn"));
+    window.document().startWith({});
+    window.files().openFile(inFolder("ice.firn"));
+    EXPECT_EQ(recipe(), before);
+    EXPECT_EQ(window.document().displayName(), "ice.firn");
+}
+
+TEST_F(Files, SavingTakesInWhatIsBeingTyped)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    goTo(0, Model::AmountColumn);
+    type("300");
+    press(Qt::Key_S, Qt::ControlModifier);
+    const auto saved = recipeFromJson(contents(inFolder("ice.firn")).toStdString());
+    ASSERT_TRUE(saved);
+    EXPECT_EQ(saved->components.front().rows.front().amount.value, 300.0);
+}
+
+TEST_F(Files, NameWithoutAnEndingBecomesAFirnFile)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice");
+    EXPECT_TRUE(window.files().saveAs());
+    EXPECT_EQ(window.document().path(), inFolder("ice.firn"));
+}
+
+TEST_F(Files, TextAndTableAreCopiesAndTheRecipeStillWaitsToBeSaved)
+{
+    lay("250 g water");
+    changeTitle(window.document(), "Ice");
+    for (const char* name : {"ice.txt", "ice.csv"}) {
+        answers.toSave = inFolder(name);
+        EXPECT_FALSE(window.files().saveAs());
+        EXPECT_TRUE(contents(inFolder(name)).contains("water"));
+        EXPECT_TRUE(window.isWindowModified());
+        EXPECT_FALSE(messageShown().isEmpty());
+    }
+}
+
+TEST_F(Files, TextIsOpenedButNeverWrittenOver)
+{
+    const QString path = written("ice.txt", "250 g water\n");
+    window.files().openFile(path);
+    EXPECT_EQ(rows(), "250 g water");
+    EXPECT_EQ(window.document().path(), "");
+}
+
+TEST_F(Files, TornFileIsRefusedInOneSentenceAndTheOpenRecipeStays)
+{
+    lay("250 g water");
+    const Recipe before = recipe();
+    const QByteArray whole = QByteArray::fromStdString(recipeToJson(before));
+    for (const auto length : {whole.size() / 2, whole.size() - 3}) {
+        window.files().openFile(written("torn.firn", whole.first(length)));
+        EXPECT_TRUE(messageShown().contains("torn.firn")) << messageShown().toStdString();
+        EXPECT_EQ(recipe(), before);
+    }
+    QTest::mouseClick(window.messages().findChild<QPushButton*>("dismissMessage"), Qt::LeftButton);
+    EXPECT_EQ(messageShown(), "");
+}
+
+TEST_F(Files, MissingFileAndFolderAreRefused)
+{
+    window.files().openFile(inFolder("nowhere.firn"));
+    EXPECT_TRUE(messageShown().contains("nowhere.firn"));
+    window.files().openFile(folder.path());
+    EXPECT_FALSE(messageShown().isEmpty());
+}
+
+TEST_F(Files, FullDiskLosesNeitherTheFileNorTheRecipe)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    ASSERT_TRUE(window.files().save());
+    const QByteArray before = contents(inFolder("ice.firn"));
+    changeNotes(window.document(), std::string(100000, 'x'));
+    for (const rlim_t bytes : {0UL, 100UL, 65536UL}) {
+        bool isSaved = true;
+        {
+            const FullDisk disk(bytes);
+            isSaved = window.files().save();
+        }
+        EXPECT_FALSE(isSaved) << bytes;
+        EXPECT_EQ(contents(inFolder("ice.firn")), before) << bytes;
+        EXPECT_EQ(recipe().notes.size(), 100000U);
+        EXPECT_TRUE(window.isWindowModified());
+        EXPECT_TRUE(messageShown().contains("ice.firn")) << messageShown().toStdString();
+    }
+    EXPECT_TRUE(window.files().save());
+}
+
+TEST_F(Files, FileThatAnotherProgramChangedIsNotWrittenOverUnasked)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    ASSERT_TRUE(window.files().save());
+    written("ice.firn", "somebody else's");
+    changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
+    EXPECT_FALSE(window.files().save());
+    EXPECT_EQ(contents(inFolder("ice.firn")), "somebody else's");
+    ASSERT_TRUE(choice("Save anyway"));
+    QTest::mouseClick(choice("Save anyway"), Qt::LeftButton);
+    EXPECT_TRUE(recipeFromJson(contents(inFolder("ice.firn")).toStdString()).has_value());
+    EXPECT_FALSE(window.isWindowModified());
+}
+
+TEST_F(Files, OrBothAreKept)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    ASSERT_TRUE(window.files().save());
+    written("ice.firn", "somebody else's");
+    changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
+    EXPECT_FALSE(window.files().save());
+    answers.toSave = inFolder("mine.firn");
+    ASSERT_TRUE(choice("Save as…"));
+    QTest::mouseClick(choice("Save as…"), Qt::LeftButton);
+    EXPECT_EQ(contents(inFolder("ice.firn")), "somebody else's");
+    EXPECT_EQ(window.document().path(), inFolder("mine.firn"));
+}
+
+TEST_F(Files, ClosingAsksOnlyWhereSomethingWouldBeLost)
+{
+    lay("250 g water");
+    EXPECT_TRUE(window.close());
+    EXPECT_EQ(answers.unsavedAsked, 0);
+}
+
+TEST_F(Files, ClosingTakesInWhatIsBeingTypedBeforeItAsks)
+{
+    lay("250 g water");
+    goTo(0, Model::AmountColumn);
+    type("300");
+    answers.unsaved = Questions::Unsaved::Cancel;
+    EXPECT_FALSE(window.close());
+    EXPECT_EQ(answers.unsavedAsked, 1);
+    EXPECT_EQ(rows(), "300 g water");
+}
+
+TEST_F(Files, ClosingSavesDiscardsOrStays)
+{
+    lay("250 g water");
+    changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
+    answers.unsaved = Questions::Unsaved::Cancel;
+    EXPECT_FALSE(window.close());
+    answers.unsaved = Questions::Unsaved::Save;
+    answers.toSave = QString();
+    EXPECT_FALSE(window.close()) << "no place was chosen, so nothing is saved";
+    answers.toSave = inFolder("ice.firn");
+    EXPECT_TRUE(window.close());
+    EXPECT_TRUE(contents(inFolder("ice.firn")).contains("300"));
+    window.show();
+    changeAmount(window.document(), {0, 0}, {400, Unit::Gram});
+    answers.unsaved = Questions::Unsaved::Discard;
+    EXPECT_TRUE(window.close());
+    EXPECT_FALSE(contents(inFolder("ice.firn")).contains("400"));
+}
+
+TEST_F(Files, DroppedFileIsOpened)
+{
+    drop(written("ice.txt", "250 g water\n"));
+    EXPECT_EQ(rows(), "250 g water");
+}
+
+TEST_F(Files, DroppedFileWaitsForTheAnswerAboutUnsavedChanges)
+{
+    lay("100 g sugar");
+    changeAmount(window.document(), {0, 0}, {120, Unit::Gram});
+    drop(written("ice.txt", "250 g water\n"));
+    EXPECT_EQ(answers.unsavedAsked, 1);
+    EXPECT_EQ(rows(), "120 g sugar");
+}
+
+TEST_F(Files, OpeningMakesAFreshHistory)
+{
+    lay("100 g sugar");
+    changeAmount(window.document(), {0, 0}, {120, Unit::Gram});
+    answers.unsaved = Questions::Unsaved::Discard;
+    window.files().openFile(written("ice.txt", "250 g water\n"));
+    EXPECT_FALSE(history().canUndo());
+    EXPECT_FALSE(window.isWindowModified());
+}
+
+TEST_F(Files, FirstStartGreetsWithASampleAndLaterOnesWithTheLastRecipe)
+{
+    state().clear();
+    window.files().greet();
+    EXPECT_GT(rowCount(), 0U);
+    EXPECT_EQ(window.document().path(), "");
+    EXPECT_FALSE(window.isWindowModified());
+
+    window.document().startWith({});
+    window.files().greet();
+    EXPECT_EQ(rowCount(), 0U) << "nothing was opened last";
+
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    ASSERT_TRUE(window.files().save());
+    window.document().startWith({});
+    window.files().greet();
+    EXPECT_EQ(rows(), "250 g water");
+}
+
+TEST_F(Files, RecentFilesForgetWhatIsGone)
+{
+    const QString path = written("gone.txt", "250 g water\n");
+    window.files().openFile(path);
+    EXPECT_TRUE(recentFiles().contains(path));
+    QFile::remove(path);
+    EXPECT_FALSE(recentFiles().contains(path));
+}
+
+}  // namespace
+}  // namespace firn::app

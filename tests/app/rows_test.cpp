@@ -1,0 +1,206 @@
+#include "bench.h"
+
+#include "bench/row_clipboard.h"
+
+#include <QAbstractItemModelTester>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace firn::app {
+namespace {
+
+using Model = IngredientModel;
+
+class Rows : public Bench {
+protected:
+    static void clip(const char* text) { QApplication::clipboard()->setText(QString::fromUtf8(text)); }
+    void select(int first, int last)
+    {
+        goTo(first, 0);
+        table.selectionModel()->select(
+            QItemSelection(cell(first, 0), cell(last, Model::ColumnCount - 1)), QItemSelectionModel::ClearAndSelect);
+    }
+};
+
+TEST_F(Rows, CopyIsTextForAnyProgram)
+{
+    lay("250 g water\n1 1/2 cups sugar\n20 g lemon juice");
+    select(0, 1);
+    press(Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(QApplication::clipboard()->text().trimmed(), "250 g water\n1 1/2 cups sugar");
+}
+
+TEST_F(Rows, CutAndPasteBringsThemBackInOneStepEach)
+{
+    lay("250 g water\n100 g sugar\n20 g lemon juice");
+    select(0, 1);
+    press(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "20 g lemon juice");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "20 g lemon juice\n250 g water\n100 g sugar");
+    EXPECT_EQ(history().count(), 2);
+}
+
+TEST_F(Rows, PasteReadsLinesAsAPersonWritesThem)
+{
+    clip("250 g water\n\n1,5 l milk\r\n2 tbsp lemon juice\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "250 g water\n1.5 L milk\n2 tbsp lemon juice");
+    EXPECT_EQ(history().count(), 1);
+}
+
+TEST_F(Rows, PasteReadsTables)
+{
+    const char* tables[] = {
+        "ingredient,amount,unit\nwater,250,g\nsugar,100,g\n", "water\t250\tg\nsugar\t100\tg\n", "water;250;g\nsugar;100;g\n"};
+    for (const char* text : tables) {
+        lay("");
+        clip(text);
+        press(Qt::Key_V, Qt::ControlModifier);
+        EXPECT_EQ(rows(), "250 g water\n100 g sugar") << text;
+    }
+}
+
+TEST_F(Rows, CommasInsideALineMakeNoTable)
+{
+    const auto recipe = recipeFromPastedText("250 g sugar, fine\n1,5 l milk\n");
+    ASSERT_TRUE(recipe);
+    ASSERT_EQ(recipe->components.front().rows.size(), 2U);
+    EXPECT_EQ(recipe->components.front().rows[1].amount, (Amount{1.5, Unit::Litre}));
+}
+
+TEST_F(Rows, WholeRecipePastedOnAnEmptyBenchBringsItsTitleInOneStep)
+{
+    clip("Cucumber and gin ice\n\n500 g cucumber\n60 ml gin\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(recipe().title, "Cucumber and gin ice");
+    EXPECT_EQ(rowCount(), 2U);
+    EXPECT_EQ(history().count(), 1);
+}
+
+TEST_F(Rows, PasteOfNothingSaysSo)
+{
+    lay("250 g water");
+    clip("   ");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_FALSE(messageShown().isEmpty());
+    EXPECT_EQ(history().count(), 0);
+}
+
+TEST_F(Rows, DeleteTakesTheSelectedRowsAndOneUndoBringsThemBack)
+{
+    lay("250 g water\n100 g sugar\n20 g lemon juice");
+    select(1, 2);
+    press(Qt::Key_Delete);
+    EXPECT_EQ(rows(), "250 g water");
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "250 g water\n100 g sugar\n20 g lemon juice");
+}
+
+TEST_F(Rows, DeleteInAnEditorTakesALetter)
+{
+    lay("250 g water");
+    goTo(0, Model::AmountColumn);
+    press(Qt::Key_F2);
+    press(Qt::Key_Home);
+    press(Qt::Key_Delete);
+    press(Qt::Key_Return);
+    EXPECT_EQ(rows(), "50 g water");
+}
+
+TEST_F(Rows, ControlDDuplicates)
+{
+    lay("250 g water\n100 g sugar");
+    goTo(0, 0);
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "250 g water\n250 g water\n100 g sugar");
+    EXPECT_EQ(history().undoText(), "Duplicate Water");
+}
+
+TEST_F(Rows, ControlAndArrowsMoveTheRowAndTheCaretWithIt)
+{
+    lay("250 g water\n100 g sugar\n20 g lemon juice");
+    goTo(0, Model::AmountColumn);
+    press(Qt::Key_Down, Qt::ControlModifier);
+    press(Qt::Key_Down, Qt::ControlModifier);
+    press(Qt::Key_Down, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "100 g sugar\n20 g lemon juice\n250 g water");
+    EXPECT_EQ(table.currentIndex(), cell(2, Model::AmountColumn));
+    press(Qt::Key_Up, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "100 g sugar\n250 g water\n20 g lemon juice");
+}
+
+TEST_F(Rows, DraggingTheHandleMovesTheRow)
+{
+    lay("250 g water\n100 g sugar\n20 g lemon juice");
+    table.verticalHeader()->moveSection(2, 0);
+    EXPECT_EQ(rows(), "20 g lemon juice\n250 g water\n100 g sugar");
+    EXPECT_EQ(table.verticalHeader()->visualIndex(0), 0);
+    EXPECT_EQ(history().undoText(), "Move Lemon juice");
+}
+
+TEST_F(Rows, InsertOpensABlankRowAboveThatVanishesUnlessUsed)
+{
+    lay("250 g water\n100 g sugar");
+    goTo(1, 0);
+    press(Qt::Key_Insert);
+    EXPECT_EQ(table.rows().blankRow(), 1);
+    type("30 g gin");
+    press(Qt::Key_Return);
+    EXPECT_EQ(rows(), "250 g water\n30 g gin\n100 g sugar");
+    EXPECT_EQ(history().count(), 1);
+    goTo(0, 0);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rows().blankRow(), 3);
+    EXPECT_EQ(history().count(), 1);
+}
+
+// Every edit reaches the model as small, announced changes; the tester aborts on the first lie.
+TEST_F(Rows, ModelTellsTheTruthThroughEveryEdit)
+{
+    const QAbstractItemModelTester tester(&table.rows(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    lay("250 g water\n100 g sugar\n20 g lemon juice\n5 g salt");
+    Document& document = window.document();
+    table.rows().putBlankRow(2);
+    insertRows(document, {0, 0}, {{"gin", {30, Unit::Millilitre}, {}, {}}});
+    insertRows(document, {0, 5}, {{"milk", {30, Unit::Gram}, {}, {}}, {"cream", {30, Unit::Gram}, {}, {}}});
+    removeRows(document, 0, {1, 2, 3});
+    moveRow(document, {0, 0}, 3);
+    duplicateRows(document, 0, {0, 1, 2, 3});
+    addComponent(document, "cream");
+    table.rows().showComponent(1);
+    while (history().canUndo()) {
+        history().undo();
+        EXPECT_EQ(table.rows().rowCount(), int(recipe().components.at(table.rows().component()).rows.size()) + 1);
+    }
+    while (history().canRedo())
+        history().redo();
+    window.document().startWith({});
+    EXPECT_EQ(table.rows().rowCount(), 1);
+}
+
+TEST_F(Rows, OneEditIsOneAnalysisAndOneChangeOfTheTable)
+{
+    lay("250 g water\n100 g sugar");
+    QSignalSpy analysed(&window.document(), &Document::changed);
+    QSignalSpy changed(&table.rows(), &QAbstractItemModel::dataChanged);
+    changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
+    EXPECT_EQ(analysed.count(), 1);
+    EXPECT_EQ(changed.count(), 1);
+}
+
+TEST_F(Rows, MarkupInANameIsText)
+{
+    lay("250 g <b>water</b>");
+    EXPECT_EQ(textAt(0, Model::IngredientColumn), "<b>water</b>");
+    goTo(0, 0);
+    EXPECT_TRUE(problemShown().contains("<b>water</b>"));
+    EXPECT_TRUE(cell(0, Model::IngredientColumn).data(Qt::ToolTipRole).toString().contains("&lt;b&gt;water"));
+}
+
+}  // namespace
+}  // namespace firn::app

@@ -1,0 +1,97 @@
+// How long an edit takes until every gauge is painted, and how long the window takes to come up. Drawn off screen at 1366 x 768. The ratios
+// (to filling as many pixels, to starting a process that does nothing) carry over to other machines, the times do not.
+
+#include "bench/main_window.h"
+#include "bench/questions.h"
+#include "document/built_in.h"
+#include "document/edits.h"
+
+#include <QApplication>
+#include <QImage>
+#include <QPainter>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <benchmark/benchmark.h>
+#include <chrono>
+
+namespace {
+
+using namespace firn;
+using namespace firn::app;
+using Clock = std::chrono::steady_clock;
+
+constexpr QSize screen{1366, 768};
+
+void editToAllGaugesPainted(benchmark::State& state)
+{
+    const Catalogue catalogue = *builtInCatalogue();
+    Questions questions;
+    MainWindow window(catalogue, questions);
+    window.document().startWith(greetingSample());
+    window.resize(screen);
+    window.show();
+    QApplication::processEvents();
+
+    QImage blank(screen, QImage::Format_ARGB32_Premultiplied);
+    std::chrono::duration<double> edited{};
+    std::chrono::duration<double> filled{};
+    double amount_g = 190.0;
+    for (auto _ : state) {
+        amount_g = amount_g > 240.0 ? 190.0 : amount_g + 1.0;
+        const auto start = Clock::now();
+        changeAmount(window.document(), {0, 2}, {amount_g, Unit::Gram});
+        QApplication::sendPostedEvents();
+        QApplication::processEvents();
+        const auto painted = Clock::now();
+        blank.fill(Qt::white);
+        edited += painted - start;
+        filled += Clock::now() - painted;
+        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
+    }
+    state.counters["fillingTheScreenTimes"] = edited / filled;
+}
+BENCHMARK(editToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
+
+std::chrono::duration<double> timeOf(const QStringList& arguments)
+{
+    const auto start = Clock::now();
+    QProcess::execute(QStringLiteral(FIRN_PROGRAM), arguments);
+    return Clock::now() - start;
+}
+
+/// From the start of the process to a picture of the whole window in a file: all that coming up takes, and writing a PNG besides.
+void windowUpOnTheSample(benchmark::State& state)
+{
+    const QTemporaryDir folder;
+    const QStringList picture{QStringLiteral("picture"), folder.filePath(QStringLiteral("window.png"))};
+    timeOf(picture);  // warms the file cache
+    std::chrono::duration<double> up{};
+    std::chrono::duration<double> nothing{};
+    for (auto _ : state) {
+        const auto once = timeOf(picture);
+        state.SetIterationTime(once.count());
+        up += once;
+        nothing += timeOf({QStringLiteral("--version")});
+    }
+    state.counters["printingTheVersionTimes"] = up / nothing;
+}
+BENCHMARK(windowUpOnTheSample)
+    ->Unit(benchmark::kMillisecond)
+    ->UseManualTime()
+    ->Iterations(1)
+    ->Repetitions(10)
+    ->ReportAggregatesOnly();
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QTemporaryDir settings;
+    qputenv("XDG_CONFIG_HOME", settings.path().toLocal8Bit());
+    qputenv("XDG_STATE_HOME", settings.path().toLocal8Bit());
+    const QApplication application(argc, argv);
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+    return 0;
+}

@@ -1,0 +1,83 @@
+#include "round_trips.h"
+
+#include "exchange/catalogue_json.h"
+#include "exchange/files.h"
+#include "exchange/recipe_csv.h"
+#include "exchange/recipe_json.h"
+#include "exchange/recipe_jsonld.h"
+#include "exchange/recipe_text.h"
+#include "units/amount.h"
+
+#include <cmath>
+#include <limits>
+
+namespace firn {
+
+namespace {
+
+template <class T>
+bool holds(const Result<T>& result, const T& expected)
+{
+    return result && *result == expected;
+}
+
+/// Everything that Firn can write, it can read again.
+bool isReadableInEveryFormat(const Recipe& recipe)
+{
+    return holds(recipeFromJson(recipeToJson(recipe)), recipe) && recipeFromText(recipeToText(recipe));
+}
+
+}  // namespace
+
+bool textReadsBack(std::string_view input)
+{
+    const auto recipe = recipeFromText(input);
+    if (!recipe)
+        return !english(recipe.error()).empty();
+    return holds(recipeFromText(recipeToText(*recipe)), *recipe) && isReadableInEveryFormat(*recipe);
+}
+
+bool jsonReadsBack(std::string_view input)
+{
+    recipeFromContents(std::string(input), "-");
+    catalogueFromJson(input);
+    const auto linked = recipeFromJsonLd(input);
+    if (linked && !isReadableInEveryFormat(*linked))
+        return false;
+    const auto recipe = recipeFromJson(input);
+    if (!recipe)
+        return !english(recipe.error()).empty();
+    const std::string written = recipeToJson(*recipe);
+    return isReadableInEveryFormat(*recipe) && recipeToJson(*recipeFromJson(written)) == written;
+}
+
+bool csvReadsBack(std::string_view input)
+{
+    const auto recipe = recipeFromCsv(input);
+    if (!recipe)
+        return !english(recipe.error()).empty();
+    return holds(recipeFromCsv(recipeToCsv(*recipe)), *recipe) && isReadableInEveryFormat(*recipe);
+}
+
+bool quantityReadsBack(std::string_view input)
+{
+    if (const auto unit = leadingUnit(input); unit && unit->length > input.size())
+        return false;
+    if (const auto named = unitNamed(input); named && unitNamed(factsOf(*named).symbol) != named)
+        return false;
+    const auto number = leadingNumber(input);
+    if (number && (!startsWithNumber(input) || number->length > input.size()))
+        return false;
+    const auto amount = parseAmount(input);
+    if (!amount)
+        return !english(amount.error()).empty();
+    if (faultOfAmount(amount->value) || std::isnan(amount->value))
+        return false;
+    const double halfOfLastDecimal = 0.5e-6 + amount->value * std::numeric_limits<double>::epsilon();
+    const auto shown = parseAmount(amountText(*amount));
+    const std::string exact = exactNumber(amount->value) + " " + std::string(factsOf(amount->unit).symbol);
+    return shown && shown->unit == amount->unit && std::abs(shown->value - amount->value) <= halfOfLastDecimal
+           && holds(parseAmount(exact), *amount);
+}
+
+}  // namespace firn

@@ -1,0 +1,86 @@
+// Common practice, no source: granita about 25 to 26 % sugar by mass, as low as 20; sorbet about 35 to 36 %; the syrup of a granita at most 14 °Bé
+// (Escoffier no. 4913); too much spirit and it will not freeze. Ethanol that leaves 40 % ice at -18 °C: derived outside this project from the
+// product of sucrose and CRC ethanol activities, +-1 % by mass.
+
+#include "solutions.h"
+#include "texture/texture.h"
+
+#include <gtest/gtest.h>
+
+namespace firn {
+namespace {
+
+Texture textureOf(const Mix& mix, Process process) { return texture(mix, freezingCurve(mix), {process, 0.0, {-12.0}, {-18.0}}); }
+
+Texture ofSucrose(double sucrose_percent, Process process)
+{
+    return textureOf(solutionOf(Constituent::Sucrose, sucrose_percent), process);
+}
+
+Mix withSpirit(double sucrose_percent, double ethanol_percent)
+{
+    Mix mix;
+    mix.amounts[Constituent::Sucrose] = {sucrose_percent};
+    mix.amounts[Constituent::Ethanol] = {ethanol_percent};
+    mix.amounts[Constituent::Water] = {100.0 - sucrose_percent - ethanol_percent};
+    return mix;
+}
+
+TEST(TradePractice, SugarBandsAndClassesAgree)
+{
+    for (const double sugar : {20.0, 25.0, 25.5, 26.0}) {
+        const Texture granita = ofSucrose(sugar, Process::Scraped);
+        EXPECT_EQ(granita.textureClass, TextureClass::Granita) << sugar;
+        EXPECT_TRUE(granita.willFreeze);
+    }
+    for (const double sugar : {30.0, 32.5, 35.0, 36.0}) {
+        const Texture sorbet = ofSucrose(sugar, Process::Churned);
+        EXPECT_EQ(sorbet.textureClass, TextureClass::Sorbet) << sugar;
+    }
+    // The trade serves sorbet of 35 to 36 % from a case at -12 to -15 °C.
+    const Texture sorbet = ofSucrose(35.5, Process::Churned);
+    EXPECT_EQ(sorbet.firmness, Firmness::Scoopable);
+    EXPECT_NEAR(sorbet.servingWindow->warmest.value, -10.4, 0.5);
+    EXPECT_NEAR(sorbet.servingWindow->coldest.value, -16.4, 0.5);
+}
+
+TEST(TradePractice, SorbetAtGranitaSugarSetsLikeABrick)
+{
+    EXPECT_GE(ofSucrose(20.0, Process::Churned).firmness, Firmness::Block);
+    EXPECT_FALSE(ofSucrose(20.0, Process::Churned).faults.empty());
+}
+
+TEST(TradePractice, TooMuchSpiritWillNotFreeze)
+{
+    const Texture weak = textureOf(withSpirit(25.5, 4.0), Process::Scraped);
+    EXPECT_TRUE(weak.willFreeze);
+    EXPECT_FALSE(weak.spiritExcess.has_value());
+    const Texture strong = textureOf(withSpirit(25.5, 16.0), Process::Scraped);
+    EXPECT_FALSE(strong.willFreeze);
+    ASSERT_TRUE(strong.spiritExcess.has_value());
+    EXPECT_GT(strong.spiritExcess->ethanolToRemove.value, 0.0);
+}
+
+TEST(TradePractice, MostSpiritThatStillFreezes)
+{
+    struct Row {
+        double sugar_percent, ethanol_percent;
+    };
+    for (const Row& row : {Row{10, 13.0}, Row{20, 9.3}, Row{25.5, 7.1}, Row{30, 5.2}, Row{35.5, 2.6}}) {
+        SCOPED_TRACE(row.sugar_percent);
+        const Mix mix = withSpirit(row.sugar_percent, row.ethanol_percent);
+        EXPECT_NEAR(freezingCurve(mix).iceAt({-18.0}).value, 0.40, 0.02);
+    }
+}
+
+TEST(TradePractice, TakingTheSpiritOutThatIsNamedMakesItFreeze)
+{
+    Mix mix = withSpirit(20.0, 15.0);
+    const auto excess = textureOf(mix, Process::Scraped).spiritExcess;
+    ASSERT_TRUE(excess.has_value());
+    mix.amounts[Constituent::Ethanol] = excess->ethanolThatFreezes;
+    EXPECT_NEAR(freezingCurve(mix).iceAt({-18.0}).value, 0.40, 0.001);
+}
+
+}  // namespace
+}  // namespace firn
