@@ -23,7 +23,7 @@ bool holds(std::string_view name, const std::string& foldedText) { return folded
 /// The name, and the synonym that was typed where the name does not show it.
 QString shownName(const Ingredient& ingredient, const std::string& typed)
 {
-    const QString name = QString::fromStdString(ingredient.name);
+    QString name = QString::fromStdString(ingredient.name);
     const std::string text = folded(typed);
     if (holds(ingredient.name, text))
         return name;

@@ -276,7 +276,7 @@ QString IngredientModel::textOf(const QModelIndex& index) const
 
 QString IngredientModel::explanationOf(const QModelIndex& index) const
 {
-    if (const QString problem = problemOf(index); !problem.isEmpty())
+    if (QString problem = problemOf(index); !problem.isEmpty())
         return problem;
     const auto place = placeOf(index.row());
     if (place && index.column() == GramsColumn)

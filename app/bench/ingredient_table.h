@@ -27,11 +27,9 @@ public:
     void insertBlankRow();
     /// Puts the caret on a row of the table, in the column where it is.
     void goToRow(int row);
+    void goToBlankRow();
 
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
-
-public slots:
-    void goToBlankRow();
 
 protected:
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;

@@ -13,6 +13,15 @@ namespace firn {
 
 namespace {
 
+/// "1 1/2 cups strawberries", and "2 eggs" for pieces.
+std::string textOf(const Row& row)
+{
+    if (row.ingredient.empty())
+        return amountText(row.amount);
+    const std::string amount = row.amount.unit == Unit::Piece ? amountNumber(row.amount) : amountText(row.amount);
+    return amount + " " + row.ingredient;
+}
+
 /// Rows in the making: what each row weighs, and what is in it.
 class Weighed {
 public:
@@ -44,7 +53,7 @@ private:
     static RowAnalysis weighed(const Row& row, const Ingredient* ingredient)
     {
         RowAnalysis result;
-        result.text = row.ingredient.empty() ? amountText(row.amount) : amountText(row.amount) + " " + row.ingredient;
+        result.text = textOf(row);
         if (!ingredient) {
             if (const auto mass = weighWithoutIngredient(row.amount)) {
                 result.mass = mass->mass;
@@ -60,6 +69,10 @@ private:
         result.ingredientId = ingredient->id;
         result.ingredientName = ingredient->name;
         result.ribbon = ribbonOf(ingredient->composition.per100g);
+        if (row.amount.value <= 0.0) {
+            result.problem = phrase("No amount of “{0}” is given: it counts for nothing.", row.ingredient);
+            return result;
+        }
         if (row.amount.unit == Unit::PercentOfMix)
             return result;
         if (const auto mass = weigh(row.amount, *ingredient)) {

@@ -100,8 +100,7 @@ void addComposition(std::vector<Caution>& cautions, const Analysis& analysis)
         cautions.push_back({Severity::Warning, phrase("More than 10 % sugar alcohols: excessive consumption may produce laxative "
                                                       "effects (Regulation (EU) 1169/2011, Annex III).")});
     if (analysis.freezing.freezingPoint && analysis.freezing.freezingPoint->isExtrapolated)
-        cautions.push_back(
-            {Severity::Note, phrase("Stronger than any solution that was measured: the freezing point is an extrapolation.")});
+        cautions.push_back({Severity::Note, phrase("Nobody has measured a mix this strong: its freezing point is an estimate.")});
 }
 
 }  // namespace

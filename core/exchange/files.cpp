@@ -80,7 +80,8 @@ Result<Recipe> recipeFromContents(const std::string& contents, const std::filesy
         return failure(std::move(recipe.error()));
     if (!recipe)
         return failure(phrase("{0}: {1}", name.string(), english(recipe.error())));
-    if (recipe->title.empty() && !isStandardInput && !faultOfText(name.stem().string()))
+    const bool couldHoldATitle = lowered(name.extension().string()) == ".firn";  // an empty title there is meant
+    if (recipe->title.empty() && !couldHoldATitle && !isStandardInput && !faultOfText(name.stem().string()))
         recipe->title = name.stem().string();
     return recipe;
 }

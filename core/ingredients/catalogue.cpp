@@ -179,13 +179,17 @@ std::vector<const Ingredient*> Catalogue::search(std::string_view text, std::siz
     for (const auto& entry : m_entries) {
         best[entry.index] = std::min(best[entry.index], matchOf(entry.folded, entry.isName, query));
     }
-    std::vector<const Ingredient*> result;
-    for (const auto match : {Match::Exact, Match::NameBegins, Match::WordBegins, Match::Anywhere, Match::OneSlip}) {
-        for (std::size_t i = 0; i < best.size() && result.size() < atMost; ++i) {
-            if (best[i] == match) {
-                result.push_back(&m_ingredients[i]);
-            }
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < best.size(); ++i) {
+        if (best[i] != Match::None) {
+            found.push_back(i);
         }
+    }
+    // Of two names that match alike the shorter one is meant: "sal" is salt before salted butter.
+    std::ranges::stable_sort(found, {}, [&](std::size_t i) { return std::pair(best[i], m_ingredients[i].name.size()); });
+    std::vector<const Ingredient*> result;
+    for (std::size_t i = 0; i < found.size() && i < atMost; ++i) {
+        result.push_back(&m_ingredients[found[i]]);
     }
     return result;
 }

@@ -4,6 +4,8 @@
 #include "solution/sucrose.h"
 #include "solution/volume.h"
 
+#include <cmath>
+
 namespace firn {
 
 namespace {
@@ -54,7 +56,8 @@ std::vector<Sentence> disturbances(const Mix& mix)
     const auto brix = brixAt20(mix);
     if (shareOfMix(mix, Constituent::Ethanol) > 0.002) {
         const auto alone = brixAt20(without(mix, Constituent::Ethanol));
-        if (brix && alone)
+        constexpr double visible_brix = 0.1;
+        if (brix && alone && std::abs(*brix - *alone) >= visible_brix)
             result.push_back(phrase("Alcohol: it bends light like sugar and lightens the mix. Without it the refractometer would "
                                     "show {0} °Bx instead of {1}, "
                                     "and the hydrometer and the egg read too little sugar.",

@@ -1,12 +1,12 @@
-// How much spirit a mix may carry and still freeze.
+// What to do about too much spirit.
 #pragma once
 
 #include "texture/texture.h"
 
 namespace firn {
 
-/// The ethanol that must leave the mix for this share of the fat-free rest to be ice at this temperature; nothing if the mix has that
-/// much ice already, or would not have it without any ethanol either.
+/// What makes a mix with alcohol freeze so far that this share of its fat-free part is ice at this temperature: a spirit of 40 % vol taken
+/// out, its water with it, or water added. Nothing for a mix that has that much ice already, or holds no alcohol.
 std::optional<SpiritExcess> spiritExcess(const Mix& mix, Celsius freezer, MassFraction iceOfFatFree);
 
 }  // namespace firn

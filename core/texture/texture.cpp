@@ -1,6 +1,5 @@
 #include "texture/texture.h"
 
-#include "solution/ethanol.h"
 #include "texture/firmness.h"
 #include "texture/spirit.h"
 #include "texture/texture_class.h"
@@ -46,7 +45,7 @@ IceRange bestIce(TextureClass textureClass, Softening softening)
     // Coarse ices are eaten drier than a scoop, and folded ones softer: judgement.
     if (isEatenCoarse(textureClass))
         return {{0.48}, {0.62}};
-    const bool isFolded = textureClass == TextureClass::Semifreddo || textureClass == TextureClass::Parfait;
+    const bool isFolded = textureClass == TextureClass::Semifreddo;
     return {iceWhere(isFolded ? Firmness::Soft : Firmness::Scoopable, softening), iceWhere(Firmness::Firm, softening)};
 }
 
@@ -88,7 +87,8 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
             tenths(curve.freezingPoint->temperature.value)));
     if (!result.willFreeze)
         return;
-    reasons.push_back(processReason(input.process));
+    if (result.textureClass != TextureClass::Ice)
+        reasons.push_back(processReason(input.process));
 
     const double sugars_percent = percent(shareOf(sugars(mix), mix));
     for (const TradeBand& band : tradeBands()) {
@@ -106,10 +106,11 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
 
 Sentence spiritFault(const SpiritExcess& excess, Celsius freezer)
 {
-    constexpr double spirit_volumeShare = 0.40;
-    const double spirit_mL = excess.ethanolToRemove.value / ethanolDensity_20c.value / spirit_volumeShare;
-    return phrase("Too much alcohol to set at {0} °C: take out {1} g of pure alcohol, which is {2} mL of a spirit of 40 % vol.",
-        temperature(freezer), tenths(excess.ethanolToRemove.value), whole(spirit_mL));
+    if (excess.spiritToRemove)
+        return phrase("Too much alcohol to set at {0} °C: take out {1} mL of a spirit of 40 % vol, or add {2} g of water.",
+            temperature(freezer), whole(excess.spiritToRemove->value), whole(excess.waterToAdd.value));
+    return phrase("Too much alcohol and sugar to set at {0} °C: add {1} g of water, or leave both out in part.",
+        temperature(freezer), whole(excess.waterToAdd.value));
 }
 
 void addFreezingFaults(Texture& result, const Mix& mix, const TextureInput& input)
@@ -135,15 +136,18 @@ void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input
     if (input.serveAt < input.freezerAt)
         result.faults.push_back(
             phrase("Served colder than the freezer is: set the freezer to {0} °C or colder.", temperature(input.serveAt)));
-    const bool isCoarse = isEatenCoarse(result.textureClass);
-    const Firmness tooHard = isCoarse ? Firmness::Block : Firmness::Hard;
-    if (result.firmness >= tooHard && result.servingWindow)
-        result.faults.push_back(phrase("{0} at {1} °C: serve it at {2} to {3} °C, or give it more sugar.",
-            isCoarse ? std::string("Sets like a block") : std::string("Hard"), temperature(input.serveAt),
-            whole(result.servingWindow->coldest.value), whole(result.servingWindow->warmest.value)));
-    else if (result.firmness <= Firmness::Soft && result.servingWindow)
-        result.faults.push_back(phrase("Too soft at {0} °C: serve it at {1} to {2} °C.", temperature(input.serveAt),
-            whole(result.servingWindow->coldest.value), whole(result.servingWindow->warmest.value)));
+    if (const auto& window = result.servingWindow) {
+        // Temperatures are set to half degrees at best; that near the window is in it.
+        constexpr KelvinDifference slack{0.5};
+        if (input.serveAt > window->warmest + slack)
+            result.faults.push_back(phrase("Too soft at {0} °C: serve it at {1} to {2} °C.", temperature(input.serveAt),
+                whole(window->coldest.value), whole(window->warmest.value)));
+        else if (input.serveAt < window->coldest - slack && input.serveAt >= input.freezerAt)
+            result.faults.push_back(phrase("Hard at {0} °C: let it warm to {1} to {2} °C, or give it more sugar.",
+                temperature(input.serveAt), whole(window->coldest.value), whole(window->warmest.value)));
+    }
+    if (result.textureClass == TextureClass::Ice)
+        result.faults.push_back(phrase("Plain ice sets as a hard block: sugar, alcohol or salt keep part of it liquid."));
 
     // 9.1 to 9.6 g lactose per 100 g water: Hyde and Rothwell 1973 and a rule of thumb on milk solids say the same.
     const double water_g = mix[Constituent::Water].value;
@@ -178,8 +182,8 @@ Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& 
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
     result.willFreeze = ice >= holds;
     if (result.willFreeze) {
-        result.textureClass = classOf(mix, input.process, result.iceAtServing);
-        if (result.textureClass != TextureClass::Ice)
+        result.textureClass = classOf(mix, input.process);
+        if (result.textureClass != TextureClass::Ice && result.textureClass != TextureClass::StillFrozenIce)
             result.servingWindow = servingWindow(curve, bestIce(result.textureClass, softening), input.freezerAt);
     } else {
         result.textureClass = ice >= isSlush ? TextureClass::Slush : TextureClass::WillNotFreeze;

@@ -23,7 +23,6 @@ enum class TextureClass {
     FrozenCustard,
     CreamyIce,
     Semifreddo,
-    Parfait,
     WillNotFreeze
 };
 std::string_view nameOf(TextureClass textureClass);
@@ -59,10 +58,10 @@ struct TradeBand {
 };
 const std::vector<TradeBand>& tradeBands();
 
-/// Spirit that must leave the mix for it to freeze.
+/// Two ways out of too much alcohol.
 struct SpiritExcess {
-    Grams ethanolToRemove;
-    Grams ethanolThatFreezes;
+    std::optional<Millilitres> spiritToRemove;  // of 40 % vol; none where the mix would not freeze without its spirit either
+    Grams waterToAdd;
 };
 
 struct Texture {

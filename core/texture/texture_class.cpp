@@ -29,8 +29,6 @@ std::string_view nameOf(TextureClass textureClass)
         return "creamy ice without milk";
     case TextureClass::Semifreddo:
         return "semifreddo";
-    case TextureClass::Parfait:
-        return "parfait";
     case TextureClass::WillNotFreeze:
         return "will not freeze";
     }
@@ -49,7 +47,7 @@ const std::vector<TradeBand>& tradeBands()
     return bands;
 }
 
-TextureClass classOf(const Mix& mix, Process process, MassFraction iceAtServing)
+TextureClass classOf(const Mix& mix, Process process)
 {
     // Edges after 21 CFR 135.110 and 135.140 (sherbet, custard), a UK trade code (ice cream from 5 % fat) and common practice. They name
     // the kind; whether a law lets it be sold under that name is another question.
@@ -59,16 +57,15 @@ TextureClass classOf(const Mix& mix, Process process, MassFraction iceAtServing)
     const double yolk_percent = percent(shareOf(mix.yolkSolids, mix));
     const double solids_percent = percent(shareOf(totalSolids(mix), mix));
     constexpr double custardYolk_percent = 1.4;
-    constexpr double scrapedIce = 0.35;  // less is slush, however it was scraped
 
     if (process == Process::Folded)
-        return yolk_percent >= custardYolk_percent ? TextureClass::Parfait : TextureClass::Semifreddo;
+        return TextureClass::Semifreddo;
     if (solids_percent < 2.0 && mix[Constituent::Ethanol].value <= 0.0)
         return TextureClass::Ice;
     if (process == Process::Still)
         return TextureClass::StillFrozenIce;
     if (process == Process::Scraped && fat_percent < 2.0)
-        return iceAtServing.value >= scrapedIce ? TextureClass::Granita : TextureClass::Slush;
+        return TextureClass::Granita;
     if (milkSolids_percent < 1.0)
         return fat_percent < 3.0 ? TextureClass::Sorbet : TextureClass::CreamyIce;
     if (milkFat_percent <= 3.0 && milkSolids_percent <= 5.0)

@@ -6,6 +6,6 @@
 namespace firn {
 
 /// The class of a mix that freezes.
-TextureClass classOf(const Mix& mix, Process process, MassFraction iceAtServing);
+TextureClass classOf(const Mix& mix, Process process);
 
 }  // namespace firn

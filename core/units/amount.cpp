@@ -9,12 +9,13 @@ namespace firn {
 
 namespace {
 
-/// Metric measures that are no unit of their own but a round number of millilitres.
-struct MetricMeasure {
+/// Measures that are no unit of their own but a known number of millilitres.
+struct ReadAsMillilitres {
     std::string_view word;
     double millilitres;
 };
-constexpr MetricMeasure metricMeasures[] = {
+constexpr double teaspoon_mL = 4.92892159375;
+constexpr ReadAsMillilitres readAsMillilitres[] = {
     {"cl", 10.0},
     {"centilitre", 10.0},
     {"centilitres", 10.0},
@@ -25,6 +26,11 @@ constexpr MetricMeasure metricMeasures[] = {
     {"decilitres", 100.0},
     {"deciliter", 100.0},
     {"deciliters", 100.0},
+    // Common practice, no source: a dash is an eighth of a teaspoon, a pinch a sixteenth.
+    {"dash", teaspoon_mL / 8.0},
+    {"dashes", teaspoon_mL / 8.0},
+    {"pinch", teaspoon_mL / 16.0},
+    {"pinches", teaspoon_mL / 16.0},
 };
 
 struct MeasureAt {
@@ -38,8 +44,8 @@ std::optional<MeasureAt> measureAt(std::string_view text)
     if (const auto unit = leadingUnit(text))
         return MeasureAt{unit->unit, 1.0, unit->length};
     const std::string word = lowered(text.substr(0, lengthOf(isAsciiLetter, text)));
-    const auto found = std::ranges::find(metricMeasures, word, &MetricMeasure::word);
-    if (found == std::end(metricMeasures))
+    const auto found = std::ranges::find(readAsMillilitres, word, &ReadAsMillilitres::word);
+    if (found == std::end(readAsMillilitres))
         return std::nullopt;
     const bool hasDot = text.substr(word.size()).starts_with('.');
     return MeasureAt{Unit::Millilitre, found->millilitres, word.size() + (hasDot ? 1 : 0)};
@@ -66,15 +72,28 @@ std::optional<std::string> simpleFraction(double value)
     return std::nullopt;
 }
 
-}  // namespace
+/// "1,500 g" is a thousand and a half to some and one and a half to others, and nobody weighs milligrams of sugar. In kilograms, litres and
+/// cups three decimals are plain.
+bool couldBeThousands(std::string_view number, Unit unit)
+{
+    const bool isFine = unit == Unit::Gram || unit == Unit::Milligram || unit == Unit::Millilitre || unit == Unit::Piece;
+    const std::size_t whole = lengthOf(isDigit, number);
+    return isFine && whole >= 1 && whole <= 3 && number[0] != '0' && number.size() == whole + 4 && number[whole] == ','
+           && lengthOf(isDigit, number.substr(whole + 1)) == 3;
+}
 
-Result<LeadingAmount> leadingAmount(std::string_view text)
+/// The amount at the start of a text, whose number is of `ifNone` when no unit follows it.
+Result<LeadingAmount> amountAt(std::string_view text, Unit ifNone)
 {
     const auto number = leadingNumber(text);
     if (!number)
         return failure(number.error());
     const std::size_t gap = blanksAt(text.substr(number->length));
     const auto measure = measureAt(text.substr(number->length + gap));
+    const std::string_view written = trimmed(text.substr(0, number->length));
+    if (couldBeThousands(written, measure ? measure->unit : ifNone))
+        return failure(
+            phrase("“{0}” could mean ones or thousands: write it without the comma, or with a point.", std::string(written)));
     if (!measure)
         return LeadingAmount{number->value, std::nullopt, number->length};
     const double value = number->value * measure->factor;
@@ -83,9 +102,13 @@ Result<LeadingAmount> leadingAmount(std::string_view text)
     return LeadingAmount{value, measure->unit, number->length + gap + measure->length};
 }
 
+}  // namespace
+
+Result<LeadingAmount> leadingAmount(std::string_view text) { return amountAt(text, Unit::Piece); }
+
 Result<Amount> parseAmount(std::string_view text, Unit fallback)
 {
-    const auto amount = leadingAmount(text);
+    const auto amount = amountAt(text, fallback);
     if (!amount)
         return failure(amount.error());
     const std::string_view rest = trimmed(text.substr(amount->length));

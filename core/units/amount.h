@@ -17,14 +17,15 @@ struct Amount {
     friend bool operator==(const Amount&, const Amount&) = default;
 };
 
-/// A number and the unit after it, if there is one. "cl" and "dl" are read as millilitres.
+/// A number and the unit after it, if there is one. "cl", "dl", "dash" and "pinch" are read as millilitres.
 struct LeadingAmount {
     double value;
     std::optional<Unit> unit;
     std::size_t length;  // bytes of the text that both take
 };
 
-/// The amount that `text` starts with, after blanks. Fails as leadingNumber does.
+/// The amount that `text` starts with, after blanks. Fails as leadingNumber does, and on a comma before three digits that could part
+/// thousands ("1,500 g").
 Result<LeadingAmount> leadingAmount(std::string_view text);
 
 /// A whole text that is an amount, with its unit or, lacking one, in `fallback`. Fails on anything left over.

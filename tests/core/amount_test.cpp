@@ -4,6 +4,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 #include <limits>
+#include <locale>
 #include <rapidcheck/gtest.h>
 
 namespace firn {
@@ -39,6 +40,26 @@ TEST(LeadingNumber, CommaIsADecimalMarkEvenBeforeThreeDigits)
 {
     EXPECT_DOUBLE_EQ(leadingNumber("1,000")->value, 1.0);
     EXPECT_DOUBLE_EQ(leadingNumber("1,250 kg")->value, 1.25);
+}
+
+// In grams and millilitres it could as well part the thousands, and a thousand times too little would go unseen.
+TEST(ParseAmount, CommaBeforeThreeDigitsIsRefusedWhereItCouldPartThousands)
+{
+    for (const std::string_view text : {"1,000 g", "1,250 mL", "12,500", "2,000 pieces"})
+        EXPECT_EQ(english(parseAmount(text).error()).find("could mean ones or thousands") == std::string::npos, false) << text;
+    EXPECT_DOUBLE_EQ(parseAmount("1,250 kg")->value, 1.25);
+    EXPECT_DOUBLE_EQ(parseAmount("0,500 g")->value, 0.5);
+    EXPECT_DOUBLE_EQ(parseAmount("1.250 g")->value, 1.25);
+    EXPECT_DOUBLE_EQ(parseAmount("1,25 g")->value, 1.25);
+    EXPECT_DOUBLE_EQ(parseAmount("1,250", Unit::Kilogram)->value, 1.25);
+}
+
+// Common practice, no source: a dash is an eighth of a teaspoon, a pinch a sixteenth.
+TEST(ParseAmount, PinchesAndDashesAreSmallVolumes)
+{
+    EXPECT_NEAR(parseAmount("2 pinches")->value, 4.929 / 8, 1e-4);
+    EXPECT_NEAR(parseAmount("1 dash")->value, 4.929 / 8, 1e-4);
+    EXPECT_EQ(parseAmount("1 pinch")->unit, Unit::Millilitre);
 }
 
 std::string refusal(std::string_view text)
@@ -81,16 +102,24 @@ TEST(LeadingNumber, LongTextsAreQuotedInShort)
         "“" + std::string(40, 'x') + "…” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
 }
 
+struct GermanNumbers : std::numpunct<char> {
+    char do_decimal_point() const override { return ','; }
+    char do_thousands_sep() const override { return '.'; }
+    std::string do_grouping() const override { return "\3"; }
+};
+
 // A German locale once turned a typed 1.5 into 15.
 TEST(LeadingNumber, DoesNotDependOnTheLocale)
 {
-    const std::string before = std::setlocale(LC_ALL, nullptr);
-    if (std::setlocale(LC_ALL, "de_DE.UTF-8") == nullptr)
-        GTEST_SKIP() << "this machine has no German locale";
+    const std::locale before = std::locale::global(std::locale(std::locale::classic(), new GermanNumbers));
+    std::setlocale(LC_ALL, "de_DE.UTF-8");  // where the machine has it
     EXPECT_DOUBLE_EQ(leadingNumber("1.5")->value, 1.5);
     EXPECT_DOUBLE_EQ(leadingNumber("1,5")->value, 1.5);
-    EXPECT_EQ(amountText({1.25, Unit::Gram}), "1.25 g");
-    std::setlocale(LC_ALL, before.c_str());
+    EXPECT_EQ(amountText({1250.25, Unit::Gram}), "1250.25 g");
+    EXPECT_EQ(exactNumber(1250.25), "1250.25");
+    EXPECT_EQ(english(phrase("{0}", Figure{1250.25, 2})), "1250.25");
+    std::setlocale(LC_ALL, "C");
+    std::locale::global(before);
 }
 
 TEST(StartsWithNumber, AlsoIfTheNumberIsRefused)

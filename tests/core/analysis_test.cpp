@@ -63,6 +63,13 @@ TEST(Analysis, OfSugarAndWater)
     EXPECT_EQ(found.components[0][0].text, "250 g sucrose");
 }
 
+TEST(Analysis, RowsReadAsAPersonWouldWriteThem)
+{
+    const Analysis found = analysed(recipeOf({row("strawberries", 1.5, Unit::Cup), row("eggs", 2, Unit::Piece)}));
+    EXPECT_EQ(found.components[0][0].text, "1 1/2 cups strawberries");
+    EXPECT_EQ(found.components[0][1].text, "2 eggs");
+}
+
 TEST(Analysis, EmptyRecipeSpeaks)
 {
     const Analysis found = analysed(Recipe{});

@@ -156,7 +156,7 @@ TEST(Search, PutsTheBestFirst)
 {
     const Catalogue catalogue({named("melon", "Watermelon"), named("lemon-juice", "Lemon juice"), named("tart", "Tart of lemon"),
         named("lemon", "Lemon"), named("lime", "Lime", {"lemon's cousin"}), named("demon", "Demon fruit")});
-    EXPECT_EQ(idsOf(catalogue.search("LEMON", 10)), (std::vector<std::string>{"lemon", "lemon-juice", "tart", "lime", "demon"}));
+    EXPECT_EQ(idsOf(catalogue.search("LEMON", 10)), (std::vector<std::string>{"lemon", "lemon-juice", "lime", "tart", "demon"}));
     EXPECT_EQ(idsOf(catalogue.search("elon", 10)), (std::vector<std::string>{"melon"}));
     EXPECT_EQ(idsOf(catalogue.search("lemon", 2)), (std::vector<std::string>{"lemon", "lemon-juice"}));
 }

@@ -45,19 +45,37 @@ TEST(TextureClass, FollowsProcessThenComposition)
     EXPECT_EQ(textureOf(mixOf(16, 12, 8, 0, 2.0), Process::Churned).textureClass, TextureClass::FrozenCustard);
     EXPECT_EQ(textureOf(mixOf(20, 12, 0, 0), Process::Churned).textureClass, TextureClass::CreamyIce);
     EXPECT_EQ(textureOf(mixOf(20, 22, 4, 0), Process::Folded).textureClass, TextureClass::Semifreddo);
-    EXPECT_EQ(textureOf(mixOf(20, 22, 4, 0, 3.0), Process::Folded).textureClass, TextureClass::Parfait);
     EXPECT_EQ(textureOf(mixOf(20, 0, 0, 0), Process::Still).textureClass, TextureClass::StillFrozenIce);
     EXPECT_EQ(textureOf(mixOf(0, 0, 0, 0), Process::Churned).textureClass, TextureClass::Ice);
     EXPECT_EQ(textureOf(mixOf(20, 0, 0, 25), Process::Scraped).textureClass, TextureClass::WillNotFreeze);
     EXPECT_EQ(textureOf(Mix{}, Process::Churned).textureClass, TextureClass::Nothing);
 }
 
-TEST(Texture, SpiritOnlyWillNotFreezeAndTheSentenceSaysHowMuchMustGo)
+TEST(Texture, SpiritOnlyWillNotFreezeAndTheSentenceSaysWhatToDo)
 {
     const Texture found = textureOf(mixOf(0, 0, 0, 33.3), Process::Scraped);
     EXPECT_FALSE(found.willFreeze);
     EXPECT_NE(allText(found.faults).find("Will not freeze at -18 °C"), std::string::npos);
-    EXPECT_NE(allText(found.faults).find("take out"), std::string::npos) << allText(found.faults);
+    EXPECT_NE(allText(found.faults).find("of water"), std::string::npos) << allText(found.faults);
+    EXPECT_FALSE(found.spiritExcess->spiritToRemove.has_value());  // nothing would be left
+}
+
+TEST(Texture, TheClassDoesNotDependOnTheServingTemperature)
+{
+    for (const double serveAt_c : {-3.0, -6.0, -12.0, -17.0}) {
+        const Texture found = textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {serveAt_c});
+        EXPECT_EQ(found.textureClass, TextureClass::Granita) << serveAt_c;
+        EXPECT_NEAR(found.servingWindow->warmest.value, -6.9, 0.3) << serveAt_c;
+    }
+}
+
+TEST(Texture, ServedOutsideItsWindowIsAFault)
+{
+    EXPECT_NE(allText(textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-4.0}).faults).find("Too soft at -4 °C"),
+        std::string::npos);
+    EXPECT_NE(
+        allText(textureOf(mixOf(24, 0, 0, 0), Process::Churned, 0.0, {-17.0}).faults).find("Hard at -17 °C"), std::string::npos);
+    EXPECT_TRUE(textureOf(mixOf(35.5, 0, 0, 0), Process::Churned, 0.0, {-13.0}).faults.empty());
 }
 
 TEST(Texture, TooMuchSugarIsSaidWithoutTalkingOfSpirit)

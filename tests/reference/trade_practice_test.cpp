@@ -58,7 +58,7 @@ TEST(TradePractice, TooMuchSpiritWillNotFreeze)
     const Texture strong = textureOf(withSpirit(25.5, 16.0), Process::Scraped);
     EXPECT_FALSE(strong.willFreeze);
     ASSERT_TRUE(strong.spiritExcess.has_value());
-    EXPECT_GT(strong.spiritExcess->ethanolToRemove.value, 0.0);
+    EXPECT_GT(strong.spiritExcess->waterToAdd.value, 0.0);
 }
 
 TEST(TradePractice, MostSpiritThatStillFreezes)
@@ -73,13 +73,19 @@ TEST(TradePractice, MostSpiritThatStillFreezes)
     }
 }
 
-TEST(TradePractice, TakingTheSpiritOutThatIsNamedMakesItFreeze)
+TEST(TradePractice, DoingWhatIsSaidAboutTheSpiritMakesItFreeze)
 {
-    Mix mix = withSpirit(20.0, 15.0);
+    const Mix mix = withSpirit(20.0, 15.0);
     const auto excess = textureOf(mix, Process::Scraped).spiritExcess;
-    ASSERT_TRUE(excess.has_value());
-    mix.amounts[Constituent::Ethanol] = excess->ethanolThatFreezes;
-    EXPECT_NEAR(freezingCurve(mix).iceAt({-18.0}).value, 0.40, 0.001);
+    ASSERT_TRUE(excess.has_value() && excess->spiritToRemove.has_value());
+    Mix less = mix;
+    const double spirit_g = excess->spiritToRemove->value * 0.94805;
+    less.amounts[Constituent::Ethanol] += Grams{-0.3330 * spirit_g};
+    less.amounts[Constituent::Water] += Grams{-0.6670 * spirit_g};
+    EXPECT_NEAR(freezingCurve(less).iceAt({-18.0}).value, 0.40, 0.001);
+    Mix more = mix;
+    more.amounts[Constituent::Water] += excess->waterToAdd;
+    EXPECT_NEAR(freezingCurve(more).iceAt({-18.0}).value, 0.40, 0.001);
 }
 
 }  // namespace
