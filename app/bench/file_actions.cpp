@@ -34,12 +34,13 @@ QString withKnownEnding(const QString& path)
 
 }  // namespace
 
-FileActions::FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window)
+FileActions::FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window, TakeTyping takeTyping)
     : QObject(&window)
     , m_document(document)
     , m_questions(questions)
     , m_messages(messages)
     , m_window(window)
+    , m_takeTyping(std::move(takeTyping))
 {
 }
 
@@ -83,8 +84,8 @@ void FileActions::openFile(const QString& path)
 
 bool FileActions::mayLeave()
 {
-    emit aboutToUseRecipe();
-    if (!m_document.isModified())
+    const bool isAllTaken = m_takeTyping().isEmpty();
+    if (isAllTaken && !m_document.isModified())
         return true;
     switch (m_questions.unsavedChanges(&m_window, m_document.displayName())) {
     case Questions::Unsaved::Save:
@@ -99,7 +100,8 @@ bool FileActions::mayLeave()
 
 bool FileActions::save()
 {
-    emit aboutToUseRecipe();
+    if (!takesTyping())
+        return false;
     const QString path = m_document.path();
     if (path.isEmpty())
         return saveAs();
@@ -113,7 +115,8 @@ bool FileActions::save()
 
 bool FileActions::saveAs()
 {
-    emit aboutToUseRecipe();
+    if (!takesTyping())
+        return false;
     const QString chosen = m_questions.fileToSave(&m_window, suggestedPath());
     if (chosen.isEmpty())
         return false;
@@ -155,6 +158,22 @@ void FileActions::fillSamples(QMenu& menu)
             if (mayLeave())
                 m_document.startWith(sample);
         });
+}
+
+/// A text that cannot be read is not left out of the file unasked.
+bool FileActions::takesTyping()
+{
+    m_refusal = m_takeTyping();
+    if (!m_refusal.isEmpty())
+        m_messages.say(m_refusal);
+    return m_refusal.isEmpty();
+}
+
+void FileActions::forgetRefusal()
+{
+    if (!m_refusal.isEmpty() && m_messages.sentence() == m_refusal)
+        m_messages.dismiss();
+    m_refusal.clear();
 }
 
 bool FileActions::saveTo(const QString& path)

@@ -4,6 +4,7 @@
 #include "document/document.h"
 
 #include <QObject>
+#include <functional>
 
 class QMenu;
 class QWidget;
@@ -17,7 +18,10 @@ class FileActions : public QObject {
     Q_OBJECT
 
 public:
-    FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window);
+    /// Takes what is being typed into the recipe. Returns a sentence about what cannot be read, or an empty one.
+    using TakeTyping = std::function<QString()>;
+
+    FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window, TakeTyping takeTyping);
 
     void fill(QMenu& menu);
 
@@ -34,15 +38,15 @@ public:
     bool save();
     bool saveAs();
 
-signals:
-    /// What is being typed should go into the recipe first.
-    void aboutToUseRecipe();
+    /// Takes back what was said about unreadable text, once there is none.
+    void forgetRefusal();
 
 private:
     void startNew();
     void open();
     void fillRecent(QMenu& menu);
     void fillSamples(QMenu& menu);
+    bool takesTyping();
     bool saveTo(const QString& path);
     void saveCopy(const QString& path);
     QString suggestedPath() const;
@@ -51,6 +55,8 @@ private:
     Questions& m_questions;
     MessageBar& m_messages;
     QWidget& m_window;
+    TakeTyping m_takeTyping;
+    QString m_refusal;
 };
 
 }  // namespace firn::app

@@ -1,13 +1,19 @@
 #include "bench/ingredient_columns.h"
 
+#include "exchange/recipe_text.h"
 #include "gauges/ribbon.h"
 #include "gauges/wording.h"
 
 #include <QLocale>
+#include <QTableView>
+#include <algorithm>
 
 namespace firn::app {
 
 namespace {
+
+constexpr int charactersOfName = 30;
+constexpr int leastComposition_px = 80;
 
 /// The catalogue's name in place of its id, or of the same name in other letters; a synonym and the unknown as they were typed.
 QString nameText(const Row& row, const RowAnalysis& analysis)
@@ -47,7 +53,18 @@ std::optional<Sentence> typeName(Document& document, RowPlace place, const std::
 {
     if (text.empty())
         return phrase("A row needs an ingredient. Type one, or press Delete to take the row away.");
-    renameIngredient(document, place, text);
+    if (document.catalogue().find(text)) {
+        renameIngredient(document, place, text);
+        return std::nullopt;
+    }
+    // A whole line, such as "20 g sugar", brings its amount.
+    const auto row = rowFromText(text);
+    if (!row)
+        return row.error();
+    if (row->amount.value > 0.0 && !row->ingredient.empty())
+        replaceIngredient(document, place, row->ingredient, row->amount);
+    else
+        renameIngredient(document, place, text);
     return std::nullopt;
 }
 
@@ -74,14 +91,32 @@ std::optional<Sentence> typeUnit(Document& document, RowPlace place, const std::
 const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColumns()
 {
     static const std::array<IngredientColumn, IngredientModel::ColumnCount> columns{{
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Ingredient"), Qt::AlignLeft, nameText, typeName},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Amount"), Qt::AlignRight, numberText, typeAmount},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), Qt::AlignLeft, unitText, typeUnit},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), Qt::AlignRight, massText, nullptr},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), Qt::AlignRight, shareText, nullptr},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), Qt::AlignLeft, compositionText, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Ingredient"), charactersOfName, Qt::AlignLeft, nameText, typeName,
+            QT_TRANSLATE_NOOP(
+                "firn::app::IngredientModel", "The name “%1” cannot stand for %2: correct it, or press Escape to keep %3 of %2.")},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Amount"), 10, Qt::AlignRight, numberText, typeAmount,
+            QT_TRANSLATE_NOOP(
+                "firn::app::IngredientModel", "The amount “%1” of %2 cannot be counted: correct it, or press Escape to keep %3.")},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), 9, Qt::AlignLeft, unitText, typeUnit,
+            QT_TRANSLATE_NOOP("firn::app::IngredientModel", "“%1” is not a unit for %2: correct it, or press Escape to keep %3.")},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), 10, Qt::AlignRight, massText, nullptr, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), 9, Qt::AlignRight, shareText, nullptr, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), 24, Qt::AlignLeft, compositionText, nullptr, nullptr},
     }};
     return columns;
+}
+
+void fitColumns(QTableView& table)
+{
+    const int character = table.fontMetrics().horizontalAdvance(QLatin1Char('0'));
+    int room = table.viewport()->width() - charactersOfName * character;
+    for (int column = IngredientModel::AmountColumn; column < IngredientModel::CompositionColumn; ++column) {
+        const int width = columnOf(column).characters * character;
+        table.setColumnWidth(column, width);
+        room -= width;
+    }
+    const int usual = columnOf(IngredientModel::CompositionColumn).characters * character;
+    table.setColumnWidth(IngredientModel::CompositionColumn, std::clamp(room, std::min(leastComposition_px, usual), usual));
 }
 
 }  // namespace firn::app

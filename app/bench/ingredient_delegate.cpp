@@ -17,6 +17,7 @@ namespace {
 
 constexpr std::size_t mostSuggestions = 12;
 constexpr int ribbonHeight = 10;
+constexpr int ribbonMargin = 3;
 
 bool holds(std::string_view name, const std::string& foldedText) { return folded(name).find(foldedText) != std::string::npos; }
 
@@ -111,6 +112,9 @@ void IngredientDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
     const QRect inside = option.rect.adjusted(closeSpace, 0, -closeSpace, 0);
     if (const QVariant ribbon = index.data(IngredientModel::RibbonRole); ribbon.isValid()) {
         const QRect place(inside.left(), inside.center().y() - ribbonHeight / 2, inside.width(), ribbonHeight);
+        // The tint of a selected row is too close to the colour of water.
+        painter->fillRect(
+            place.adjusted(-ribbonMargin, -ribbonMargin, ribbonMargin, ribbonMargin), option.palette.color(QPalette::Base));
         paintRibbon(*painter, place, ribbon.value<Ribbon>(), option.palette);
     }
     if (index.data(Qt::DisplayRole).toString().isEmpty()) {

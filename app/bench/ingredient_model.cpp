@@ -13,8 +13,6 @@ namespace firn::app {
 
 namespace {
 
-const IngredientColumn& columnOf(int column) { return ingredientColumns().at(std::size_t(column)); }
-
 bool isUnknown(const RowAnalysis& row) { return row.ingredientId.empty(); }
 
 }  // namespace
@@ -53,17 +51,34 @@ std::optional<RowPlace> IngredientModel::placeOf(int row) const
     return RowPlace{m_component, std::size_t(row < blankRow() ? row : row - 1)};
 }
 
-int IngredientModel::rowOf(std::size_t recipeRow) const { return int(recipeRow < m_blank ? recipeRow : recipeRow + 1); }
-
-void IngredientModel::forgetDraft(const QModelIndex& index) { setDraft(index, std::nullopt); }
+QModelIndex IngredientModel::firstDraft() const
+{
+    return firstTypedCell([this](const QModelIndex& cell) { return isDraft(cell); });
+}
 
 QModelIndex IngredientModel::firstProblem() const
 {
+    const QModelIndex draft = firstDraft();
+    return draft.isValid() ? draft : firstTypedCell([this](const QModelIndex& cell) { return !problemOf(cell).isEmpty(); });
+}
+
+template <class Condition>
+QModelIndex IngredientModel::firstTypedCell(const Condition& holds) const
+{
     for (int row = 0; row < rowCount(); ++row)
         for (int column = 0; column < int(typedColumns); ++column)
-            if (const QModelIndex cell = index(row, column); !problemOf(cell).isEmpty())
+            if (const QModelIndex cell = index(row, column); holds(cell))
                 return cell;
     return {};
+}
+
+QString IngredientModel::refusalOf(const QModelIndex& draft) const
+{
+    const QString text = textOf(draft);
+    if (!placeOf(draft.row()))
+        return tr("The line “%1” cannot be read: correct it, or press Escape to drop it.").arg(text);
+    const QString name = recipeTextOf(draft.siblingAtColumn(IngredientColumn));
+    return tr(columnOf(draft.column()).refusal).arg(text, name, countedAmountOf(draft.row()));
 }
 
 int IngredientModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(m_rows.size()) + 1; }
@@ -156,8 +171,6 @@ std::optional<Sentence> IngredientModel::typeBlank(const std::string& text)
     emit rowTyped(rowOf(at));
     return std::nullopt;
 }
-
-const std::vector<Row>& IngredientModel::recipeRows() const { return m_document.recipe().components.at(m_component).rows; }
 
 void IngredientModel::startAnew()
 {
@@ -255,9 +268,11 @@ void IngredientModel::setDraft(const QModelIndex& index, std::optional<Draft> dr
 
 QString IngredientModel::problemOf(const QModelIndex& index) const
 {
-    if (const Draft* draft = draftAt(index))
-        return draft->problem;
     const auto place = placeOf(index.row());
+    if (const Draft* draft = draftAt(index)) {
+        const bool isAmount = place && index.column() != IngredientColumn;
+        return isAmount ? tr("%1 Until then, %2 counts.").arg(draft->problem, countedAmountOf(index.row())) : draft->problem;
+    }
     if (!place)
         return {};
     const RowAnalysis& row = m_rows[place->row].analysis;
@@ -268,10 +283,19 @@ QString IngredientModel::problemOf(const QModelIndex& index) const
 
 QString IngredientModel::textOf(const QModelIndex& index) const
 {
-    if (const Draft* draft = draftAt(index))
-        return draft->text;
+    const Draft* draft = draftAt(index);
+    return draft ? draft->text : recipeTextOf(index);
+}
+
+QString IngredientModel::recipeTextOf(const QModelIndex& index) const
+{
     const auto place = placeOf(index.row());
     return place ? columnOf(index.column()).text(m_rows[place->row].row, m_rows[place->row].analysis) : QString();
+}
+
+QString IngredientModel::countedAmountOf(int row) const
+{
+    return withUnit(recipeTextOf(index(row, AmountColumn)), recipeTextOf(index(row, UnitColumn)));
 }
 
 QString IngredientModel::explanationOf(const QModelIndex& index) const

@@ -34,12 +34,20 @@ public:
 
     /// The recipe's row behind a row of the table; none for the blank row.
     std::optional<RowPlace> placeOf(int row) const;
-    int rowOf(std::size_t recipeRow) const;
+    int rowOf(std::size_t recipeRow) const { return int(recipeRow < m_blank ? recipeRow : recipeRow + 1); }
 
     /// Takes back a text that could not be read.
-    void forgetDraft(const QModelIndex& index);
+    void forgetDraft(const QModelIndex& index) { setDraft(index, std::nullopt); }
 
-    /// The first cell whose text could not be read, or whose row cannot be counted.
+    bool isDraft(const QModelIndex& index) const { return index.isValid() && draftAt(index); }
+
+    /// The first cell whose text could not be read.
+    QModelIndex firstDraft() const;
+
+    /// Says that the text of this cell could not be read, and what undoing the typing would keep.
+    QString refusalOf(const QModelIndex& draft) const;
+
+    /// The first cell whose text could not be read; without one, the first whose row cannot be counted.
     QModelIndex firstProblem() const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -68,17 +76,21 @@ private:
         Drafts drafts;
     };
 
-    const std::vector<Row>& recipeRows() const;
+    const std::vector<Row>& recipeRows() const { return m_document.recipe().components.at(m_component).rows; }
     void startAnew();
     void follow();
     void insertShown(std::size_t at, std::size_t count);
     void removeShown(std::size_t at, std::size_t count);
     void fillShown();
 
+    template <class Condition>
+    QModelIndex firstTypedCell(const Condition& holds) const;
     const Draft* draftAt(const QModelIndex& index) const;
     void setDraft(const QModelIndex& index, std::optional<Draft> draft);
     QString problemOf(const QModelIndex& index) const;
     QString textOf(const QModelIndex& index) const;
+    QString recipeTextOf(const QModelIndex& index) const;
+    QString countedAmountOf(int row) const;
     QString explanationOf(const QModelIndex& index) const;
     std::optional<Sentence> typeBlank(const std::string& text);
 

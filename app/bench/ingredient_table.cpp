@@ -1,5 +1,6 @@
 #include "bench/ingredient_table.h"
 
+#include "bench/ingredient_columns.h"
 #include "bench/ingredient_delegate.h"
 #include "document/document.h"
 #include "gauges/palette.h"
@@ -69,6 +70,17 @@ void IngredientTable::commitEditor()
         setFocus();
 }
 
+QString IngredientTable::takeTyping()
+{
+    commitEditor();
+    const QModelIndex draft = m_model->firstDraft();
+    if (!draft.isValid())
+        return {};
+    goTo(draft);
+    QTableView::edit(draft);
+    return m_model->refusalOf(draft);
+}
+
 void IngredientTable::insertBlankRow()
 {
     m_model->putBlankRow(std::max(0, currentIndex().row()));
@@ -76,9 +88,20 @@ void IngredientTable::insertBlankRow()
     setFocus();
 }
 
-void IngredientTable::goToRow(int row)
+void IngredientTable::goToRow(int row) { goTo(m_model->index(std::min(row, m_model->rowCount() - 1), currentIndex().column())); }
+
+/// Selects the row, and no other even while Ctrl is still held down.
+void IngredientTable::goTo(const QModelIndex& index)
 {
-    setCurrentIndex(m_model->index(std::min(row, m_model->rowCount() - 1), currentIndex().column()));
+    selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+}
+
+void IngredientTable::selectRows(std::size_t first, std::size_t last)
+{
+    const QModelIndex top = m_model->index(m_model->rowOf(first), 0);
+    const QModelIndex bottom = m_model->index(m_model->rowOf(last), IngredientModel::ColumnCount - 1);
+    selectionModel()->setCurrentIndex(bottom.siblingAtColumn(currentIndex().column()), QItemSelectionModel::NoUpdate);
+    selectionModel()->select(QItemSelection(top, bottom), QItemSelectionModel::ClearAndSelect);
 }
 
 void IngredientTable::goToBlankRow() { setCurrentIndex(m_model->index(m_model->blankRow(), IngredientModel::IngredientColumn)); }
@@ -136,6 +159,8 @@ void IngredientTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEdi
 {
     const bool goesOn = hint == QAbstractItemDelegate::EditNextItem || hint == QAbstractItemDelegate::EditPreviousItem;
     QTableView::closeEditor(editor, goesOn ? QAbstractItemDelegate::NoHint : hint);
+    if (hint == QAbstractItemDelegate::RevertModelCache)
+        m_model->forgetDraft(currentIndex());
     if (!goesOn)
         return;
     const QModelIndex from = whereTypingWent();
@@ -150,8 +175,11 @@ bool IngredientTable::edit(const QModelIndex& index, EditTrigger trigger, QEvent
     // Wherever in the blank row typing begins, it begins an ingredient.
     if (index.row() == m_model->blankRow() && index.column() != IngredientModel::IngredientColumn && (trigger & editTriggers())) {
         goToBlankRow();
-        return QTableView::edit(currentIndex(), trigger, event);
+        return edit(currentIndex(), trigger, event);
     }
+    // Suggestions open beside the editor, so it has to be in sight.
+    if (trigger & editTriggers())
+        scrollTo(index);
     return QTableView::edit(index, trigger, event);
 }
 
@@ -190,6 +218,12 @@ void IngredientTable::keyPressEvent(QKeyEvent* event)
 
 // Scrubbing
 
+bool IngredientTable::isAmountAt(QPoint position) const
+{
+    const QModelIndex index = indexAt(position);
+    return index.column() == IngredientModel::AmountColumn && m_model->placeOf(index.row());
+}
+
 void IngredientTable::scrubByKey(const QKeyEvent& event)
 {
     const auto place = m_model->placeOf(currentIndex().row());
@@ -212,20 +246,17 @@ void IngredientTable::mousePressEvent(QMouseEvent* event)
 {
     m_scrub->finish();
     QTableView::mousePressEvent(event);
-    const QModelIndex index = indexAt(event->position().toPoint());
-    const bool isAmount = index.column() == IngredientModel::AmountColumn && m_model->placeOf(index.row());
+    const QPoint position = event->position().toPoint();
     m_press.reset();
-    if (isAmount && event->button() == Qt::LeftButton && state() != EditingState)
-        m_press = event->position().toPoint();
+    if (isAmountAt(position) && event->button() == Qt::LeftButton && state() != EditingState)
+        m_press = position;
 }
 
 void IngredientTable::mouseMoveEvent(QMouseEvent* event)
 {
     const QPoint position = event->position().toPoint();
     if (!m_press) {
-        const QModelIndex index = indexAt(position);
-        const bool isAmount = index.column() == IngredientModel::AmountColumn && m_model->placeOf(index.row());
-        viewport()->setCursor(isAmount ? Qt::SizeHorCursor : Qt::ArrowCursor);
+        viewport()->setCursor(isAmountAt(position) ? Qt::SizeHorCursor : Qt::ArrowCursor);
         QTableView::mouseMoveEvent(event);
         return;
     }
@@ -268,25 +299,22 @@ void IngredientTable::changeEvent(QEvent* event)
         fitToFont();
 }
 
+void IngredientTable::resizeEvent(QResizeEvent* event)
+{
+    QTableView::resizeEvent(event);
+    fitColumns(*this);
+}
+
 void IngredientTable::initViewItemOption(QStyleOptionViewItem* option) const
 {
     QTableView::initViewItemOption(option);
     // Selected rows are tinted, not filled, so that their ribbons keep their colours.
     QColor tint = gaugeColours(palette()).curve;
-    tint.setAlphaF(0.12F);
+    tint.setAlphaF(0.10F);
     option->palette.setColor(QPalette::Highlight, tint);
     option->palette.setColor(QPalette::HighlightedText, palette().color(QPalette::Text));
 }
 
-void IngredientTable::fitToFont()
-{
-    const int character = fontMetrics().horizontalAdvance(QLatin1Char('0'));
-    verticalHeader()->setDefaultSectionSize(std::max(smallestTarget_px, fontMetrics().height() + 3 * gridStep));
-    horizontalHeader()->resizeSection(IngredientModel::AmountColumn, 10 * character);
-    horizontalHeader()->resizeSection(IngredientModel::UnitColumn, 9 * character);
-    horizontalHeader()->resizeSection(IngredientModel::GramsColumn, 10 * character);
-    horizontalHeader()->resizeSection(IngredientModel::ShareColumn, 9 * character);
-    horizontalHeader()->resizeSection(IngredientModel::CompositionColumn, 24 * character);
-}
+void IngredientTable::fitToFont() { fitColumns(*this); }
 
 }  // namespace firn::app

@@ -20,6 +20,10 @@ public:
     /// What is being typed goes into the recipe, as far as it can be read.
     void commitEditor();
 
+    /// Commits the editor. Where a text cannot be read, its cell is opened again and the sentence about it returned; otherwise
+    /// the sentence is empty.
+    QString takeTyping();
+
     /// Numbers of the recipe's rows that are selected, in their order.
     std::vector<std::size_t> selectedRows() const;
 
@@ -27,6 +31,8 @@ public:
     void insertBlankRow();
     /// Puts the caret on a row of the table, in the column where it is.
     void goToRow(int row);
+    /// Selects these rows of the recipe, and no others, with the caret on the last.
+    void selectRows(std::size_t first, std::size_t last);
     void goToBlankRow();
 
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
@@ -42,12 +48,15 @@ protected:
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void initViewItemOption(QStyleOptionViewItem* option) const override;
 
 private:
     QModelIndex editableCellFrom(const QModelIndex& from, int step) const;
     QModelIndex whereTypingWent();
+    void goTo(const QModelIndex& index);
     void goDown();
+    bool isAmountAt(QPoint position) const;
     void scrubByKey(const QKeyEvent& event);
     void moveByHeader(int oldPlace, int newPlace);
     void fitToFont();

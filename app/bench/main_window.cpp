@@ -17,6 +17,7 @@
 #include "gauges/texture_panel.h"
 #include "gauges/type_and_space.h"
 
+#include <QAction>
 #include <QCloseEvent>
 #include <QDockWidget>
 #include <QMimeData>
@@ -50,7 +51,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
     : m_document(catalogue)
     , m_messages(new MessageBar)
     , m_sheet(new RecipeSheet(m_document))
-    , m_files(new FileActions(m_document, questions, *m_messages, *this))
+    , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->table()->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
 {
     setAcceptDrops(true);
@@ -65,7 +66,10 @@ MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
     buildPanels();
     buildMenus();
     drawIcons();
-    connect(m_files, &FileActions::aboutToUseRecipe, m_sheet->table(), &IngredientTable::commitEditor);
+    connect(&m_sheet->table()->rows(), &QAbstractItemModel::dataChanged, this, [this] {
+        if (!m_sheet->table()->rows().firstDraft().isValid())
+            m_files->forgetRefusal();
+    });
     connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
     connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
@@ -93,6 +97,11 @@ QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWid
     layout->setContentsMargins(closeSpace, gridStep, closeSpace, gridStep);
     layout->addWidget(content);
     dock->setWidget(framed);
+    // A panel that is switched on comes to the front of those it shares its place with.
+    connect(dock->toggleViewAction(), &QAction::triggered, dock, [dock](bool isOn) {
+        if (isOn)
+            dock->raise();
+    });
     m_docks.append(dock);
     return dock;
 }

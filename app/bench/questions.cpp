@@ -20,10 +20,12 @@ Questions::Unsaved Questions::unsavedChanges(QWidget* window, const QString& rec
     QMessageBox box(window);
     box.setIcon(QMessageBox::Question);
     box.setTextFormat(Qt::PlainText);
-    box.setText(Words::tr("%1 has changes that are not saved.").arg(recipe));
-    const auto* save = box.addButton(Words::tr("Save"), QMessageBox::AcceptRole);
-    const auto* discard = box.addButton(Words::tr("Discard changes"), QMessageBox::DestructiveRole);
-    box.addButton(Words::tr("Go on editing"), QMessageBox::RejectRole);
+    box.setWindowTitle(Words::tr("Unsaved changes"));
+    box.setText(Words::tr("Save the changes to “%1”?").arg(recipe));
+    auto* save = box.addButton(Words::tr("Save"), QMessageBox::AcceptRole);
+    const auto* discard = box.addButton(Words::tr("Discard"), QMessageBox::DestructiveRole);
+    box.addButton(Words::tr("Cancel"), QMessageBox::RejectRole);
+    box.setDefaultButton(save);
     box.exec();
     return box.clickedButton() == save ? Unsaved::Save : box.clickedButton() == discard ? Unsaved::Discard : Unsaved::Cancel;
 }

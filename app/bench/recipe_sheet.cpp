@@ -37,7 +37,6 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     connect(m_components, &QTabBar::currentChanged, this, [this](int component) {
         m_table->commitEditor();
         m_table->rows().showComponent(std::size_t(component));
-        showComponents();
     });
     connect(m_componentName, &QLineEdit::editingFinished, this,
         [this] { renameComponent(m_document, m_table->rows().component(), m_componentName->text().toStdString()); });
@@ -71,6 +70,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     connect(&document, &Document::changed, this, &RecipeSheet::showComponents);
     connect(&m_table->rows(), &QAbstractItemModel::dataChanged, this, &RecipeSheet::showProblem);
     connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showProblem);
+    connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showComponents);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &RecipeSheet::showProblem);
     total->show(document.analysis().ribbon);
     figures->show(document.analysis());
@@ -107,13 +107,15 @@ void RecipeSheet::showComponents()
         m_componentName->setText(QString::fromStdString(components[current].name));
 }
 
-/// The problem of the cell with the caret, or of the first cell that has one.
+/// The problem of the cell with the caret, or of the first cell that has one. A text that could not be read comes first, since
+/// something else counts in its place.
 void RecipeSheet::showProblem()
 {
     const auto problemOf = [](const QModelIndex& index) { return index.data(IngredientModel::ProblemRole).toString(); };
-    QString problem = problemOf(m_table->currentIndex());
-    if (problem.isEmpty())
-        problem = problemOf(m_table->rows().firstProblem());
+    const IngredientModel& model = m_table->rows();
+    const QModelIndex current = m_table->currentIndex();
+    const bool isFirst = model.isDraft(current) || (!problemOf(current).isEmpty() && !model.firstDraft().isValid());
+    const QString problem = problemOf(isFirst ? current : model.firstProblem());
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
 }

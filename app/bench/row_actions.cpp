@@ -10,6 +10,8 @@
 
 #include <QAction>
 #include <QMenu>
+#include <QUndoStack>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -26,15 +28,8 @@ RowActions::RowActions(Document& document, IngredientTable& table, MessageBar& m
     m_redo->setObjectName(QStringLiteral("redo"));
     m_undo->setShortcut(QKeySequence::Undo);
     m_redo->setShortcuts({QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))});
-    // What is being typed is a step of its own, which undo takes back first.
-    connect(m_undo, &QAction::triggered, this, [this] {
-        m_table.commitEditor();
-        m_document.undoStack().undo();
-    });
-    connect(m_redo, &QAction::triggered, this, [this] {
-        m_table.commitEditor();
-        m_document.undoStack().redo();
-    });
+    connect(m_undo, &QAction::triggered, this, [this] { step(&QUndoStack::undo); });
+    connect(m_redo, &QAction::triggered, this, [this] { step(&QUndoStack::redo); });
     connect(&stack, &QUndoStack::indexChanged, this, &RowActions::nameHistory);
     nameHistory();
 }
@@ -70,6 +65,20 @@ void RowActions::nameHistory()
     };
     name(*m_undo, tr("Undo"), tr("Undo: %1"), stack.undoText());
     name(*m_redo, tr("Redo"), tr("Redo: %1"), stack.redoText());
+}
+
+/// What is being typed is a step of its own, which undo takes back first. The component that changes comes into view.
+void RowActions::step(void (QUndoStack::*go)())
+{
+    m_table.commitEditor();
+    const std::vector<Component> before = m_document.recipe().components;
+    (m_document.undoStack().*go)();
+    const std::vector<Component>& after = m_document.recipe().components;
+    if (before.size() != after.size())
+        return;
+    const auto changed = std::size_t(std::ranges::mismatch(before, after).in2 - after.begin());
+    if (changed < after.size() && changed != m_table.rows().component())
+        m_table.rows().showComponent(changed);
 }
 
 void RowActions::copy()
@@ -131,7 +140,7 @@ void RowActions::duplicate()
     if (rows.empty())
         return;
     duplicateRows(m_document, m_table.rows().component(), rows);
-    m_table.goToRow(m_table.rows().rowOf(rows.back() + rows.size()));
+    m_table.selectRows(rows.back() + 1, rows.back() + rows.size());
 }
 
 void RowActions::move(int by)

@@ -5,6 +5,7 @@
 
 class QAction;
 class QMenu;
+class QUndoStack;
 
 namespace firn::app {
 
@@ -26,6 +27,7 @@ public:
 
 private:
     void nameHistory();
+    void step(void (QUndoStack::*go)());
     void copy();
     void cut();
     void paste();

@@ -106,10 +106,13 @@ int ingredientsCommand(const QStringList& words)
 
     QJsonArray list;
     QString text;
-    for (const Ingredient* ingredient : found(*catalogue, arguments.operands().join(QLatin1Char(' ')))) {
+    const QString search = arguments.operands().join(QLatin1Char(' '));
+    for (const Ingredient* ingredient : found(*catalogue, search)) {
         list.append(json(*ingredient));
         text += lines(*ingredient);
     }
+    if (list.isEmpty())
+        text = QStringLiteral("No ingredient matches “%1”.\n").arg(search);
     if (arguments.has(QStringLiteral("json")))
         text = QString::fromUtf8(QJsonDocument(
             QJsonObject{{QStringLiteral("format"), QStringLiteral("firn-ingredients")}, {QStringLiteral("version"), 1},

@@ -88,6 +88,14 @@ void renameIngredient(Document& document, RowPlace place, const std::string& ing
     change(document, Words::tr("Replace %1").arg(nameOf(document, place)), RowField{place, &Row::ingredient}, ingredient);
 }
 
+void replaceIngredient(Document& document, RowPlace place, const std::string& ingredient, const Amount& amount)
+{
+    std::vector<Row> after = rowsOf(document, place.component);
+    after.at(place.row).ingredient = ingredient;
+    after.at(place.row).amount = amount;
+    changeRows(document, Words::tr("Replace %1").arg(nameOf(document, place)), place.component, std::move(after));
+}
+
 void insertRows(Document& document, RowPlace place, const std::vector<Row>& rows)
 {
     if (rows.empty())

@@ -22,6 +22,8 @@ struct RowPlace {
 
 void changeAmount(Document& document, RowPlace place, const Amount& amount, Gesture gesture = {});
 void renameIngredient(Document& document, RowPlace place, const std::string& ingredient);
+/// Puts another ingredient, and how much of it, in the place of a row's.
+void replaceIngredient(Document& document, RowPlace place, const std::string& ingredient, const Amount& amount);
 
 /// Puts rows in front of the row at this place, which may be one past the last.
 void insertRows(Document& document, RowPlace place, const std::vector<Row>& rows);

@@ -1,5 +1,6 @@
 #include "gauges/curve_view.h"
 
+#include "gauges/label_row.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -9,12 +10,14 @@
 #include <QPen>
 #include <QValueAxis>
 #include <algorithm>
+#include <numeric>
 
 namespace firn::app {
 
 namespace {
 
 constexpr double usualCurveWidth = 2.5;
+constexpr double usualHandleWidth = 28.0;
 
 QValueAxis* fixedAxis(double low, double high)
 {
@@ -109,9 +112,42 @@ void CurveView::setRegions(std::vector<CurveRegion> regions)
 void CurveView::setMarkers(std::vector<CurveMarker> markers)
 {
     m_markers = std::move(markers);
-    std::stable_sort(m_markers.begin(), m_markers.end(),
-        [](const CurveMarker& a, const CurveMarker& b) { return a.temperature_c < b.temperature_c; });
     viewport()->update();
+}
+
+/// One box for each marker, over or under its line, and aside where two would touch.
+std::vector<QRectF> CurveView::labelBoxes(bool areHeads) const
+{
+    std::vector<std::size_t> fromColdest(m_markers.size());
+    std::iota(fromColdest.begin(), fromColdest.end(), std::size_t{0});
+    std::stable_sort(fromColdest.begin(), fromColdest.end(),
+        [this](std::size_t a, std::size_t b) { return m_markers[a].temperature_c < m_markers[b].temperature_c; });
+    std::vector<LabelSpan> spans;
+    for (const std::size_t index : fromColdest) {
+        const CurveMarker& marker = m_markers[index];
+        const double width = fontMetrics().horizontalAdvance(areHeads ? marker.head : marker.foot) + closeSpace;
+        spans.push_back({xOf(marker.temperature_c) - 0.5 * width, width});
+    }
+    spreadApart(spans, 0.0, width() - 1.0, gridStep);
+    const int line = lineHeight(font());
+    const double top = areHeads ? line : height() - line - 1.0;
+    std::vector<QRectF> boxes(m_markers.size());
+    for (std::size_t i = 0; i < spans.size(); ++i)
+        boxes[fromColdest[i]] = QRectF(spans[i].left + 0.5, top, spans[i].width - 1.0, line);
+    return boxes;
+}
+
+QRegion CurveView::handleOf(std::size_t marker) const
+{
+    const int handleWidth = qRound(besideText(font(), usualHandleWidth));
+    QRegion handle(qRound(xOf(m_markers[marker].temperature_c)) - handleWidth / 2, 0, handleWidth, height());
+    for (const bool areHeads : {true, false}) {
+        const std::vector<QRectF> boxes = labelBoxes(areHeads);
+        for (const QRectF& box : boxes)
+            handle -= box.toAlignedRect();
+        handle += boxes[marker].toAlignedRect();
+    }
+    return handle;
 }
 
 void CurveView::resizeEvent(QResizeEvent* event)

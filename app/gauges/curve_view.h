@@ -5,6 +5,7 @@
 #include "gauges/palette.h"
 
 #include <QChartView>
+#include <QRegion>
 #include <QString>
 #include <vector>
 
@@ -39,6 +40,8 @@ public:
     QRectF plotArea() const;
     double xOf(double temperature_c) const;
     double pixelsPerDegree() const;
+    /// Where a press takes hold of a marker: along its line, and on its own labels rather than on another's.
+    QRegion handleOf(std::size_t marker) const;
 
     void setCurve(const FreezingCurve& curve);
     void setRegions(std::vector<CurveRegion> regions);
@@ -64,6 +67,7 @@ private:
     void paintAxes(QPainter& painter, const GaugeColours& colours) const;
     void paintBeginning(QPainter& painter, const GaugeColours& colours) const;
     void paintExtrapolated(QPainter& painter, const GaugeColours& colours) const;
+    std::vector<QRectF> labelBoxes(bool areHeads) const;
     void paintLabels(QPainter& painter, bool areHeads, const GaugeColours& colours) const;
     void paintGrip(QPainter& painter, const CurveMarker& marker, const GaugeColours& colours) const;
 
@@ -71,7 +75,7 @@ private:
     QLineSeries* m_extrapolated;
     std::vector<FreezingStep> m_steps;
     std::vector<CurveRegion> m_regions;
-    std::vector<CurveMarker> m_markers;  // coldest first
+    std::vector<CurveMarker> m_markers;
     QString m_beginning;
 };
 

@@ -1,6 +1,5 @@
 // What Qt Charts does not draw: regions, axes in the user's language, and markers.
 #include "gauges/curve_view.h"
-#include "gauges/label_row.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -14,6 +13,8 @@ namespace {
 
 constexpr double usualGripRadius = 5.0;
 constexpr double usualDotRadius = 3.5;
+
+QString axisName() { return CurveView::tr("water frozen"); }
 
 }  // namespace
 
@@ -54,12 +55,14 @@ bool CurveView::crossesCurve(const QRectF& box) const
 }
 
 /// Along the floor where there is room, upright where the region is narrow, and up under the ceiling where the curve is in the way.
+/// None where not even upright letters fit.
 void CurveView::paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const
 {
     const double left = xOf(region.region.range.coldest.value), right = xOf(region.region.range.warmest.value);
     const double length = fontMetrics().horizontalAdvance(region.name), thickness = lineHeight(font());
     const bool isUpright = length + closeSpace > right - left;
-    if (isUpright && right - left < fontMetrics().ascent())
+    const double letterHeight = fontMetrics().tightBoundingRect(region.name).height();
+    if (isUpright && (right - left < letterHeight + 2.0 || length + closeSpace > plotArea().height()))
         return;
     const QSizeF size = isUpright ? QSizeF(thickness, length) : QSizeF(length, thickness);
     const double boxLeft = 0.5 * (left + right - size.width());
@@ -91,7 +94,7 @@ void CurveView::paintAxes(QPainter& painter, const GaugeColours& colours) const
         painter.fillRect(place, colours.ground);  // a marker's line passes behind the number
         painter.drawText(place, Qt::AlignCenter, number);
     }
-    painter.drawText(QRectF(0, 0, plotArea().width(), line), Qt::AlignLeft | Qt::AlignVCenter, tr("water frozen"));
+    painter.drawText(QRectF(0, 0, plotArea().width(), line), Qt::AlignLeft | Qt::AlignVCenter, axisName());
     QColor gridColour = colours.ink;
     gridColour.setAlphaF(0.12F);
     for (int frozen_percent = 0; frozen_percent <= 100; frozen_percent += 25) {
@@ -116,12 +119,13 @@ void CurveView::paintBeginning(QPainter& painter, const GaugeColours& colours) c
         return;
     }
     const double x = xOf(m_steps.front().temperature.value);
-    const double right = std::min(plotArea().right(), x + 0.5 * width);
+    const double afterAxisName = fontMetrics().horizontalAdvance(axisName()) + groupSpace;
+    const double left = std::max(afterAxisName, std::min(plotArea().right(), x + 0.5 * width) - width);
     const double bottom = lineHeight(font());
     painter.setPen(QPen(colours.curve, 1.0, Qt::DotLine));
     painter.drawLine(QPointF(x, bottom), QPointF(x, yOf(m_steps.front().waterFrozen.value)));
     painter.setPen(colours.curve);
-    painter.drawText(QRectF(right - width - 1.0, 0, width + 2.0, bottom), Qt::AlignCenter, m_beginning);
+    painter.drawText(QRectF(left - 1.0, 0, width + 2.0, bottom), Qt::AlignCenter, m_beginning);
 }
 
 void CurveView::drawForeground(QPainter* painter, const QRectF& /*exposed*/)
@@ -151,24 +155,21 @@ void CurveView::paintExtrapolated(QPainter& painter, const GaugeColours& colours
     const QString word = tr("extrapolated");
     const double left = plotArea().left() + closeSpace;
     const double right = left + fontMetrics().horizontalAdvance(word);
-    const double below = curveY(coldestOfCurve.value + (right - plotArea().left()) / pixelsPerDegree());
+    const double below = curveY(coldestOfCurve.value + (right - plotArea().left()) / pixelsPerDegree()) + gridStep;
+    // A low curve leaves no room between itself and the names along the floor.
+    const bool hasRoomBelow = below + 2.0 * lineHeight(font()) + gridStep <= plotArea().bottom();
+    const double baseline =
+        hasRoomBelow ? below + fontMetrics().ascent() : curveY(coldestOfCurve.value) - gridStep - fontMetrics().descent();
     painter.setPen(colours.ink);
-    painter.drawText(QPointF(left, below + fontMetrics().ascent() + gridStep), word);
+    painter.drawText(QPointF(left, baseline), word);
 }
 
 void CurveView::paintLabels(QPainter& painter, bool areHeads, const GaugeColours& colours) const
 {
-    const int line = lineHeight(font());
-    const double top = areHeads ? line : height() - line - 1.0;
-    std::vector<LabelSpan> spans;
-    for (const CurveMarker& marker : m_markers) {
-        const double width = fontMetrics().horizontalAdvance(areHeads ? marker.head : marker.foot) + closeSpace;
-        spans.push_back({xOf(marker.temperature_c) - 0.5 * width, width});
-    }
-    spreadApart(spans, 0.0, width() - 1.0, gridStep);
-    for (std::size_t i = 0; i < spans.size(); ++i) {
+    const std::vector<QRectF> boxes = labelBoxes(areHeads);
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
         const CurveMarker& marker = m_markers[i];
-        const QRectF box(spans[i].left + 0.5, top, spans[i].width - 1.0, line);
+        const QRectF& box = boxes[i];
         if (!areHeads) {
             painter.setPen(QPen(colours.ink, 1.0));
             painter.setBrush(marker.isSelected ? colours.ink : colours.ground);

@@ -14,6 +14,7 @@ namespace {
 constexpr int mostColumns = 4;
 constexpr int columnGap = 12;
 constexpr int usualItemCount = 12;
+constexpr double leastLactose_g = 0.05;  // rounds to 0.1
 
 }  // namespace
 
@@ -58,7 +59,7 @@ void FiguresPanel::show(const Analysis& analysis)
     add(tr("alcohol by mass"), percentText(alcohol), share);
     add(tr("alcohol by volume"), alcoholByVolume, share);
     add(tr("as sweet as sucrose at"), withUnit(figure(analysis.sweetness_percentSucrose, 0), QStringLiteral("%")), share);
-    if (analysis.lactose_gPer100gWater > 0.0)
+    if (analysis.lactose_gPer100gWater >= leastLactose_g)
         add(tr("lactose in 100 g water"), lactoseText(analysis.lactose_gPer100gWater), share);
     QStringList spoken;
     for (const Item& item : m_items)

@@ -11,12 +11,6 @@
 
 namespace firn::app {
 
-namespace {
-
-constexpr double usualHandleWidth = 28.0;
-
-}  // namespace
-
 FreezingChart::FreezingChart(QWidget* parent)
     : Gauge(tr("Freezing curve"), parent)
     , m_view(new CurveView(this))
@@ -76,10 +70,10 @@ void FreezingChart::showMarkers()
         {m_serving->temperature_c(), head(m_serving), tr("serving %1").arg(m_serving->valueText()), CurveMarker::Grip::Circle,
             m_serving->hasFocus()},
     });
-    const int handleWidth = qRound(besideText(font(), usualHandleWidth));
+    std::size_t index = 0;
     for (TemperatureMarker* marker : {m_freezer, m_serving}) {
         marker->setPixelsPerDegree(m_view->pixelsPerDegree());
-        marker->setGeometry(qRound(m_view->xOf(marker->temperature_c())) - handleWidth / 2, 0, handleWidth, height());
+        marker->setHandle(m_view->handleOf(index++));
     }
     if (m_isEmpty || m_curve.steps.empty())
         setValueText(m_view->beginning());

@@ -3,10 +3,12 @@
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 
-#include <QEvent>
+#include <QHelpEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <QScrollBar>
+#include <QScroller>
+#include <QToolTip>
 #include <QtMath>
 #include <algorithm>
 
@@ -59,6 +61,8 @@ MarkedLines::MarkedLines(QWidget* parent)
 {
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // in two lines of text it would be all buttons
+    QScroller::grabGesture(viewport(), QScroller::TouchGesture);
     setFocusPolicy(Qt::NoFocus);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     layOut();
@@ -100,19 +104,25 @@ QSize MarkedLines::sizeHint() const { return {fontMetrics().averageCharWidth() *
 
 QSize MarkedLines::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 16, lineHeight(font())}; }
 
-QRect MarkedLines::textPlace(const MarkedLine& line, int top, int height) const
+QRect MarkedLines::textPlace(const MarkedLine& line, int width, int top, int height) const
 {
     const int indent = line.mark == Mark::None ? 0 : lineHeight(font()) + gridStep;
-    return {indent, top, std::max(1, viewport()->width() - indent - gridStep), height};
+    return {indent, top, std::max(1, width - indent - closeSpace), height};
+}
+
+std::vector<int> MarkedLines::topsFor(int width) const
+{
+    std::vector<int> tops{0};
+    for (const MarkedLine& line : m_lines) {
+        const QRect room = textPlace(line, width, 0, QWIDGETSIZE_MAX);
+        tops.push_back(tops.back() + fontMetrics().boundingRect(room, textFlags, line.text).height() + gridStep / 2);
+    }
+    return tops;
 }
 
 void MarkedLines::layOut()
 {
-    m_tops.assign(1, 0);
-    for (const MarkedLine& line : m_lines) {
-        const QRect room = textPlace(line, 0, QWIDGETSIZE_MAX);
-        m_tops.push_back(m_tops.back() + fontMetrics().boundingRect(room, textFlags, line.text).height() + gridStep / 2);
-    }
+    m_tops = topsFor(viewport()->width());
     const int overflow = std::max(0, m_tops.back() - gridStep / 2 - viewport()->height());
     verticalScrollBar()->setRange(0, overflow);
     verticalScrollBar()->setPageStep(viewport()->height());
@@ -155,8 +165,37 @@ void MarkedLines::paintEvent(QPaintEvent* /*event*/)
         paintMark(painter, line.mark, QRectF(1.0, m_tops[i] + 1.0, size, size), colours);
         painter.setPen(line.isQuiet ? colours.quietInk : colours.ink);
         painter.drawText(
-            textPlace(line, m_tops[i], std::min(m_tops[i + 1] - m_tops[i], qCeil(wholeLines * lineSpacing))), textFlags, line.text);
+            textPlace(line, viewport()->width(), m_tops[i], std::min(m_tops[i + 1] - m_tops[i], qCeil(wholeLines * lineSpacing))),
+            textFlags, line.text);
     }
+    painter.resetTransform();
+    paintScrollPosition(painter, colours.quietInk);
+}
+
+/// A thin bar at the right edge, as long as the part that shows.
+void MarkedLines::paintScrollPosition(QPainter& painter, const QColor& colour) const
+{
+    const int overflow = verticalScrollBar()->maximum();
+    if (overflow == 0)
+        return;
+    constexpr double thickness = 3.0;
+    const double perPixel = viewport()->height() / static_cast<double>(viewport()->height() + overflow);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawRoundedRect(QRectF(viewport()->width() - thickness, verticalScrollBar()->value() * perPixel, thickness,
+                                viewport()->height() * perPixel),
+        0.5 * thickness, 0.5 * thickness);
+}
+
+bool MarkedLines::viewportEvent(QEvent* event)
+{
+    if (event->type() != QEvent::ToolTip)
+        return QAbstractScrollArea::viewportEvent(event);
+    // Escaped, as the texts hold names from files; a paragraph, so that long ones wrap.
+    const QString all = QStringLiteral("<p>%1</p>").arg(spokenText().toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")));
+    const bool isCut = verticalScrollBar()->maximum() > 0;
+    QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), isCut ? all : QString(), this);
+    return true;
 }
 
 }  // namespace firn::app

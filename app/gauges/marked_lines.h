@@ -1,4 +1,5 @@
-// Plain sentences under each other, each with a mark in front that says by its shape how serious it is. Wraps, and scrolls.
+// Plain sentences under each other, each with a mark in front that says by its shape how serious it is. Wraps, and scrolls by wheel,
+// finger or arrow keys; a thin bar says that there is more, and hovering tells all of it.
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -27,6 +28,9 @@ public:
     /// All of it, as a screen reader says it: the seriousness in words.
     QString spokenText() const;
 
+    /// Where each line begins, and where the last one ends, when it is this wide.
+    std::vector<int> topsFor(int width) const;
+
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -34,10 +38,12 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
 
 private:
-    QRect textPlace(const MarkedLine& line, int top, int height) const;
+    QRect textPlace(const MarkedLine& line, int width, int top, int height) const;
     void layOut();
+    void paintScrollPosition(QPainter& painter, const QColor& colour) const;
 
     std::vector<MarkedLine> m_lines;
     std::vector<int> m_tops;  // of each line, and below the last one

@@ -20,6 +20,7 @@ namespace {
 // Left edges of the three columns, and the right edge of the last, as shares of the width; the hydrometer's caption is the longest.
 constexpr std::array<double, 4> columnEdges{0.0, 0.31, 0.66, 1.0};
 constexpr double tallestPicture = 0.42;  // against the width of the panel; taller ones would only stretch the jar
+constexpr double lowestPicture = 5.5;    // lines of text; the first sentence on what disturbs the readings may take the rest
 constexpr int coldestReading_c = 0;
 constexpr int hottestReading_c = 80;
 
@@ -71,15 +72,39 @@ void ReadingsPanel::show(const Analysis& analysis)
     m_disturbances->setLines(std::move(lines));
     m_disturbances->setVisible(m_readings.has_value());
     m_readAt->setVisible(m_readings.has_value());
+    layOut();
     update();
 }
 
-int ReadingsPanel::footHeight() const { return std::max(m_readAt->sizeHint().height(), 2 * (lineHeight(font()) + 1)); }
+QString ReadingsPanel::baumeCaption() const
+{
+    return m_readings ? tr("hydrometer, %1").arg(baumeText(m_readings->baume)) : QString();
+}
+
+/// Two lines where the longest caption does not fit into one.
+int ReadingsPanel::captionHeight() const
+{
+    const double room = (columnEdges[2] - columnEdges[1]) * width();
+    return fontMetrics().horizontalAdvance(baumeCaption()) > room ? 2 * lineHeight(font()) : lineHeight(font());
+}
+
+/// As high as the sentences are; where that would cost the pictures their size, as high as the first of them.
+int ReadingsPanel::footHeight() const
+{
+    const int line = lineHeight(font());
+    const int least = std::max(m_readAt->sizeHint().height(), 2 * (line + 1));
+    const int left = m_readAt->sizeHint().width() + closeSpace;
+    const std::vector<int> ends = m_disturbances->topsFor(width() - left);
+    const int first = ends.size() > 1 ? ends[1] : 0;
+    const int room = height() - lineHeight(figureFont(font())) - captionHeight() - gridStep;
+    const int besideLargePictures = room - qRound(tallestPicture * width()), besideSmallOnes = room - qRound(lowestPicture * line);
+    return std::max(least, std::min(ends.back(), std::max(besideLargePictures, std::min(first, besideSmallOnes))));
+}
 
 /// A high panel leaves its lower end empty.
 int ReadingsPanel::usedHeight() const
 {
-    const int text = lineHeight(figureFont(font())) + lineHeight(font()) + gridStep + footHeight();
+    const int text = lineHeight(figureFont(font())) + captionHeight() + gridStep + footHeight();
     return std::min(height(), text + qRound(tallestPicture * width()));
 }
 
@@ -87,17 +112,17 @@ ReadingsPanel::Column ReadingsPanel::column(int index) const
 {
     const auto edge = static_cast<std::size_t>(index);
     const double left = columnEdges[edge] * width(), columnWidth = columnEdges[edge + 1] * width() - left;
-    const double figureHeight = lineHeight(figureFont(font())), captionHeight = lineHeight(font());
-    const double captionTop = usedHeight() - footHeight() - gridStep - captionHeight;
+    const double figureHeight = lineHeight(figureFont(font()));
+    const double captionTop = usedHeight() - footHeight() - gridStep - captionHeight();
     return {{left, 0.0, columnWidth, captionTop - figureHeight}, {left, captionTop - figureHeight, columnWidth, figureHeight},
-        {left, captionTop, columnWidth, captionHeight}};
+        {left, captionTop, columnWidth, static_cast<double>(captionHeight())}};
 }
 
 void ReadingsPanel::layOut()
 {
     const int top = usedHeight() - footHeight();
     const QSize spin = m_readAt->sizeHint();
-    m_readAt->setGeometry(0, top + (footHeight() - spin.height()) / 2, spin.width(), spin.height());
+    m_readAt->setGeometry(0, top, spin.width(), spin.height());
     const int left = spin.width() + closeSpace;
     m_disturbances->setGeometry(left, top, std::max(0, width() - left), footHeight());
 }
@@ -126,8 +151,7 @@ void ReadingsPanel::paintFigure(
     painter.drawText(column.figure, Qt::AlignCenter, figure);
     painter.setFont(text);
     painter.setPen(colours.quietInk);
-    const int room = static_cast<int>(column.caption.width());
-    painter.drawText(column.caption, Qt::AlignCenter, painter.fontMetrics().elidedText(caption, Qt::ElideRight, room));
+    painter.drawText(column.caption, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, caption);
 }
 
 void ReadingsPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
@@ -141,8 +165,7 @@ void ReadingsPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
     paintFigure(painter, column(0), readings.refractometer_brix ? brixText(*readings.refractometer_brix) : tr("no line"),
         tr("refractometer"), colours);
     paintHydrometer(painter, column(1).picture, readings.specificGravity_20_20, colours);
-    paintFigure(painter, column(1), specificGravityText(readings.specificGravity_20_20),
-        tr("hydrometer, %1").arg(baumeText(readings.baume)), colours);
+    paintFigure(painter, column(1), specificGravityText(readings.specificGravity_20_20), baumeCaption(), colours);
     paintEgg(painter, readings.egg, column(2).picture, colours);
     paintFigure(painter, column(2), readings.egg.floats ? millimetresText(readings.egg.exposedWidth) : tr("sinks"),
         readings.egg.floats ? tr("of the egg shows") : tr("egg on the bottom"), colours);

@@ -39,6 +39,8 @@ private:
     };
 
     Column column(int index) const;
+    QString baumeCaption() const;
+    int captionHeight() const;
     int footHeight() const;
     int usedHeight() const;
     void layOut();

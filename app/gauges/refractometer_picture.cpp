@@ -41,7 +41,7 @@ void paintRefractometer(QPainter& painter, const QRectF& place, std::optional<do
     const double diameter = std::min(place.width(), place.height()) - 4.0;
     QRectF field(0, 0, diameter, diameter);
     field.moveCenter(place.center());
-    const Eyepiece eyepiece{field, reading_brix.value_or(0.0) > 50.0 ? 90.0 : 50.0};
+    const Eyepiece eyepiece{field, reading_brix.value_or(0.0) > 50.0 ? 95.0 : 50.0};
     const double line = reading_brix ? eyepiece.yOf(*reading_brix) : field.bottom();
     const QRectF dark(field.topLeft(), QPointF(field.right(), line)), bright(QPointF(field.left(), line), field.bottomRight());
 

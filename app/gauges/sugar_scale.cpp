@@ -66,6 +66,7 @@ QRectF SugarScale::rowUnderScale(int row) const
 void SugarScale::show(const Analysis& analysis)
 {
     m_isEmpty = analysis.mix.isEmpty();
+    m_textureClass = analysis.texture.textureClass;
     m_sugars = analysis.shares.sugars;
     m_uncertainty = analysis.sugarsUncertainty;
     m_refractometer_brix = analysis.readings ? analysis.readings->refractometer_brix : std::nullopt;
@@ -103,7 +104,7 @@ void SugarScale::placeBrackets()
     std::vector<TradeBand> bands = tradeBands();
     std::stable_sort(bands.begin(), bands.end(), [](const TradeBand& a, const TradeBand& b) { return a.low < b.low; });
     for (const TradeBand& band : bands) {
-        Bracket bracket{translatedName(nameOf(band.textureClass)), band.low.value, band.high.value};
+        Bracket bracket{band.textureClass, translatedName(nameOf(band.textureClass)), band.low.value, band.high.value};
         const double left = xOf(bracket.low), right = xOf(bracket.high);
         const double nameWidth = fontMetrics().horizontalAdvance(bracket.name);
         const bool nameFitsInside = nameWidth + 2 * gridStep < right - left;
@@ -140,14 +141,19 @@ void SugarScale::paintFigures(QPainter& painter, const GaugeColours& colours) co
         painter.drawText(0, baseline, valueText());
         return;
     }
-    const QString number = percentText(m_sugars, m_uncertainty), what = tr("sugars");
+    const bool areSugarsBeyond = m_sugars.value > scaleEnd;
+    const QString number = percentText(m_sugars, m_uncertainty),
+                  what = areSugarsBeyond ? tr("sugars, beyond this scale") : tr("sugars");
     painter.setFont(large);
     painter.drawText(0, baseline, number);
     painter.setFont(font());
     painter.setPen(colours.quietInk);
     int right = width();
     if (m_refractometer_brix) {
-        const QString reading = tr("refractometer %1").arg(brixText(*m_refractometer_brix));
+        const bool isOnlyReadingBeyond = *m_refractometer_brix > 100.0 * scaleEnd && !areSugarsBeyond;
+        const QString brix = brixText(*m_refractometer_brix);
+        const QString reading =
+            isOnlyReadingBeyond ? tr("refractometer %1, beyond this scale").arg(brix) : tr("refractometer %1").arg(brix);
         right -= fontMetrics().horizontalAdvance(reading);
         painter.drawText(right, baseline, reading);
         right -= closeSpace;
@@ -210,23 +216,31 @@ void SugarScale::paintNeedle(QPainter& painter, const GaugeColours& colours) con
     painter.drawPath(pointingDown(tip, needleHalfWidth()));
 }
 
+/// The band of the mix's own kind stands out: heavy where the mix lies in it, an outline where it lies outside.
 void SugarScale::paintBracket(QPainter& painter, const Bracket& bracket, const GaugeColours& colours) const
 {
     const QRectF row = rowUnderScale(bracket.row);
     const double left = xOf(bracket.low), right = xOf(bracket.high);
     const double middle = qRound(row.center().y()) + 0.5;
-    const bool holdsMix = !m_isEmpty && bracket.low <= m_sugars.value && m_sugars.value <= bracket.high;
-    painter.setPen(QPen(holdsMix ? colours.curve : colours.quietInk, holdsMix ? 2.0 : 1.0));
-    painter.drawLine(QPointF(left, middle - 4.0), QPointF(left, middle + 3.0));
-    painter.drawLine(QPointF(right, middle - 4.0), QPointF(right, middle + 3.0));
     const double nameRight = bracket.nameLeft + fontMetrics().horizontalAdvance(bracket.name);
-    if (bracket.nameLeft > right) {
-        painter.drawLine(QPointF(left, middle), QPointF(right, middle));
+    const bool isOwnKind = !m_isEmpty && bracket.textureClass == m_textureClass;
+    const bool holdsMix = bracket.low <= m_sugars.value && m_sugars.value <= bracket.high;
+    const QColor& colour = isOwnKind ? colours.curve : colours.quietInk;
+    painter.setPen(QPen(colour, isOwnKind && holdsMix ? 2.0 : 1.0));
+    if (isOwnKind && !holdsMix) {
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(QPointF(left, row.top() + 1.5), QPointF(right, row.bottom() - 0.5)));
     } else {
-        painter.drawLine(QPointF(left, middle), QPointF(bracket.nameLeft - 3.0, middle));
-        painter.drawLine(QPointF(nameRight + 3.0, middle), QPointF(right, middle));
+        painter.drawLine(QPointF(left, middle - 4.0), QPointF(left, middle + 3.0));
+        painter.drawLine(QPointF(right, middle - 4.0), QPointF(right, middle + 3.0));
+        if (bracket.nameLeft > right) {
+            painter.drawLine(QPointF(left, middle), QPointF(right, middle));
+        } else {
+            painter.drawLine(QPointF(left, middle), QPointF(bracket.nameLeft - 3.0, middle));
+            painter.drawLine(QPointF(nameRight + 3.0, middle), QPointF(right, middle));
+        }
     }
-    painter.setPen(holdsMix ? colours.curve : colours.quietInk);
+    painter.setPen(colour);
     painter.drawText(
         QRectF(bracket.nameLeft, row.top(), nameRight - bracket.nameLeft + 1.0, row.height()), Qt::AlignVCenter, bracket.name);
 }

@@ -36,6 +36,7 @@ protected:
 private:
     /// A trade band as a bracket in one of the rows under the scale.
     struct Bracket {
+        TextureClass textureClass;
         QString name;
         double low = 0.0;  // mass fractions
         double high = 0.0;
@@ -56,6 +57,7 @@ private:
     MassFraction m_sugars;
     MassFraction m_uncertainty;
     std::optional<double> m_refractometer_brix;
+    TextureClass m_textureClass = TextureClass::Nothing;
     std::vector<Bracket> m_brackets;
     std::size_t m_rowCount = 0;
 };

@@ -78,6 +78,12 @@ void TemperatureMarker::setTemperature(double temperature_c)
     announce();
 }
 
+void TemperatureMarker::setHandle(const QRegion& handle)
+{
+    setGeometry(handle.boundingRect());
+    setMask(handle.translated(-handle.boundingRect().topLeft()));
+}
+
 void TemperatureMarker::choose(double temperature_c, double step_c)
 {
     const double rounded_c = std::round(temperature_c / step_c) * step_c;

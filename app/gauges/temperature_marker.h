@@ -6,7 +6,7 @@
 
 namespace firn::app {
 
-/// An invisible strip that takes mouse and keys; the chart draws the marker itself. Temperatures are halves of a degree, tenths with
+/// An invisible shape that takes mouse and keys; the chart draws the marker itself. Temperatures are halves of a degree, tenths with
 /// Shift, from the coldest of the chart to 0 °C.
 class TemperatureMarker : public QWidget {
     Q_OBJECT
@@ -22,6 +22,8 @@ public:
     void setTemperature(double temperature_c);
 
     void setPixelsPerDegree(double pixels) { m_pixelsPerDegree = pixels; }
+    /// Where a press takes hold of it, pixels of its parent.
+    void setHandle(const QRegion& handle);
 
     /// Moves it as a person would: rounded, within the chart, and told to everybody.
     void choose(double temperature_c, double step_c);

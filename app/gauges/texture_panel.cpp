@@ -42,7 +42,7 @@ QSize TexturePanel::sizeHint() const
 
 QSize TexturePanel::minimumSizeHint() const
 {
-    return {fontMetrics().averageCharWidth() * 50, lineHeight(figureFont(font())) + gridStep + 3 * lineHeight(font())};
+    return {fontMetrics().averageCharWidth() * 50, lineHeight(figureFont(font())) + gridStep + 4 * lineHeight(font())};
 }
 
 void TexturePanel::show(const Analysis& analysis)

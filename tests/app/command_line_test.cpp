@@ -137,7 +137,17 @@ TEST_F(CommandLine, IngredientsAreListedAndSearched)
     EXPECT_GT(first["per_100g"].toObject()["water"].toDouble(), 80.0);
     EXPECT_FALSE(first["source"].toString().isEmpty());
     EXPECT_TRUE(firn({"ingredients", "strawberr"}).output.contains("strawberry: Strawberr"));
-    EXPECT_EQ(firn({"ingredients", "no such thing at all", "--json"}).status, 0);
+}
+
+TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
+{
+    const Outcome run = firn({"ingredients", "zzzz"});
+    EXPECT_EQ(run.status, 0);
+    EXPECT_EQ(run.output.toStdString(), "No ingredient matches “zzzz”.\n");
+    const Outcome json = firn({"ingredients", "zzzz", "--json"});
+    EXPECT_EQ(json.status, 0);
+    EXPECT_TRUE(json.json()["ingredients"].isArray());
+    EXPECT_EQ(json.json()["ingredients"].toArray().size(), 0);
 }
 
 TEST_F(CommandLine, HelpAndVersion)

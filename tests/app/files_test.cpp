@@ -9,9 +9,12 @@
 #include <QApplication>
 #include <QDropEvent>
 #include <QFile>
+#include <QLineEdit>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QTest>
+#include <QTimer>
 #include <QUrl>
 #include <csignal>
 #include <sys/resource.h>
@@ -99,6 +102,61 @@ TEST_F(Files, SavingTakesInWhatIsBeingTyped)
     const auto saved = recipeFromJson(contents(inFolder("ice.firn")).toStdString());
     ASSERT_TRUE(saved);
     EXPECT_EQ(saved->components.front().rows.front().amount.value, 300.0);
+}
+
+TEST_F(Files, UnreadableAmountIsNotLeftOutOfTheFileUnasked)
+{
+    lay("250 g water\n20 g sugar");
+    answers.toSave = inFolder("ice.firn");
+    goTo(1, Model::AmountColumn);
+    type("abc");
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(contents(inFolder("ice.firn")), "missing");
+    EXPECT_TRUE(messageShown().contains("“abc”")) << messageShown().toStdString();
+    EXPECT_TRUE(messageShown().contains("20\u202fg")) << messageShown().toStdString();
+    const auto* editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_TRUE(editor);
+    EXPECT_EQ(editor->text(), "abc");
+
+    press(Qt::Key_Escape);
+    EXPECT_EQ(messageShown(), "");
+    EXPECT_EQ(textAt(1, Model::AmountColumn), "20");
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(contents(inFolder("ice.firn")).contains("20"));
+}
+
+TEST_F(Files, ClosingWithAnUnreadableAmountAsks)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    goTo(0, Model::AmountColumn);
+    type("-5");
+    answers.unsaved = Questions::Unsaved::Save;
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(messageShown().contains("“-5”")) << messageShown().toStdString();
+    answers.unsaved = Questions::Unsaved::Discard;
+    EXPECT_TRUE(window.close());
+}
+
+TEST_F(Files, QuestionAboutUnsavedChangesHasVerbs)
+{
+    window.setProperty("mayAsk", true);
+    QString title;
+    QString text;
+    QStringList verbs;
+    QTimer::singleShot(0, qApp, [&] {
+        auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+        title = box->windowTitle();
+        text = box->text();
+        for (QAbstractButton* button : box->buttons())
+            verbs << button->text();
+        box->reject();
+    });
+    EXPECT_EQ(Questions().unsavedChanges(&window, "a.firn"), Questions::Unsaved::Cancel);
+    EXPECT_EQ(title, "Unsaved changes");
+    EXPECT_EQ(text, "Save the changes to “a.firn”?");
+    verbs.sort();
+    EXPECT_EQ(verbs, QStringList({"Cancel", "Discard", "Save"}));
 }
 
 TEST_F(Files, NameWithoutAnEndingBecomesAFirnFile)

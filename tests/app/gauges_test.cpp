@@ -4,11 +4,13 @@
 #include "gauges/figures_panel.h"
 #include "gauges/freezing_chart.h"
 #include "gauges/label_row.h"
+#include "gauges/marked_lines.h"
 #include "gauges/readings_panel.h"
 #include "gauges/ribbon.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/temperature_marker.h"
 #include "gauges/texture_panel.h"
+#include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
 #include <QAccessible>
@@ -115,9 +117,6 @@ const QLocale english(QLocale::English, QLocale::UnitedStates);
 const QLocale german(QLocale::German, QLocale::Germany);
 
 /// The chart at a size at which the right-hand column has it.
-/// QRect::center() of an even width lies half a pixel to the left.
-double middleOf(const QWidget& widget) { return widget.x() + widget.width() / 2.0; }
-
 class FreezingChartTest : public ::testing::Test {
 protected:
     FreezingChartTest()
@@ -133,6 +132,21 @@ protected:
     {
         return chart.plotArea().left() + (temperature_c + 30.0) / 30.0 * chart.plotArea().width();
     }
+
+    /// What a press takes hold of at this place of the chart.
+    const QWidget* at(double x, double y) const { return chart.childAt(qRound(x), qRound(y)); }
+
+    /// Where a marker can be taken hold of at the middle of its line.
+    LabelSpan handleOf(const TemperatureMarker* marker) const
+    {
+        std::vector<int> places;
+        for (int x = 0; x < chart.width(); ++x)
+            if (at(x, chart.plotArea().center().y()) == marker)
+                places.push_back(x);
+        return places.empty() ? LabelSpan{} : LabelSpan{places.front() + 0.0, places.back() + 1.0 - places.front()};
+    }
+
+    double middleOf(const TemperatureMarker* marker) const { return handleOf(marker).left + 0.5 * handleOf(marker).width; }
 
     /// A mouse event at a place of the chart, sent to the marker, which moves under the mouse.
     static void mouse(QEvent::Type type, TemperatureMarker* marker, double x, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
@@ -250,11 +264,45 @@ TEST(SugarScale, MoreSugarThanTheScaleHasLeavesTheNeedleAtItsEnd)
     EXPECT_TRUE(scale.valueText().contains(QStringLiteral("67.0")));
 }
 
+TEST(SugarScale, OnlyTheBandOfTheMixsOwnKindStandsOut)
+{
+    SugarScale scale;
+    scale.resize(430, 96);
+    Analysis analysis = granita();
+    analysis.readings.reset();  // whose tick has the same colour
+    const QColor colour = gaugeColours(scale.palette()).curve;
+    const auto lit = [&](TextureClass textureClass, double sugars) {
+        analysis.texture.textureClass = textureClass;
+        analysis.shares.sugars = {sugars};
+        scale.show(analysis);
+        return pixelsOf(pictureOf(scale), colour);
+    };
+    EXPECT_EQ(lit(TextureClass::StillFrozenIce, 0.18), 0);  // within the bands of ice cream and semifreddo
+    EXPECT_GT(lit(TextureClass::Granita, 0.18), 0);
+    EXPECT_GT(lit(TextureClass::Granita, 0.22), 0);
+}
+
 TEST_F(FreezingChartTest, MarkersStandAtTheirTemperaturesAndAreLargeEnoughToGrab)
 {
-    EXPECT_NEAR(middleOf(*serving), xOf(-12.0), onePixel);
-    EXPECT_NEAR(middleOf(*freezer), xOf(-18.0), onePixel);
-    EXPECT_GE(serving->width(), 24);
+    EXPECT_NEAR(middleOf(serving), xOf(-12.0), onePixel);
+    EXPECT_NEAR(middleOf(freezer), xOf(-18.0), onePixel);
+    EXPECT_GE(handleOf(serving).width, 24.0);
+}
+
+TEST_F(FreezingChartTest, PressingALabelTakesHoldOfItsMarker)
+{
+    Analysis close = granita();
+    close.conditions.freezerAt = {-18.0};
+    close.conditions.serveAt = {-17.0};
+    chart.show(close);
+    const double between = xOf(-17.5), foot = chart.height() - 8.0, head = 1.5 * QFontMetrics(chart.font()).height();
+    // The labels stand aside of each other, farther than the lines are apart, and cover a part of the other's line.
+    for (const double y : {foot, head}) {
+        EXPECT_EQ(at(between - 40.0, y), freezer);
+        EXPECT_EQ(at(between - 8.0, y), freezer);
+        EXPECT_EQ(at(between + 8.0, y), serving);
+        EXPECT_EQ(at(between + 40.0, y), serving);
+    }
 }
 
 TEST_F(FreezingChartTest, DraggingAMarkerTellsTheTemperatureUnderTheMouse)
@@ -271,7 +319,7 @@ TEST_F(FreezingChartTest, DraggingAMarkerTellsTheTemperatureUnderTheMouse)
     EXPECT_EQ(released.size(), 0);
     mouse(QEvent::MouseButtonRelease, serving, xOf(9.0));
     EXPECT_EQ(released.size(), 1);
-    EXPECT_NEAR(middleOf(*serving), xOf(0.0), onePixel);
+    EXPECT_NEAR(middleOf(serving), xOf(0.0), onePixel);
 }
 
 TEST_F(FreezingChartTest, EscapePutsADraggedMarkerBack)
@@ -304,7 +352,7 @@ TEST_F(FreezingChartTest, ShowingAnAnalysisMovesMarkersWithoutChoosing)
     Analysis warmer = granita();
     warmer.conditions.serveAt = {-6.0};
     chart.show(warmer);
-    EXPECT_NEAR(middleOf(*serving), xOf(-6.0), onePixel);
+    EXPECT_NEAR(middleOf(serving), xOf(-6.0), onePixel);
     EXPECT_EQ(chosen.size(), 0);
     EXPECT_TRUE(chart.valueText().contains(QStringLiteral("−2.0\u202F°C"))) << chart.valueText().toStdString();
 }
@@ -382,6 +430,18 @@ TEST(ReadingsPanel, SaysWhatEachInstrumentShows)
     EXPECT_TRUE(panel.valueText().contains(QStringLiteral("no line")));
 }
 
+TEST(ReadingsPanel, PicturesMakeRoomForWhatDisturbsTheReadings)
+{
+    ReadingsPanel panel;
+    panel.resize(420, 15 * QFontMetrics(panel.font()).height());
+    Analysis analysis = granita();
+    analysis.readings->disturbances = {phrase("Alcohol: it bends light like sugar and lightens the mix. Without it the "
+                                              "refractometer would show less, and the hydrometer reads too little sugar.")};
+    panel.show(analysis);
+    const auto* lines = panel.findChild<MarkedLines*>();
+    EXPECT_GE(lines->height(), lines->topsFor(lines->width()).back() - gridStep);
+}
+
 TEST(CautionStrip, NamesFromAFileAreNeverMarkup)
 {
     CautionStrip strip;
@@ -435,6 +495,9 @@ TEST(FiguresPanel, ShowsLactoseOnlyWhereThereIsMilk)
     Analysis analysis = granita();
     panel.show(analysis);
     EXPECT_TRUE(panel.valueText().contains(QStringLiteral("mass: 1,000\u202Fg")));
+    EXPECT_FALSE(panel.valueText().contains(QStringLiteral("lactose")));
+    analysis.lactose_gPer100gWater = 0.04;  // of a trace in bread or margarine, say
+    panel.show(analysis);
     EXPECT_FALSE(panel.valueText().contains(QStringLiteral("lactose")));
     analysis.lactose_gPer100gWater = 8.4;
     panel.show(analysis);

@@ -121,6 +121,16 @@ TEST_F(Rows, ControlDDuplicates)
     EXPECT_EQ(history().undoText(), "Duplicate Water");
 }
 
+TEST_F(Rows, OnlyTheCopiesAreSelectedAfterwards)
+{
+    lay("250 g water\n100 g sugar\n20 g lemon juice");
+    select(0, 1);
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(table.selectedRows(), (std::vector<std::size_t>{2, 3}));
+    press(Qt::Key_Delete);
+    EXPECT_EQ(rows(), "250 g water\n100 g sugar\n20 g lemon juice");
+}
+
 TEST_F(Rows, ControlAndArrowsMoveTheRowAndTheCaretWithIt)
 {
     lay("250 g water\n100 g sugar\n20 g lemon juice");

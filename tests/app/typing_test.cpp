@@ -100,6 +100,42 @@ TEST_F(Typing, UnreadableAmountStaysInItsCellWithASentenceAndBlocksNothing)
     EXPECT_EQ(problemShown(), "");
 }
 
+TEST_F(Typing, UnreadableAmountIsToldBeforeOtherProblemsWithWhatCountsInstead)
+{
+    lay("5 g unicorn dust\n20 g sugar");
+    for (const char* text : {"abc", "-5", "NaN", "1e308"}) {
+        enter(1, Model::AmountColumn, text);
+        goTo(0, Model::IngredientColumn);
+        EXPECT_TRUE(problemShown().contains("20\u202fg counts")) << text << ": " << problemShown().toStdString();
+    }
+    enter(0, Model::AmountColumn, "xyz");
+    goTo(1, Model::AmountColumn);
+    EXPECT_TRUE(problemShown().contains("20\u202fg counts")) << "the caret's own comes first: " << problemShown().toStdString();
+}
+
+TEST_F(Typing, EscapeInTheEditorPutsBackWhatCounts)
+{
+    lay("250 g water");
+    enter(0, Model::AmountColumn, "abc");
+    goTo(0, Model::AmountColumn);
+    press(Qt::Key_F2);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(textAt(0, Model::AmountColumn), "250");
+    EXPECT_EQ(problemShown(), "");
+}
+
+TEST_F(Typing, WholeLineOverANameTakesAmountAndNameInOneStep)
+{
+    lay("250 g water\n100 g sugar");
+    enter(0, Model::IngredientColumn, "20 g sugar");
+    EXPECT_EQ(rows(), "20 g sugar\n100 g sugar");
+    EXPECT_EQ(history().count(), 1);
+    history().undo();
+    EXPECT_EQ(rows(), "250 g water\n100 g sugar");
+    enter(0, Model::IngredientColumn, "unicorn dust");
+    EXPECT_EQ(rows(), "250 g unicorn dust\n100 g sugar");
+}
+
 TEST_F(Typing, UnreadableTextIsTakenUpAgainWhenTheCellIsEdited)
 {
     lay("250 g water");
@@ -163,6 +199,24 @@ TEST_F(Typing, SuggestionsKeepTheAmountThatStandsBefore)
     ASSERT_EQ(rowCount(), 1U);
     EXPECT_EQ(recipe().components.front().rows.front().amount, (Amount{1.5, Unit::Cup}));
     EXPECT_TRUE(name.startsWith(QString::fromStdString(recipe().components.front().rows.front().ingredient))) << name.toStdString();
+}
+
+TEST_F(Typing, SuggestionsAreInSightUnderALongRecipe)
+{
+    std::string lines;
+    for (int row = 0; row < 40; ++row)
+        lines += "10 g water\n";
+    lay(lines);
+    type("300 g strawb");
+    const auto* list = window.findChild<QListWidget*>(QString(), Qt::FindDirectChildrenOnly);
+    ASSERT_TRUE(list && list->isVisible());
+    const QRect place = list->geometry();
+    EXPECT_TRUE(window.rect().contains(place)) << place.top() << " to " << place.bottom();
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualItemRect(list->item(0)).center());
+    press(Qt::Key_Return);
+    const Row& row = recipe().components.front().rows.back();
+    EXPECT_EQ(row.amount, (Amount{300, Unit::Gram}));
+    EXPECT_TRUE(QString::fromStdString(row.ingredient).startsWith("Strawberr")) << row.ingredient;
 }
 
 TEST_F(Typing, WithoutAMarkedSuggestionTheTextStaysTheTypists)

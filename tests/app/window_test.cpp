@@ -6,6 +6,7 @@
 #include "gauges/readings_panel.h"
 #include "gauges/sugar_scale.h"
 
+#include <QAction>
 #include <QDockWidget>
 #include <QTabBar>
 #include <QTest>
@@ -47,6 +48,29 @@ TEST_F(Window, PanelsComeBackWhereTheyWere)
     EXPECT_EQ(next.dockWidgetArea(next.findChild<QDockWidget*>("texture")), Qt::RightDockWidgetArea);
     EXPECT_FALSE(next.findChild<QDockWidget*>("sugar")->isHidden());
     next.close();
+}
+
+TEST_F(Window, PanelThatIsSwitchedOnComesToTheFront)
+{
+    for (const char* name : {"notes", "keys"}) {
+        ASSERT_TRUE(dock(name)->isHidden());
+        dock(name)->toggleViewAction()->trigger();
+        QApplication::processEvents();
+        EXPECT_FALSE(dock(name)->visibleRegion().isEmpty()) << name;
+    }
+}
+
+TEST_F(Window, RibbonsGiveWayToNamesInANarrowTable)
+{
+    const int usual = table.columnWidth(IngredientModel::CompositionColumn);
+    window.resize(1000, 700);
+    QApplication::processEvents();
+    EXPECT_LT(table.columnWidth(IngredientModel::CompositionColumn), usual);
+    EXPECT_GE(table.columnWidth(IngredientModel::CompositionColumn), 80);
+    EXPECT_GE(table.columnWidth(IngredientModel::IngredientColumn), table.columnWidth(IngredientModel::CompositionColumn));
+    window.resize(1366, 768);
+    QApplication::processEvents();
+    EXPECT_EQ(table.columnWidth(IngredientModel::CompositionColumn), usual);
 }
 
 TEST_F(Window, MarkerDragIsOneStepAndPartOfTheRecipe)
@@ -97,6 +121,16 @@ TEST_F(Window, ComponentsAreTabsOnceThereAreTwo)
     history().undo();
     EXPECT_EQ(table.rows().component(), 0U);
     EXPECT_EQ(table.rows().rowCount(), 2);
+}
+
+TEST_F(Window, UndoBringsTheComponentThatItChangesIntoView)
+{
+    lay("250 g water");
+    addComponent(window.document(), "cream");
+    insertRows(window.document(), {1, 0}, {{"cream", {100, Unit::Gram}, {}, {}}});
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(table.rows().component(), 1U);
+    EXPECT_EQ(window.findChild<QTabBar*>("components")->currentIndex(), 1);
 }
 
 TEST_F(Window, TitleNamesFileAndUnsavedChanges)
