@@ -32,6 +32,7 @@ void IngredientModel::showComponent(std::size_t component)
     m_component = component;
     startAnew();
     endResetModel();
+    m_document.showComponent(component);
 }
 
 void IngredientModel::putBlankRow(int row)

@@ -22,6 +22,7 @@ struct Wishes {
     std::optional<Celsius> freezerAt;
     std::optional<Celsius> readAt;
     std::optional<Process> process;
+    std::string component;  // empty for the whole dessert
 };
 
 Result<Wishes> wishesIn(const Arguments& arguments)
@@ -44,6 +45,7 @@ Result<Wishes> wishesIn(const Arguments& arguments)
         if (!wishes.process)
             return failure(phrase("\"{0}\" is no way to freeze. Choose still, scraped, churned or folded.", name));
     }
+    wishes.component = arguments.text(QStringLiteral("component")).toStdString();
     return wishes;
 }
 
@@ -55,14 +57,26 @@ Result<Recipe> recipeIn(const QString& file)
     return contents ? recipeFromContents(*contents, path) : failure(contents.error());
 }
 
-Analysis analysisOf(const Recipe& recipe, const Catalogue& catalogue, const Wishes& wishes)
+/// The component of this name, by its fold; none for the whole dessert.
+Result<std::optional<std::size_t>> componentIn(const Recipe& recipe, const std::string& name)
+{
+    if (name.empty())
+        return std::optional<std::size_t>();
+    for (std::size_t i = 0; i < recipe.components.size(); ++i) {
+        if (folded(recipe.components[i].name) == folded(name))
+            return std::optional(i);
+    }
+    return failure(phrase("“{0}” has no component “{1}”.", recipe.title, name));
+}
+
+Analysis analysisOf(const Recipe& recipe, const Catalogue& catalogue, const Wishes& wishes, std::optional<std::size_t> component)
 {
     Conditions conditions = conditionsOf(recipe);
     conditions.serveAt = wishes.serveAt.value_or(conditions.serveAt);
     conditions.freezerAt = wishes.freezerAt.value_or(conditions.freezerAt);
     conditions.readAt = wishes.readAt.value_or(conditions.readAt);
     conditions.process = wishes.process;
-    return analyse(recipe, catalogue, conditions);
+    return analyse(recipe, catalogue, conditions, component);
 }
 
 /// All reports, or the reason why there is none: nothing is printed by halves.
@@ -82,7 +96,10 @@ Result<std::string> reports(const Arguments& arguments)
         const auto recipe = recipeIn(file);
         if (!recipe)
             return failure(recipe.error());
-        const Analysis analysis = analysisOf(*recipe, *catalogue, *wishes);
+        const auto component = componentIn(*recipe, wishes->component);
+        if (!component)
+            return failure(component.error());
+        const Analysis analysis = analysisOf(*recipe, *catalogue, *wishes, *component);
         if (!text.empty() && !isJson)
             text += '\n';
         text += isJson ? reportJson(*recipe, analysis) : reportText(*recipe, analysis);
@@ -97,7 +114,8 @@ Result<std::string> reports(const Arguments& arguments)
 int reportCommand(const QStringList& words)
 {
     const QString degrees = QStringLiteral("C");
-    Arguments arguments(QStringLiteral("report FILE... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS]"),
+    Arguments arguments(QStringLiteral("report FILE... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+                                       "[--component NAME]"),
         description,
         {
             {QStringLiteral("json"), QStringLiteral("Prints JSON.")},
@@ -106,6 +124,8 @@ int reportCommand(const QStringList& words)
             {QStringLiteral("read-at"), QStringLiteral("The temperature at which instruments are read; 20."), degrees},
             {QStringLiteral("process"), QStringLiteral("still, scraped, churned or folded; the recipe's own, or churned."),
                 QStringLiteral("PROCESS")},
+            {QStringLiteral("component"), QStringLiteral("One component of the dessert; all of it as one mix."),
+                QStringLiteral("NAME")},
         });
     if (const auto isRead = arguments.read(words); !isRead)
         return fail(QString::fromStdString(english(isRead.error())));

@@ -3,6 +3,7 @@
 #include "document/recipe_file.h"
 
 #include <QFileInfo>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -24,6 +25,14 @@ void Document::setReadAt(Celsius temperature)
     if (temperature == m_readAt)
         return;
     m_readAt = temperature;
+    reanalyse();
+}
+
+void Document::showComponent(std::size_t component)
+{
+    if (component == m_component)
+        return;
+    m_component = component;
     reanalyse();
 }
 
@@ -77,6 +86,7 @@ void Document::replace(Recipe recipe, const QString& path, const QByteArray& con
     m_path = path;
     m_contentsOnDisk = contents;
     m_analysis = {};
+    m_component = 0;
     emit replaced();
     emit pathChanged();
     reanalyse();
@@ -86,7 +96,8 @@ void Document::reanalyse()
 {
     Conditions conditions = conditionsOf(m_recipe);
     conditions.readAt = m_readAt;
-    m_analysis = analyse(m_recipe, m_catalogue, conditions);
+    m_component = std::min(m_component, m_recipe.components.size() - 1);
+    m_analysis = analyse(m_recipe, m_catalogue, conditions, m_component);
     emit changed(m_analysis);
 }
 

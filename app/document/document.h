@@ -24,6 +24,9 @@ public:
     QUndoStack& undoStack() { return m_undoStack; }
     bool isModified() const { return !m_undoStack.isClean(); }
 
+    /// The component that the analysis is about. It belongs to the view, not to the recipe.
+    void showComponent(std::size_t component);
+
     /// The temperature at which instruments are read. It belongs to the view, not to the recipe.
     void setReadAt(Celsius temperature);
 
@@ -59,6 +62,7 @@ private:
 
     const Catalogue& m_catalogue;
     Recipe m_recipe;
+    std::size_t m_component = 0;
     Celsius m_readAt{20.0};
     Analysis m_analysis;
     QUndoStack m_undoStack;

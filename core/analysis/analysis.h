@@ -1,6 +1,7 @@
 // The one door: everything that Firn knows about a recipe. The window and the command line show this and compute nothing.
 #pragma once
 
+#include "analysis/steps.h"
 #include "freezing/freezing_curve.h"
 #include "freezing/textbook.h"
 #include "ingredients/catalogue.h"
@@ -53,7 +54,8 @@ struct Caution {
 struct Analysis {
     Conditions conditions;
     std::vector<std::vector<RowAnalysis>> components;  // as in the recipe
-    Mix mix;
+    std::vector<std::vector<StepOutcome>> steps;       // of each component
+    Mix mix;  // of one component after its last step, or of the whole dessert; what all figures below are about
     Ribbon ribbon{};
     Grams mass;
     Grams water;
@@ -70,7 +72,9 @@ struct Analysis {
     std::vector<Caution> cautions;  // most serious first
 };
 
-/// Analyses a recipe. Never fails: what cannot be counted is said in the rows and the cautions.
-Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions);
+/// Analyses one component of a recipe, or all of it as one mix where none is named (components that are part of others count once). Never
+/// fails: what cannot be counted is said in the rows and the cautions.
+Analysis analyse(
+    const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::optional<std::size_t> component = {});
 
 }  // namespace firn

@@ -77,12 +77,18 @@ void addAlcohol(std::vector<Caution>& cautions, const Analysis& analysis)
             {Severity::Warning, phrase("Some places do not allow frozen desserts above 5 % vol. Your local code decides.")});
 }
 
-void addRows(std::vector<Caution>& cautions, const Analysis& analysis)
+void addRowsAndSteps(std::vector<Caution>& cautions, const Analysis& analysis)
 {
     for (const auto& rows : analysis.components) {
         for (const RowAnalysis& row : rows) {
             if (row.problem)
                 cautions.push_back({Severity::Warning, *row.problem});
+        }
+    }
+    for (const auto& steps : analysis.steps) {
+        for (const StepOutcome& step : steps) {
+            if (step.problem)
+                cautions.push_back({Severity::Warning, *step.problem});
         }
     }
 }
@@ -114,7 +120,7 @@ std::vector<Caution> cautionsFor(const Recipe& recipe, const Analysis& analysis,
         return {{Severity::Note, phrase("The recipe is empty: type an ingredient, or paste a recipe.")}};
     addHazards(cautions, ingredients);
     addAlcohol(cautions, analysis);
-    addRows(cautions, analysis);
+    addRowsAndSteps(cautions, analysis);
     addComposition(cautions, analysis);
     if (const std::string names = allergenNames(ingredients); !names.empty())
         cautions.push_back(

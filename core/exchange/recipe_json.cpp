@@ -1,7 +1,7 @@
 #include "exchange/recipe_json.h"
 
-#include "exchange/json.h"
-#include "exchange/plain_text.h"
+#include "exchange/recipe_fields.h"
+#include "exchange/step_json.h"
 
 #include <cstdint>
 
@@ -10,42 +10,8 @@ namespace firn {
 namespace {
 
 constexpr double largestOverrun_percent = 1000.0;
+constexpr double largestBrix = 100.0;
 constexpr double largestTemperature_c = 100.0;  // either way from zero
-
-using Fault = std::optional<Sentence>;
-
-/// Collects the fields that this version does not know, as the text of one object.
-class UnknownFieldsReader {
-public:
-    void keep(std::string_view key, const Json& value)
-    {
-        m_text += m_text.empty() ? "{" : ",";
-        m_text += jsonString(key) + ":" + value.dump();
-    }
-    UnknownFields text() const { return m_text.empty() ? "" : m_text + "}"; }
-
-private:
-    std::string m_text;
-};
-
-Fault missing(std::string_view key) { return phrase("\"{0}\" is missing.", std::string(key)); }
-
-Fault readText(const std::string& key, const Json& value, std::string& text)
-{
-    if (!value.is_string())
-        return phrase("\"{0}\" must be text.", key);
-    text = value.get<std::string>();
-    return std::nullopt;
-}
-
-template <class Number>
-Fault readNumber(const std::string& key, const Json& value, double least, double most, Number& number)
-{
-    if (!value.is_number() || value.get<double>() < least || value.get<double>() > most)
-        return phrase("\"{0}\" must be a number from {1} to {2}.", key, Figure{least, 0}, Figure{most, 0});
-    number = value.get<double>() + 0.0;  // makes zero of minus zero
-    return std::nullopt;
-}
 
 Fault readProcess(const std::string& key, const Json& value, std::optional<Process>& process)
 {
@@ -94,6 +60,8 @@ Result<Row> rowFrom(const Json& json)
             fault = readUnit(key, value, row.amount.unit);
         else if (key == "note")
             fault = readText(key, value, row.note);
+        else if (key == "reads_brix")
+            fault = readNumber(key, value, 0.0, largestBrix, row.measuredBrix);
         else
             unknown.keep(key, value);
         if (fault)
@@ -117,6 +85,20 @@ Fault readRows(const Json& value, std::size_t component, std::vector<Row>& rows)
     return std::nullopt;
 }
 
+Fault readSteps(const Json& value, std::size_t component, std::vector<Step>& steps)
+{
+    if (!value.is_array())
+        return phrase("Component {0}: \"steps\" must be a list.", wholeNumber(component));
+    for (const Json& json : value) {
+        auto step = stepFromJson(json);
+        if (!step)
+            return phrase(
+                "Component {0}, step {1}: {2}", wholeNumber(component), wholeNumber(steps.size() + 1), english(step.error()));
+        steps.push_back(std::move(*step));
+    }
+    return std::nullopt;
+}
+
 Result<Component> componentFrom(const Json& json, std::size_t number)
 {
     if (!json.is_object() || !json.contains("rows"))
@@ -130,6 +112,8 @@ Result<Component> componentFrom(const Json& json, std::size_t number)
                 fault = phrase("Component {0}: {1}", wholeNumber(number), english(*wrong));
         } else if (key == "rows") {
             fault = readRows(value, number, component.rows);
+        } else if (key == "steps") {
+            fault = readSteps(value, number, component.steps);
         } else {
             unknown.keep(key, value);
         }

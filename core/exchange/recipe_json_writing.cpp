@@ -1,5 +1,6 @@
 #include "exchange/json.h"
 #include "exchange/recipe_json.h"
+#include "exchange/step_json.h"
 
 #include <cassert>
 #include <cmath>
@@ -46,6 +47,8 @@ void writeRow(std::string& out, const Row& row)
            + ", \"unit\": " + jsonString(factsOf(row.amount.unit).symbol);
     if (!row.note.empty())
         out += ", \"note\": " + jsonString(row.note);
+    if (row.measuredBrix)
+        out += ", \"reads_brix\": " + numberText(*row.measuredBrix);
     forEachUnknown(
         row.unknown, [&](const std::string& key, const Json& value) { out += ", " + jsonString(key) + ": " + value.dump(); });
     out += "}";
@@ -59,6 +62,10 @@ void writeComponent(std::string& out, const Component& component)
         writeRow(out, row);
     }
     out += component.rows.empty() ? "]" : "\n      ]";
+    for (const Step& step : component.steps)
+        out += std::string(&step == component.steps.data() ? ",\n      \"steps\": [\n" : ",\n") + "        " + stepToJson(step);
+    if (!component.steps.empty())
+        out += "\n      ]";
     forEachUnknown(component.unknown, [&](const std::string& key, const Json& value) {
         out += ",\n      " + jsonString(key) + ": " + indented(value, indentOfComponent);
     });

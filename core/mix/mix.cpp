@@ -65,6 +65,14 @@ void Mix::add(const Composition& composition, Grams mass)
     yolkSolids += composition.yolkSolids * factor;
 }
 
+void Mix::add(const Mix& other)
+{
+    amounts.add(other.amounts, 1.0);
+    milkFat += other.milkFat;
+    milkSolidsNotFat += other.milkSolidsNotFat;
+    yolkSolids += other.yolkSolids;
+}
+
 Grams sugars(const Mix& mix) { return sumOf(mix.amounts, RibbonPart::Sugars); }
 
 Grams totalSolids(const Mix& mix) { return mix.mass() - mix[Constituent::Water] - mix[Constituent::Ethanol]; }

@@ -13,6 +13,7 @@ struct Mix {
 
     /// Adds this much of a food.
     void add(const Composition& composition, Grams mass);
+    void add(const Mix& other);
 
     Grams mass() const { return amounts.total(); }
     Grams operator[](Constituent c) const { return amounts[c]; }

@@ -1,6 +1,7 @@
 // A recipe as the cook writes it.
 #pragma once
 
+#include "recipe/step.h"
 #include "units/amount.h"
 
 #include <optional>
@@ -20,10 +21,11 @@ std::optional<Process> processNamed(std::string_view key);
 using UnknownFields = std::string;
 
 struct Row {
-    std::string ingredient;  // an id or the name as typed; unknown names stay as typed
+    std::string ingredient;  // an id, the name as typed, or the name of another component; unknown names stay as typed
     Amount amount;
     std::string note;
     UnknownFields unknown;
+    std::optional<double> measuredBrix = {};  // what a refractometer reads in this very fruit or juice, instead of the table
     friend bool operator==(const Row&, const Row&) = default;
 };
 
@@ -31,6 +33,7 @@ struct Component {
     std::string name;
     std::vector<Row> rows;
     UnknownFields unknown;
+    std::vector<Step> steps = {};  // what is done with the rows, in order
     friend bool operator==(const Component&, const Component&) = default;
 };
 

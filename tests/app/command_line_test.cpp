@@ -68,6 +68,19 @@ TEST_F(CommandLine, ReportOfTextAsJson)
     EXPECT_EQ(json["readings"].toObject()["temperature_c"].toDouble(), 20.0);
 }
 
+TEST_F(CommandLine, ReportOfOneComponent)
+{
+    const QString file = written("cup.firn",
+        R"({"format":"firn-recipe","version":1,"title":"Cup","components":[
+            {"name":"Granita","rows":[{"ingredient":"water","amount":75,"unit":"g"},{"ingredient":"sucrose","amount":25,"unit":"g"}]},
+            {"name":"Syrup","rows":[{"ingredient":"sucrose","amount":100,"unit":"g"}]}]})");
+    EXPECT_DOUBLE_EQ(firn({"report", file, "--json"}).json()["mass_g"].toDouble(), 200.0);
+    EXPECT_DOUBLE_EQ(firn({"report", file, "--json", "--component", "granita"}).json()["mass_g"].toDouble(), 100.0);
+    const Outcome missing = firn({"report", file, "--component", "cream"});
+    EXPECT_EQ(missing.status, 2);
+    EXPECT_EQ(missing.error.toStdString(), "firn: “Cup” has no component “cream”.\n");
+}
+
 TEST_F(CommandLine, ConditionsComeFromTheCommandLineWithEitherDecimalMark)
 {
     const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");

@@ -133,6 +133,22 @@ TEST_F(Window, UndoBringsTheComponentThatItChangesIntoView)
     EXPECT_EQ(window.findChild<QTabBar*>("components")->currentIndex(), 1);
 }
 
+TEST_F(Window, GaugesAreAboutTheComponentInView)
+{
+    lay("750 g water\n250 g sugar");
+    addComponent(window.document(), "cream");
+    insertRows(window.document(), {1, 0}, {{"heavy cream", {100, Unit::Gram}, {}, {}}});
+    auto* tabs = window.findChild<QTabBar*>("components");
+    tabs->setCurrentIndex(0);
+    EXPECT_DOUBLE_EQ(window.document().analysis().mass.value, 1000.0);
+    tabs->setCurrentIndex(1);
+    EXPECT_NEAR(window.document().analysis().mass.value, 100.0, 1.0);
+    EXPECT_GT(percent(window.document().analysis().shares.fat), 30.0);
+    window.document().undoStack().undo();
+    window.document().undoStack().undo();  // the component is gone
+    EXPECT_DOUBLE_EQ(window.document().analysis().mass.value, 1000.0);
+}
+
 TEST_F(Window, TitleNamesFileAndUnsavedChanges)
 {
     EXPECT_EQ(window.windowTitle(), "Untitled[*] – Firn");

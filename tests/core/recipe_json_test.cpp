@@ -24,7 +24,7 @@ const std::string exampleFile = R"({
         {"ingredient": "sucrose", "amount": 200, "unit": "g"},
         {"ingredient": "crème", "amount": 0.3333333333333333, "unit": "metric cup", "note": "\"cold\"", "colour": {"r":1,"g":[2.50001]}}
       ],
-      "steps": [
+      "garnishes": [
         "steep",
         {
           "minutes": 20
@@ -219,6 +219,19 @@ std::optional<double> anyTemperature_c()
     return thirds % 5 == 0 ? std::nullopt : std::optional(thirds / 3.0);
 }
 
+Step anyStep()
+{
+    Step step;
+    step.kind = *rc::gen::element(StepKind::Dissolve, StepKind::Steep, StepKind::Strain, StepKind::Reduce, StepKind::Freeze);
+    step.loss = *rc::gen::element(
+        Loss{}, Loss{HeldBack{{12.5}}}, Loss{Steeped{"leaves", 2.5, 40.0}}, Loss{BoiledToMass{{700.0}}}, Loss{BoiledToBrix{61.5}});
+    step.temperature_c = *rc::gen::element<std::optional<double>>(std::nullopt, -18.0, 95.5);
+    step.minutes = *rc::gen::element<std::optional<double>>(std::nullopt, 0.0, 12.5);
+    step.note = anyText(allCharacters());
+    step.unknown = anyUnknownFields();
+    return step;
+}
+
 Recipe anyRecipe()
 {
     Recipe recipe;
@@ -235,6 +248,10 @@ Recipe anyRecipe()
         Component component{anyText(allCharacters()), {}, anyUnknownFields()};
         for (int r = *rc::gen::inRange(0, 4); r > 0; --r)
             component.rows.push_back({anyText(allCharacters()), anyAmount(), anyText(allCharacters()), anyUnknownFields()});
+        for (int n = *rc::gen::inRange(0, 3); n > 0; --n)
+            component.steps.push_back(anyStep());
+        if (!component.rows.empty() && *rc::gen::arbitrary<bool>())
+            component.rows[0].measuredBrix = *rc::gen::inRange(0, 1000) / 10.0;
         recipe.components.push_back(component);
     }
     return recipe;
@@ -248,6 +265,25 @@ RC_GTEST_PROP(RecipeJson, WhatIsWrittenIsReadBack, ())
     RC_ASSERT(read.has_value());
     RC_ASSERT(*read == recipe);
     RC_ASSERT(recipeToJson(*read) == written);
+}
+
+TEST(RecipeJson, StepsThatCannotBeReadAreNamed)
+{
+    const auto refusal = [](const std::string& step) {
+        const auto read =
+            recipeFromJson(R"({"format":"firn-recipe","version":1,"components":[{"rows":[],"steps":[)" + step + "]}]}");
+        return read ? std::string() : english(read.error());
+    };
+    EXPECT_EQ(refusal(R"({"step":"sing"})"),
+        "Component 1, step 1: \"step\" must be \"dissolve\", \"heat\", \"steep\", \"strain\", \"reduce\", \"chill\", \"fold\", "
+        "\"churn\" or \"freeze\".");
+    EXPECT_EQ(refusal(R"({"step":"strain","held_back_g":-1})"),
+        "Component 1, step 1: \"held_back_g\" must be a number from 0 to 1000000000.");
+    EXPECT_EQ(refusal(R"({"step":"reduce","to_g":500,"to_brix":60})"),
+        "Component 1, step 1: A step takes away one thing only: keep one of \"held_back_g\", \"of\", \"to_g\" and \"to_brix\".");
+    EXPECT_EQ(refusal(R"({"step":"steep","soaks_up_g_per_g":2})"),
+        "Component 1, step 1: \"of\" is missing: name the row that is steeped.");
+    EXPECT_EQ(refusal(R"({"minutes":2})"), "Component 1, step 1: A step must be an object with \"step\".");
 }
 
 TEST(RecipeJson, TenThousandRowsAreReadBack)

@@ -1,0 +1,34 @@
+// What the steps make of a mix. Every gram is accounted for: before a step = after it + what it took away.
+#pragma once
+
+#include "mix/mix.h"
+#include "recipe/step.h"
+#include "units/sentence.h"
+
+#include <optional>
+#include <vector>
+
+namespace firn {
+
+/// A row of the component, as the steps need to know it.
+struct WeighedRow {
+    std::string_view text;  // the ingredient as the row names it
+    const Composition* composition;
+    Grams mass;
+};
+
+struct StepOutcome {
+    Mix after;
+    Mix lost;
+    std::optional<Sentence> problem;  // why the step could not take away what it says
+};
+
+/// The mix after each step, in order.
+///
+/// A strainer holds back all fibre, starch and unidentified solids that its weighed mass has room for, and for the rest liquid as it is.
+/// Steeped solids leave with what was not extracted of their soluble matter, all of their insoluble matter, and the liquid they soak up, in
+/// the liquid's own proportions. Boiling takes water and alcohol; the alcohol left is E0 (W/W0)^10 for the water W of W0 left (Rayleigh, with
+/// a relative volatility of 10 for ethanol in much water, from memory). These are assumptions; what is weighed is exact.
+std::vector<StepOutcome> outcomesOf(const std::vector<Step>& steps, const Mix& start, const std::vector<WeighedRow>& rows);
+
+}  // namespace firn
