@@ -8,6 +8,8 @@
 #include "bench/notes_panel.h"
 #include "bench/recipe_sheet.h"
 #include "bench/row_actions.h"
+#include "bench/scale_panel.h"
+#include "bench/steps_panel.h"
 #include "document/edits.h"
 #include "document/places.h"
 #include "gauges/caution_strip.h"
@@ -22,6 +24,7 @@
 #include <QDockWidget>
 #include <QMimeData>
 #include <QScreen>
+#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -30,7 +33,7 @@ namespace firn::app {
 namespace {
 
 /// Goes up whenever a panel comes or goes, so that an older layout is not forced onto newer panels.
-constexpr int layoutVersion = 1;
+constexpr int layoutVersion = 2;
 const QString geometryKey = QStringLiteral("window/geometry");
 const QString layoutKey = QStringLiteral("window/layout");
 
@@ -44,6 +47,28 @@ constexpr double rightColumnShare = 0.3;
 constexpr int cautions_px = 90;
 // Sugar, freezing curve, texture, readings: how they share the right column.
 const QList<int> gaugeHeights_px{100, 220, 140, 210};
+constexpr qsizetype tallestGauge = 1;  // the freezing curve, whose place the scale panel shares
+
+/// In a frame that scrolls where the panel is larger than its dock.
+QScrollArea* scrolled(QWidget* panel)
+{
+    auto* area = new QScrollArea;
+    area->setWidget(panel);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    return area;
+}
+
+/// The steps of whichever component is in view.
+StepsPanel* stepsOf(Document& document)
+{
+    auto* panel = new StepsPanel(document);
+    QObject::connect(&document, &Document::changed, panel, [panel, &document] {
+        if (panel->component() != document.component())
+            panel->showComponent(document.component());
+    });
+    return panel;
+}
 
 }  // namespace
 
@@ -113,6 +138,8 @@ void MainWindow::buildPanels()
     addPanel<TexturePanel>(QStringLiteral("texture"), tr("Texture"));
     auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));
     addPanel<CautionStrip>(QStringLiteral("cautions"), tr("Cautions"));
+    addDock(QStringLiteral("steps"), tr("Steps"), scrolled(stepsOf(m_document)));
+    m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
     addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
 
@@ -134,26 +161,27 @@ void MainWindow::layOutAfresh()
 {
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     setCorner(Qt::TopRightCorner, Qt::RightDockWidgetArea);
-    const auto isAtBottom = [](const QDockWidget* dock) {
-        return dock->objectName() == QLatin1String("cautions") || dock->objectName() == QLatin1String("notes")
-               || dock->objectName() == QLatin1String("keys");
+    const auto isNamed = [](const QDockWidget* dock, std::initializer_list<QLatin1String> names) {
+        return std::ranges::find(names, dock->objectName()) != names.end();
     };
     QDockWidget* cautions = nullptr;
     QDockWidget* right = nullptr;
     for (QDockWidget* dock : std::as_const(m_docks)) {
+        const bool isAtBottom =
+            isNamed(dock, {QLatin1String("cautions"), QLatin1String("steps"), QLatin1String("notes"), QLatin1String("keys")});
         dock->setFloating(false);
-        addDockWidget(isAtBottom(dock) ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
-        if (!isAtBottom(dock)) {
+        addDockWidget(isAtBottom ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
+        dock->setVisible(!isNamed(dock, {QLatin1String("scale"), QLatin1String("notes"), QLatin1String("keys")}));
+        if (dock == m_scale)
+            tabifyDockWidget(m_docks.at(tallestGauge), dock);
+        else if (!isAtBottom)
             right = dock;
-            dock->show();
-        } else if (!cautions) {
+        else if (!cautions)
             cautions = dock;
-            dock->show();
-        } else {
+        else
             tabifyDockWidget(cautions, dock);
-            dock->hide();
-        }
     }
+    cautions->raise();
     resizeDocks({right}, {std::max(rightColumn_px, int(width() * rightColumnShare))}, Qt::Horizontal);
     resizeDocks(m_docks.first(gaugeHeights_px.size()), gaugeHeights_px, Qt::Vertical);
     resizeDocks({cautions}, {cautions_px}, Qt::Vertical);

@@ -55,6 +55,7 @@ private:
     FileActions* m_files;
     RowActions* m_rows;
     QList<QDockWidget*> m_docks;
+    QDockWidget* m_scale = nullptr;
     Gesture m_markerGesture;
 };
 

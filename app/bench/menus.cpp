@@ -60,6 +60,11 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     addField(tr("&Serving temperature"), m_sheet->head()->serving());
     addField(tr("&Freezer temperature"), m_sheet->head()->freezer());
     menu.addSeparator();
+    menu.addAction(tr("S&cale"), m_scale, [this] {
+        m_scale->show();
+        m_scale->raise();
+        m_scale->widget()->setFocus();
+    });
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
     QAction* removal = menu.addAction(tr("&Delete component"), m_sheet, &RecipeSheet::removeComponent);
     connect(&menu, &QMenu::aboutToShow, this, [this, removal] { removal->setEnabled(m_document.recipe().components.size() > 1); });

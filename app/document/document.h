@@ -26,6 +26,7 @@ public:
 
     /// The component that the analysis is about. It belongs to the view, not to the recipe.
     void showComponent(std::size_t component);
+    std::size_t component() const { return m_component; }
 
     /// The temperature at which instruments are read. It belongs to the view, not to the recipe.
     void setReadAt(Celsius temperature);

@@ -1,0 +1,285 @@
+#include "bench/scale_panel.h"
+
+#include "bench/batch_wording.h"
+#include "bench/undo_shortcut.h"
+#include "document/scale_edits.h"
+#include "document/typed_sizes.h"
+#include "gauges/palette.h"
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QEvent>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <algorithm>
+#include <array>
+#include <initializer_list>
+
+namespace firn::app {
+
+namespace {
+
+// Resolutions of kitchen scales (common practice, no source).
+constexpr std::array scaleSteps{Grams{0.1}, Grams{1.0}, Grams{2.0}, Grams{5.0}};
+constexpr int usualScaleStep = 1;
+
+// What a wet finger still hits.
+constexpr double smallestTarget_px = 24.0;
+
+std::string typedIn(const QLineEdit* edit) { return edit->text().toStdString(); }
+
+void colourText(QLabel& label, const QColor& colour)
+{
+    QPalette palette = label.palette();
+    palette.setColor(QPalette::WindowText, colour);
+    label.setPalette(palette);
+}
+
+QLabel* sentenceLabel(const QString& objectName)
+{
+    auto* label = new QLabel;
+    label->setObjectName(objectName);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+}  // namespace
+
+ScalePanel::ScalePanel(Document& document, QWidget* parent)
+    : QWidget(parent)
+    , m_document(document)
+    , m_form(new QFormLayout)
+    , m_way(new QComboBox)
+    , m_ingredient(new QComboBox)
+    , m_scaleStep(new QComboBox)
+    , m_spoonFractions(new QCheckBox(tr("Spoons, cups and pieces in simple fractions")))
+    , m_result(sentenceLabel(QStringLiteral("scaleResult")))
+    , m_sentence(sentenceLabel(QStringLiteral("scaleSentence")))
+    , m_apply(new QPushButton(tr("Scale recipe")))
+{
+    m_way->addItems({tr("a factor"), tr("a total mass"), tr("a finished volume"), tr("portions"), tr("a pan"),
+        tr("what there is of an ingredient")});
+    addChoice(tr("Scale to"), m_way, QStringLiteral("scaleWay"));
+    m_factor = addField(Way::Factor, tr("Factor"), QStringLiteral("scaleFactor"), figure(1.5, 1));
+    m_mass = addField(Way::Mass, tr("Total mass"), QStringLiteral("scaleMass"), tr("2 kg"));
+    m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"));
+    m_portions = addField(Way::Portions, tr("Portions"), QStringLiteral("scalePortions"), QStringLiteral("24"));
+    m_portion = addField(Way::Portions, tr("Each of"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
+    m_length = addField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("300 mm"));
+    m_width = addField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("200 mm"));
+    m_depth = addField(Way::Pan, tr("Depth filled"), QStringLiteral("scaleDepth"), tr("20 mm"));
+    addChoice(tr("Ingredient"), m_ingredient, QStringLiteral("scaleIngredient"));
+    m_available = addField(Way::Ingredient, tr("There is"), QStringLiteral("scaleAvailable"), tr("740 g"));
+    for (const Grams step : scaleSteps)
+        m_scaleStep->addItem(withUnit(figure(step.value, step.value < 1.0 ? 1 : 0), tr("g")));
+    m_scaleStep->setCurrentIndex(usualScaleStep);
+    addChoice(tr("Weights to"), m_scaleStep, QStringLiteral("scaleStep"));
+    m_spoonFractions->setObjectName(QStringLiteral("scaleSpoons"));
+    m_spoonFractions->setChecked(true);
+    m_apply->setObjectName(QStringLiteral("scaleApply"));
+    layOut();
+
+    connect(m_way, &QComboBox::currentIndexChanged, this, &ScalePanel::showFieldsOfWay);
+    for (QComboBox* choice : {m_ingredient, m_scaleStep})
+        connect(choice, &QComboBox::currentIndexChanged, this, &ScalePanel::preview);
+    connect(m_spoonFractions, &QCheckBox::toggled, this, &ScalePanel::preview);
+    connect(m_apply, &QPushButton::clicked, this, &ScalePanel::apply);
+    connect(&document, &Document::changed, this, &ScalePanel::showIngredients);
+    showFieldsOfWay();
+}
+
+QLineEdit* ScalePanel::addField(Way way, const QString& label, const QString& objectName, const QString& example)
+{
+    auto* edit = new QLineEdit;
+    edit->setObjectName(objectName);
+    edit->setAccessibleName(label);
+    edit->setPlaceholderText(example);
+    edit->setAlignment(Qt::AlignRight);
+    edit->setAcceptDrops(false);
+    // Enter scales from here, so the next undo must take that back, not the letters.
+    leaveUndoToWindow(*edit);
+    m_form->addRow(label, edit);
+    m_fields.push_back({way, edit});
+    connect(edit, &QLineEdit::textChanged, this, &ScalePanel::preview);
+    connect(edit, &QLineEdit::returnPressed, this, &ScalePanel::apply);
+    return edit;
+}
+
+void ScalePanel::addChoice(const QString& label, QComboBox* choice, const QString& objectName)
+{
+    choice->setObjectName(objectName);
+    choice->setAccessibleName(label);
+    // A long ingredient must not widen the window.
+    choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    choice->setMinimumContentsLength(8);
+    m_form->addRow(label, choice);
+}
+
+void ScalePanel::layOut()
+{
+    m_form->setHorizontalSpacing(closeSpace);
+    m_form->setVerticalSpacing(gridStep);
+    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_form->addRow(m_spoonFractions);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    layout->addLayout(m_form);
+    layout->addSpacing(groupSpace - closeSpace);
+    layout->addWidget(m_result);
+    layout->addWidget(m_sentence);
+    layout->addWidget(m_apply, 0, Qt::AlignLeft);
+    layout->addStretch();
+    fitToFont();
+}
+
+void ScalePanel::fitToFont()
+{
+    m_result->setFont(titleFont(font()));
+    const int target = qRound(besideText(font(), smallestTarget_px));
+    for (const Field& field : m_fields)
+        field.edit->setMinimumHeight(target);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_way, m_ingredient, m_scaleStep, m_spoonFractions, m_apply})
+        widget->setMinimumHeight(target);
+}
+
+void ScalePanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    showIngredients();
+}
+
+void ScalePanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        fitToFont();
+    if (event->type() == QEvent::PaletteChange)
+        preview();
+}
+
+ScalePanel::Way ScalePanel::way() const { return Way(m_way->currentIndex()); }
+
+void ScalePanel::showFieldsOfWay()
+{
+    for (const Field& field : m_fields)
+        m_form->setRowVisible(field.edit, field.way == way());
+    m_form->setRowVisible(m_ingredient, way() == Way::Ingredient);
+    preview();
+}
+
+void ScalePanel::showIngredients()
+{
+    // Nobody looks while it is hidden, and scrubbing an amount should not wait for it.
+    if (!isVisible())
+        return;
+    {
+        const QSignalBlocker blocker(m_ingredient);
+        const int chosen = std::max(0, m_ingredient->currentIndex());
+        m_ingredient->clear();
+        m_ingredientRows.clear();
+        const auto& components = m_document.analysis().components;
+        for (std::size_t component = 0; component < components.size(); ++component) {
+            for (std::size_t row = 0; row < components[component].size(); ++row) {
+                m_ingredient->addItem(QString::fromStdString(components[component][row].text));
+                m_ingredientRows.push_back({component, row});
+            }
+        }
+        m_ingredient->setCurrentIndex(std::min(chosen, m_ingredient->count() - 1));
+    }
+    preview();
+}
+
+bool ScalePanel::isFilledIn() const
+{
+    return std::ranges::all_of(
+        m_fields, [this](const Field& field) { return field.way != way() || !field.edit->text().trimmed().isEmpty(); });
+}
+
+Result<BatchSize> ScalePanel::wanted() const
+{
+    switch (way()) {
+    case Way::Factor:
+        return factorFromText(typedIn(m_factor)).map([](double factor) -> BatchSize { return ByFactor{factor}; });
+    case Way::Mass:
+        return massFromText(typedIn(m_mass)).map([](Grams mass) -> BatchSize { return ByMass{mass}; });
+    case Way::Volume:
+        return volumeFromText(typedIn(m_volume)).map([](Millilitres volume) -> BatchSize { return ByVolume{volume}; });
+    case Way::Portions: {
+        const auto count = countFromText(typedIn(m_portions));
+        if (!count)
+            return failure(count.error());
+        return portionFromText(typedIn(m_portion)).map([&count](const auto& each) -> BatchSize {
+            return ByPortions{*count, each};
+        });
+    }
+    case Way::Pan: {
+        const auto length = lengthFromText(typedIn(m_length));
+        const auto width = lengthFromText(typedIn(m_width));
+        const auto depth = lengthFromText(typedIn(m_depth));
+        for (const auto* side : {&length, &width, &depth}) {
+            if (!*side)
+                return failure(side->error());
+        }
+        return ByPan{*length, *width, *depth};
+    }
+    case Way::Ingredient:
+        break;
+    }
+    // Without any row, this is past the end, and core says what to do.
+    const auto chosen = std::size_t(std::max(0, m_ingredient->currentIndex()));
+    const RowPlace place = chosen < m_ingredientRows.size() ? m_ingredientRows[chosen] : RowPlace{};
+    return massFromText(typedIn(m_available)).map([&place](Grams available) -> BatchSize {
+        return ByIngredient{place.component, place.row, available};
+    });
+}
+
+void ScalePanel::preview()
+{
+    if (!isVisible())
+        return;
+    m_batch.reset();
+    const GaugeColours colours = coloursInWindow(palette());
+    if (!isFilledIn()) {
+        say(tr("Write how much is wanted, and see here what it makes."), colours.quietInk);
+    } else {
+        const Rounding rounding{scaleSteps.at(std::size_t(m_scaleStep->currentIndex())), m_spoonFractions->isChecked()};
+        const auto batch = wanted().and_then(
+            [&](const BatchSize& size) { return batchOf(size, rounding, m_document.recipe(), m_document.catalogue()); });
+        if (batch) {
+            m_batch = *batch;
+            say(roundingText(batch->rounding), colours.ink);
+        } else {
+            say(translated(batch.error()), colours.caution);
+        }
+    }
+    m_result->setVisible(m_batch.has_value());
+    m_result->setText(m_batch ? batchText(*m_batch) : QString());
+    colourText(*m_result, colours.ink);
+    m_apply->setEnabled(m_batch.has_value());
+}
+
+void ScalePanel::say(const QString& sentence, const QColor& colour)
+{
+    m_sentence->setText(sentence);
+    colourText(*m_sentence, colour);
+}
+
+void ScalePanel::apply()
+{
+    if (!m_batch)
+        return;
+    const Recipe scaledRecipe = m_batch->recipe;
+    // A factor would multiply once more at the next Enter; the other sizes are reached by now.
+    m_factor->clear();
+    scaleRecipe(m_document, scaledRecipe);
+}
+
+}  // namespace firn::app

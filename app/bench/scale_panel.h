@@ -1,0 +1,76 @@
+// More or less of the recipe: how much is wanted, what that makes, and what rounding does to it.
+#pragma once
+
+#include "analysis/batch_size.h"
+#include "document/document.h"
+#include "document/edits.h"
+
+#include <QWidget>
+#include <optional>
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace firn::app {
+
+class ScalePanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ScalePanel(Document& document, QWidget* parent = nullptr);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    /// Ways to say how much, in the order of the combo box.
+    enum class Way { Factor, Mass, Volume, Portions, Pan, Ingredient };
+
+    QLineEdit* addField(Way way, const QString& label, const QString& objectName, const QString& example);
+    void addChoice(const QString& label, QComboBox* choice, const QString& objectName);
+    void layOut();
+    void fitToFont();
+    Way way() const;
+    void showFieldsOfWay();
+    void showIngredients();
+    bool isFilledIn() const;
+    Result<BatchSize> wanted() const;
+    void preview();
+    void say(const QString& sentence, const QColor& colour);
+    void apply();
+
+    Document& m_document;
+    QFormLayout* m_form;
+    QComboBox* m_way;
+    QLineEdit* m_factor;
+    QLineEdit* m_mass;
+    QLineEdit* m_volume;
+    QLineEdit* m_portions;
+    QLineEdit* m_portion;
+    QLineEdit* m_length;
+    QLineEdit* m_width;
+    QLineEdit* m_depth;
+    QComboBox* m_ingredient;
+    QLineEdit* m_available;
+    QComboBox* m_scaleStep;
+    QCheckBox* m_spoonFractions;
+    QLabel* m_result;
+    QLabel* m_sentence;
+    QPushButton* m_apply;
+
+    struct Field {
+        Way way;
+        QLineEdit* edit;
+    };
+    std::vector<Field> m_fields;
+    std::vector<RowPlace> m_ingredientRows;  // in the order of the combo box
+    std::optional<Batch> m_batch;            // none while the fields do not say how much
+};
+
+}  // namespace firn::app

@@ -1,0 +1,12 @@
+// A number that somebody typed, shown again.
+#pragma once
+
+#include <QString>
+
+namespace firn::app {
+
+/// The number with the decimals that it was typed with, three at most, and its unit: "80 g", "12.5 g". Thousands are not parted, since the
+/// text will be read again and either mark is a decimal mark then.
+QString typedText(double number, const QString& unit);
+
+}  // namespace firn::app

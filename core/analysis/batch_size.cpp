@@ -1,0 +1,113 @@
+#include "analysis/batch_size.h"
+
+#include "analysis/analysis.h"
+
+namespace firn {
+
+namespace {
+
+Analysis wholeOf(const Recipe& recipe, const Catalogue& catalogue) { return analyse(recipe, catalogue, conditionsOf(recipe)); }
+
+Millilitres finishedVolume(const Analysis& whole, const Recipe& recipe)
+{
+    return whole.volume_20c * (1.0 + recipe.overrun_percent / 100.0);
+}
+
+/// The factor that each kind of size asks for; zero where one of its figures is zero or less.
+struct FactorOf {
+    const Recipe& recipe;
+    const Analysis& whole;
+
+    Result<double> operator()(const ByFactor& by) const { return by.factor; }
+    Result<double> operator()(const ByMass& by) const { return by.mass / whole.mass; }
+    Result<double> operator()(const ByVolume& by) const { return by.volume / finishedVolume(whole, recipe); }
+
+    Result<double> operator()(const ByPortions& by) const
+    {
+        if (by.count <= 0.0)
+            return 0.0;
+        if (const auto* mass = std::get_if<Grams>(&by.each))
+            return (*this)(ByMass{by.count * *mass});
+        return (*this)(ByVolume{by.count * std::get<Millilitres>(by.each)});
+    }
+
+    Result<double> operator()(const ByPan& by) const
+    {
+        constexpr double mm3PerMillilitre = 1000.0;
+        if (by.length.value <= 0.0 || by.width.value <= 0.0 || by.depth.value <= 0.0)
+            return 0.0;
+        return (*this)(ByVolume{{by.length.value * by.width.value * by.depth.value / mm3PerMillilitre}});
+    }
+
+    Result<double> operator()(const ByIngredient& by) const
+    {
+        if (by.component >= whole.components.size() || by.row >= whole.components[by.component].size())
+            return failure(phrase("The recipe has no such row any more: choose another ingredient."));
+        const RowAnalysis& row = whole.components[by.component][by.row];
+        if (row.mass.value <= 0.0)
+            return failure(
+                phrase("“{0}” has no weight: give it an amount that can be weighed, or choose another ingredient.", row.text));
+        return by.available / row.mass;
+    }
+};
+
+Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Analysis& whole)
+{
+    if (whole.mix.isEmpty())
+        return failure(phrase("Nothing in the recipe has a weight yet: give it rows with amounts first."));
+    const Result<double> factor = std::visit(FactorOf{recipe, whole}, size);
+    if (!factor)
+        return factor;
+    if (!(*factor > 0.0))
+        return failure(phrase("Nothing would be made: ask for more than zero."));
+    if (*factor > largestBatchFactor)
+        return failure(phrase("That is more than {0} times the recipe: ask for less.", Figure{largestBatchFactor, 0}));
+    for (const Component& component : recipe.components) {
+        for (const Row& row : component.rows) {
+            if (row.amount.value * *factor > largestAmount)
+                return failure(phrase("An amount cannot be larger than {0}, as that of “{1}” would be: ask for less.",
+                    Figure{largestAmount, 0}, row.ingredient));
+        }
+    }
+    return factor;
+}
+
+RoundingEffect roundingEffect(const Analysis& exact, const Analysis& rounded)
+{
+    RoundingEffect effect;
+    if (exact.freezing.freezingPoint && rounded.freezing.freezingPoint)
+        effect.freezingPoint = rounded.freezing.freezingPoint->temperature - exact.freezing.freezingPoint->temperature;
+    effect.sugars_percentPoints = percent(rounded.shares.sugars - exact.shares.sugars);
+    effect.mass = rounded.mass - exact.mass;
+    return effect;
+}
+
+}  // namespace
+
+Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Catalogue& catalogue)
+{
+    return factorFor(size, recipe, wholeOf(recipe, catalogue));
+}
+
+RoundingEffect roundingEffect(const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue)
+{
+    return roundingEffect(wholeOf(exact, catalogue), wholeOf(rounded, catalogue));
+}
+
+Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue)
+{
+    const auto factor = factorFor(size, recipe, catalogue);
+    if (!factor)
+        return failure(factor.error());
+    const Recipe exact = scaled(recipe, *factor);
+    Batch batch;
+    batch.factor = *factor;
+    batch.recipe = rounded(exact, rounding);
+    const Analysis made = wholeOf(batch.recipe, catalogue);
+    batch.mass = made.mass;
+    batch.finishedVolume = finishedVolume(made, batch.recipe);
+    batch.rounding = roundingEffect(wholeOf(exact, catalogue), made);
+    return batch;
+}
+
+}  // namespace firn

@@ -1,0 +1,79 @@
+// How much of a dessert is wanted, and what factor makes that much of it.
+#pragma once
+
+#include "ingredients/catalogue.h"
+#include "recipe/scaling.h"
+
+#include <optional>
+#include <variant>
+
+namespace firn {
+
+struct ByFactor {
+    double factor;
+    friend bool operator==(const ByFactor&, const ByFactor&) = default;
+};
+
+/// Of the whole dessert, after all steps.
+struct ByMass {
+    Grams mass;
+    friend bool operator==(const ByMass&, const ByMass&) = default;
+};
+
+/// Finished: at 20 °C, with the air of the recipe's overrun.
+struct ByVolume {
+    Millilitres volume;
+    friend bool operator==(const ByVolume&, const ByVolume&) = default;
+};
+
+struct ByPortions {
+    double count;
+    std::variant<Grams, Millilitres> each;  // a volume is a finished one
+    friend bool operator==(const ByPortions&, const ByPortions&) = default;
+};
+
+/// A box of these inner sizes, filled to this depth with the finished dessert.
+struct ByPan {
+    Millimetres length, width, depth;
+    friend bool operator==(const ByPan&, const ByPan&) = default;
+};
+
+/// As much as this row's ingredient, once weighed ready to use, is enough for.
+struct ByIngredient {
+    std::size_t component, row;
+    Grams available;
+    friend bool operator==(const ByIngredient&, const ByIngredient&) = default;
+};
+
+using BatchSize = std::variant<ByFactor, ByMass, ByVolume, ByPortions, ByPan, ByIngredient>;
+
+/// A factor beyond this is a slip of the key.
+inline constexpr double largestBatchFactor = 1e6;
+
+/// What every amount of the recipe has to be multiplied by. Fails where nothing in the recipe has a weight, nothing or less is
+/// wanted, the row asked for has no weight, the factor is beyond largestBatchFactor, or an amount would be beyond largestAmount.
+Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Catalogue& catalogue);
+
+/// What rounding did to the whole dessert: the rounded recipe less the exact one.
+struct RoundingEffect {
+    std::optional<KelvinDifference> freezingPoint;  // none for a dessert without water
+    double sugars_percentPoints = 0.0;              // of the whole mix's mass
+    Grams mass;
+    friend bool operator==(const RoundingEffect&, const RoundingEffect&) = default;
+};
+
+RoundingEffect roundingEffect(const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue);
+
+/// A recipe in the size wanted, with amounts that can be weighed, and what it makes.
+struct Batch {
+    double factor = 1.0;
+    Recipe recipe;
+    Grams mass;
+    Millilitres finishedVolume;  // at 20 °C, with the air of the recipe's overrun
+    RoundingEffect rounding;
+};
+
+/// Fails as factorFor does.
+Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue);
+
+}  // namespace firn
