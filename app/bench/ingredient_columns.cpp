@@ -35,6 +35,13 @@ QString unitText(const Row& row, const RowAnalysis&)
     return QString::fromUtf8(symbol.data(), qsizetype(symbol.size()));
 }
 
+/// What was measured in this very fruit; nothing where the catalogue's figures count.
+QString readingText(const Row& row, const RowAnalysis&)
+{
+    constexpr int tenths = 1;
+    return row.measuredBrix ? QLocale().toString(*row.measuredBrix, 'f', tenths) : QString();
+}
+
 QString massText(const Row&, const RowAnalysis& analysis) { return gramsText(analysis.mass); }
 
 QString shareText(const Row&, const RowAnalysis& analysis) { return percentText(analysis.share); }
@@ -86,6 +93,23 @@ std::optional<Sentence> typeUnit(Document& document, RowPlace place, const std::
     return std::nullopt;
 }
 
+std::optional<Sentence> typeReading(Document& document, RowPlace place, const std::string& text)
+{
+    if (QString::fromStdString(text).trimmed().isEmpty()) {
+        changeReading(document, place, std::nullopt);
+        return std::nullopt;
+    }
+    constexpr double endOfScale_brix = 100.0;
+    const auto number = leadingNumber(text);
+    if (!number)
+        return number.error();
+    const QString unit = QString::fromStdString(text.substr(number->length)).remove(QChar(u'°')).trimmed().toLower();
+    if ((!unit.isEmpty() && unit != QLatin1String("bx") && unit != QLatin1String("brix")) || number->value > endOfScale_brix)
+        return phrase("A reading is a number of °Bx, such as 14.5, or nothing where none was taken.");
+    changeReading(document, place, number->value);
+    return std::nullopt;
+}
+
 }  // namespace
 
 const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColumns()
@@ -99,6 +123,9 @@ const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColu
                 "firn::app::IngredientModel", "The amount “%1” of %2 cannot be counted: correct it, or press Escape to keep %3.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), 9, Qt::AlignLeft, unitText, typeUnit,
             QT_TRANSLATE_NOOP("firn::app::IngredientModel", "“%1” is not a unit for %2: correct it, or press Escape to keep %3.")},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Reads °Bx"), 9, Qt::AlignRight, readingText, typeReading,
+            QT_TRANSLATE_NOOP(
+                "firn::app::IngredientModel", "“%1” is no reading of %2: correct it, or press Escape to go on without it.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), 10, Qt::AlignRight, massText, nullptr, nullptr},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), 9, Qt::AlignRight, shareText, nullptr, nullptr},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), 24, Qt::AlignLeft, compositionText, nullptr, nullptr},

@@ -237,6 +237,8 @@ void IngredientModel::fillShown()
             shown.drafts[IngredientColumn].reset();
         if (shown.row.amount != rows[i].amount)
             shown.drafts[AmountColumn].reset(), shown.drafts[UnitColumn].reset();
+        if (shown.row.measuredBrix != rows[i].measuredBrix)
+            shown.drafts[ReadingColumn].reset();
         shown.row = rows[i];
         // Between the opening of another recipe and its analysis there is nothing to say about its rows.
         shown.analysis =
@@ -271,7 +273,7 @@ QString IngredientModel::problemOf(const QModelIndex& index) const
 {
     const auto place = placeOf(index.row());
     if (const Draft* draft = draftAt(index)) {
-        const bool isAmount = place && index.column() != IngredientColumn;
+        const bool isAmount = place && (index.column() == AmountColumn || index.column() == UnitColumn);
         return isAmount ? tr("%1 Until then, %2 counts.").arg(draft->problem, countedAmountOf(index.row())) : draft->problem;
     }
     if (!place)

@@ -16,7 +16,16 @@ class IngredientModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { IngredientColumn, AmountColumn, UnitColumn, GramsColumn, ShareColumn, CompositionColumn, ColumnCount };
+    enum Column {
+        IngredientColumn,
+        AmountColumn,
+        UnitColumn,
+        ReadingColumn,
+        GramsColumn,
+        ShareColumn,
+        CompositionColumn,
+        ColumnCount
+    };
     enum Role {
         ProblemRole = Qt::UserRole,  // QString: what is wrong with this cell and what to do; empty if nothing is
         RibbonRole,                  // Ribbon
@@ -67,7 +76,7 @@ private:
         QString text;
         QString problem;
     };
-    static constexpr std::size_t typedColumns = UnitColumn + 1;
+    static constexpr std::size_t typedColumns = ReadingColumn + 1;
     using Drafts = std::array<std::optional<Draft>, typedColumns>;
 
     struct ShownRow {

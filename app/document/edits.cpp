@@ -83,6 +83,11 @@ void changeAmount(Document& document, RowPlace place, const Amount& amount, Gest
     change(document, Words::tr("Change amount of %1").arg(nameOf(document, place)), RowField{place, &Row::amount}, amount, gesture);
 }
 
+void changeReading(Document& document, RowPlace place, std::optional<double> brix)
+{
+    change(document, Words::tr("Change reading of %1").arg(nameOf(document, place)), RowField{place, &Row::measuredBrix}, brix);
+}
+
 void renameIngredient(Document& document, RowPlace place, const std::string& ingredient)
 {
     change(document, Words::tr("Replace %1").arg(nameOf(document, place)), RowField{place, &Row::ingredient}, ingredient);

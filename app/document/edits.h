@@ -21,6 +21,10 @@ struct RowPlace {
 };
 
 void changeAmount(Document& document, RowPlace place, const Amount& amount, Gesture gesture = {});
+
+/// What a refractometer reads in this row's fruit or juice; none for what the catalogue says.
+void changeReading(Document& document, RowPlace place, std::optional<double> brix);
+
 void renameIngredient(Document& document, RowPlace place, const std::string& ingredient);
 /// Puts another ingredient, and how much of it, in the place of a row's.
 void replaceIngredient(Document& document, RowPlace place, const std::string& ingredient, const Amount& amount);

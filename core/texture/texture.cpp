@@ -109,7 +109,7 @@ Sentence spiritFault(const SpiritExcess& excess, Celsius freezer)
     if (excess.spiritToRemove)
         return phrase("Too much alcohol to set at {0} °C: take out {1} mL of a spirit of 40 % vol, or add {2} g of water.",
             temperature(freezer), whole(excess.spiritToRemove->value), whole(excess.waterToAdd.value));
-    return phrase("Too much alcohol and sugar to set at {0} °C: add {1} g of water, or leave both out in part.",
+    return phrase("Too strong to set at {0} °C: add {1} g of water, or leave out part of the alcohol and the sugar.",
         temperature(freezer), whole(excess.waterToAdd.value));
 }
 
@@ -118,9 +118,11 @@ void addFreezingFaults(Texture& result, const Mix& mix, const TextureInput& inpu
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
     if (ice >= setsFirmly)
         return;
-    if (ice < holds)
+    if (result.iceInFreezer.value <= 0.0)
+        result.faults.push_back(phrase("Will not freeze at {0} °C: no ice forms.", temperature(input.freezerAt)));
+    else if (ice < holds)
         result.faults.push_back(phrase("Will not freeze at {0} °C: only {1} % of the mix turns to ice.",
-            temperature(input.freezerAt), whole(percent(result.iceInFreezer))));
+            temperature(input.freezerAt), tenths(percent(result.iceInFreezer))));
     else
         result.faults.push_back(
             phrase("Stays soft in a freezer at {0} °C: it will not scrape or hold a shape.", temperature(input.freezerAt)));

@@ -26,6 +26,28 @@ protected:
     }
 };
 
+TEST_F(Rows, AReadingRescalesTheFruitAndIsOneStep)
+{
+    lay("500 g pear purée\n100 g sugar");
+    const double byTable = window.document().analysis().shares.sugars.value;
+    for (const QString text : {"14,5", "14.5 °Bx", "14.5brix"}) {
+        enter(0, Model::ReadingColumn, text);
+        EXPECT_EQ(window.document().recipe().components[0].rows[0].measuredBrix, 14.5) << text.toStdString();
+    }
+    EXPECT_EQ(history().count(), 1);
+    EXPECT_EQ(history().undoText().toStdString(), "Change reading of Pear purée");
+    EXPECT_NE(window.document().analysis().shares.sugars.value, byTable);
+    enter(0, Model::ReadingColumn, "sweet");
+    EXPECT_EQ(window.document().recipe().components[0].rows[0].measuredBrix, 14.5);
+    goTo(0, Model::ReadingColumn);
+    press(Qt::Key_F2);
+    press(Qt::Key_A, Qt::ControlModifier);
+    press(Qt::Key_Delete);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(window.document().recipe().components[0].rows[0].measuredBrix.has_value());
+    EXPECT_DOUBLE_EQ(window.document().analysis().shares.sugars.value, byTable);
+}
+
 TEST_F(Rows, CopyIsTextForAnyProgram)
 {
     lay("250 g water\n1 1/2 cups sugar\n20 g lemon juice");

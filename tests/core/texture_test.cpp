@@ -55,7 +55,7 @@ TEST(Texture, SpiritOnlyWillNotFreezeAndTheSentenceSaysWhatToDo)
 {
     const Texture found = textureOf(mixOf(0, 0, 0, 33.3), Process::Scraped);
     EXPECT_FALSE(found.willFreeze);
-    EXPECT_NE(allText(found.faults).find("Will not freeze at -18 °C"), std::string::npos);
+    EXPECT_NE(allText(found.faults).find("Will not freeze at -18 °C: no ice forms."), std::string::npos);
     EXPECT_NE(allText(found.faults).find("of water"), std::string::npos) << allText(found.faults);
     EXPECT_FALSE(found.spiritExcess->spiritToRemove.has_value());  // nothing would be left
 }
