@@ -59,7 +59,11 @@ std::string lineOf(const Row& row)
         natural = amountNumber(row.amount) + " " + ingredient + note;
     if (says(natural, row))
         return natural;
-    return exactNumber(row.amount.value) + " " + std::string(factsOf(row.amount.unit).symbol) + " " + ingredient + note;
+    const std::string number = exactNumber(row.amount.value);
+    const std::string symbol(factsOf(row.amount.unit).symbol);
+    const std::string full = number + " " + symbol + " " + ingredient + note;
+    // In cells of their own a name cannot run into a unit, as "of. mix" does after "%".
+    return says(full, row) ? full : onOneLine(row.ingredient) + "\t" + number + "\t" + symbol + note;
 }
 
 }  // namespace

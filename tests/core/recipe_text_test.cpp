@@ -209,6 +209,13 @@ std::string anyName()
     return name.empty() || isBlank(name) ? "x" + name + "x" : name;
 }
 
+// Found by fuzzing: "% of. mix" is a spelling of the unit, so that the name was lost.
+TEST(RowText, ANameThatContinuesItsUnitReadsBack)
+{
+    const std::vector<Row> rows = {{"of. mix", {12, Unit::PercentOfMix}, "", ""}};
+    EXPECT_EQ(recipeFromText(rowsToText(rows))->components[0].rows, rows);
+}
+
 RC_GTEST_PROP(RowsToText, WhatIsWrittenIsReadBack, ())
 {
     std::vector<Row> rows;
