@@ -60,6 +60,8 @@ struct Ingredient {
     std::vector<Allergen> allergens;
     std::vector<Hazard> hazards;
     std::string source;
+    std::optional<double> energy_kcalPer100g = {};  // as a table prints it, which the composition is checked against
+    std::string energyNote = {};  // the table, and why it differs from the sum of the parts if it does by more than 5 %
     friend bool operator==(const Ingredient&, const Ingredient&) = default;
 };
 

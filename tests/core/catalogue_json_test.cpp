@@ -2,6 +2,7 @@
 
 #include "../shipped_catalogue.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace {
@@ -158,6 +159,26 @@ TEST(CatalogueJson, RefusesOtherFiles)
     EXPECT_FALSE(catalogueFromJson(""));
     EXPECT_FALSE(catalogueFromJson("garbage"));
     EXPECT_FALSE(catalogueFromJson(R"({"format": "firn-catalogue", "format": "firn-catalogue", "version": 1, "ingredients": []})"));
+}
+
+TEST(CatalogueJson, WritesWhatItReads)
+{
+    const auto shipped = shippedCatalogue().all();
+    const auto again = catalogueFromJson(catalogueToJson(shipped));
+    ASSERT_TRUE(again) << english(again.error());
+    EXPECT_TRUE(std::ranges::equal(again->all(), shipped));
+
+    Ingredient torn;
+    torn.id = "torn";
+    torn.name = "to\xffrn";
+    torn.composition.per100g[Constituent::Water] = {100};
+    torn.energy_kcalPer100g = 0.5;
+    torn.energyNote = "a table";
+    const auto mended = catalogueFromJson(catalogueToJson({&torn, 1}));
+    ASSERT_TRUE(mended) << english(mended.error());
+    EXPECT_EQ(mended->all()[0].name, "to\uFFFDrn");
+    EXPECT_EQ(mended->all()[0].energy_kcalPer100g, 0.5);
+    EXPECT_EQ(mended->all()[0].energyNote, "a table");
 }
 
 }  // namespace
