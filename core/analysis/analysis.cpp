@@ -6,7 +6,6 @@
 #include "solution/ethanol.h"
 #include "solution/volume.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace firn {
@@ -20,21 +19,32 @@ Shares sharesOf(const Mix& mix)
         share(mix[Constituent::Protein]), share(mix[Constituent::Ethanol]), share(totalSolids(mix)), share(mix.milkSolidsNotFat)};
 }
 
-/// What the figures are about, and how far its sugars may stray.
+/// What the figures are about, how far its sugars may stray, and how it is frozen.
 struct Subject {
     Mix mix;
+    Millilitres volume_20c;
+    Millilitres air;
     double sugarsVariance_g2 = 0.0;
+    std::optional<Process> process;
 };
 
-Subject subjectOf(const std::vector<PreparedComponent>& components, std::optional<std::size_t> chosen)
+Subject subjectOf(const Recipe& recipe, const std::vector<PreparedComponent>& components, std::optional<std::size_t> chosen,
+    std::optional<std::size_t> stepsDone)
 {
     Subject subject;
+    subject.process = recipe.process;
+    std::size_t parts = 0;
     for (std::size_t i = 0; i < components.size(); ++i) {
         const PreparedComponent& component = components[i];
         if (chosen ? *chosen != i : component.isPartOfAnother)
             continue;
-        subject.mix.add(component.mix());
+        const Mix& mix = chosen && stepsDone ? component.mixAfter(*stepsDone) : component.mix();
+        subject.mix.add(mix);
+        const Millilitres volume = volumeOf(mix, {20.0});
+        subject.volume_20c += volume;
+        subject.air += volume * (overrunOf(recipe, i) / 100.0);
         subject.sugarsVariance_g2 += component.sugarsVariance_g2;
+        subject.process = parts++ == 0 ? processOf(recipe, i) : recipe.process;
     }
     return subject;
 }
@@ -51,19 +61,21 @@ Conditions conditionsOf(const Recipe& recipe)
     return conditions;
 }
 
-Analysis analyse(
-    const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::optional<std::size_t> component)
+Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions,
+    std::optional<std::size_t> component, std::optional<std::size_t> stepsDone)
 {
     Analysis result;
     result.conditions = conditions;
-    std::vector<PreparedComponent> components = prepared(recipe, catalogue);
-    const Subject subject = subjectOf(components, component);
+    Preparation preparation = prepared(recipe, catalogue);
+    const Subject subject = subjectOf(recipe, preparation.components, component, stepsDone);
 
     const Mix& mix = result.mix = subject.mix;
     result.ribbon = ribbonOf(mix.amounts);
     result.mass = mix.mass();
     result.water = mix[Constituent::Water];
-    result.volume_20c = volumeOf(mix, {20.0});
+    result.volume_20c = subject.volume_20c;
+    if (subject.volume_20c.value > 0.0)
+        result.overrun_percent = 100.0 * (subject.air / subject.volume_20c);
     result.shares = sharesOf(mix);
     if (!mix.isEmpty()) {
         result.alcohol_percentByVolume =
@@ -76,24 +88,18 @@ Analysis analyse(
 
     result.freezing = freezingCurve(mix);
     result.textbook = textbookFreezing(textbookMix(mix));
-    const Process process = conditions.process.value_or(recipe.process.value_or(Process::Churned));
-    result.texture = texture(mix, result.freezing, {process, recipe.overrun_percent, conditions.serveAt, conditions.freezerAt});
+    const Process process = conditions.process.value_or(subject.process.value_or(Process::Churned));
+    result.texture = texture(mix, result.freezing, {process, result.overrun_percent, conditions.serveAt, conditions.freezerAt});
     result.readings = readings(mix, conditions.readAt);
 
-    std::vector<const Ingredient*> ingredients;
-    for (PreparedComponent& each : components) {
+    for (PreparedComponent& each : preparation.components) {
         auto& rows = result.components.emplace_back();
         rows.reserve(each.rows.size());
-        for (PreparedRow& row : each.rows) {
-            if (row.ingredient && row.analysis.mass.value > 0.0)
-                ingredients.push_back(row.ingredient);
+        for (PreparedRow& row : each.rows)
             rows.push_back(std::move(row.analysis));
-        }
         result.steps.push_back(std::move(each.steps));
     }
-    std::sort(ingredients.begin(), ingredients.end());
-    ingredients.erase(std::unique(ingredients.begin(), ingredients.end()), ingredients.end());
-    result.cautions = cautionsFor(recipe, result, ingredients);
+    result.cautions = cautionsFor(recipe, result, preparation.ingredients);
     return result;
 }
 

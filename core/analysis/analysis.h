@@ -55,11 +55,12 @@ struct Analysis {
     Conditions conditions;
     std::vector<std::vector<RowAnalysis>> components;  // as in the recipe
     std::vector<std::vector<StepOutcome>> steps;       // of each component
-    Mix mix;  // of one component after its last step, or of the whole dessert; what all figures below are about
+    Mix mix;  // of one component after its steps, or of the whole dessert; what all figures below are about
     Ribbon ribbon{};
     Grams mass;
     Grams water;
     Millilitres volume_20c;
+    double overrun_percent = 0.0;  // of the component, or of the whole by volume
     Shares shares;
     double alcohol_percentByVolume = 0.0;   // mL of ethanol in 100 mL of the mix at 20 °C, before air
     MassFraction sugarsUncertainty;         // one standard deviation, from the spread of the ingredients
@@ -72,9 +73,9 @@ struct Analysis {
     std::vector<Caution> cautions;  // most serious first
 };
 
-/// Analyses one component of a recipe, or all of it as one mix where none is named (components that are part of others count once). Never
-/// fails: what cannot be counted is said in the rows and the cautions.
-Analysis analyse(
-    const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::optional<std::size_t> component = {});
+/// Analyses one component of a recipe, or all of it as one mix where none is named (components that are part of others count once): after its
+/// last step, or after so many of them. Never fails: what cannot be counted is said in the rows and the cautions.
+Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions,
+    std::optional<std::size_t> component = {}, std::optional<std::size_t> stepsDone = {});
 
 }  // namespace firn

@@ -8,19 +8,15 @@ namespace {
 
 Analysis wholeOf(const Recipe& recipe, const Catalogue& catalogue) { return analyse(recipe, catalogue, conditionsOf(recipe)); }
 
-Millilitres finishedVolume(const Analysis& whole, const Recipe& recipe)
-{
-    return whole.volume_20c * (1.0 + recipe.overrun_percent / 100.0);
-}
+Millilitres finishedVolume(const Analysis& whole) { return whole.volume_20c * (1.0 + whole.overrun_percent / 100.0); }
 
 /// The factor that each kind of size asks for; zero where one of its figures is zero or less.
 struct FactorOf {
-    const Recipe& recipe;
     const Analysis& whole;
 
     Result<double> operator()(const ByFactor& by) const { return by.factor; }
     Result<double> operator()(const ByMass& by) const { return by.mass / whole.mass; }
-    Result<double> operator()(const ByVolume& by) const { return by.volume / finishedVolume(whole, recipe); }
+    Result<double> operator()(const ByVolume& by) const { return by.volume / finishedVolume(whole); }
 
     Result<double> operator()(const ByPortions& by) const
     {
@@ -55,7 +51,7 @@ Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Anal
 {
     if (whole.mix.isEmpty())
         return failure(phrase("Nothing in the recipe has a weight yet: give it rows with amounts first."));
-    const Result<double> factor = std::visit(FactorOf{recipe, whole}, size);
+    const Result<double> factor = std::visit(FactorOf{whole}, size);
     if (!factor)
         return factor;
     if (!(*factor > 0.0))
@@ -105,7 +101,7 @@ Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Rec
     batch.recipe = rounded(exact, rounding);
     const Analysis made = wholeOf(batch.recipe, catalogue);
     batch.mass = made.mass;
-    batch.finishedVolume = finishedVolume(made, batch.recipe);
+    batch.finishedVolume = finishedVolume(made);
     batch.rounding = roundingEffect(wholeOf(exact, catalogue), made);
     return batch;
 }

@@ -20,7 +20,7 @@ struct ByMass {
     friend bool operator==(const ByMass&, const ByMass&) = default;
 };
 
-/// Finished: at 20 °C, with the air of the recipe's overrun.
+/// Finished: at 20 °C, with the air of each component's overrun.
 struct ByVolume {
     Millilitres volume;
     friend bool operator==(const ByVolume&, const ByVolume&) = default;
@@ -69,7 +69,7 @@ struct Batch {
     double factor = 1.0;
     Recipe recipe;
     Grams mass;
-    Millilitres finishedVolume;  // at 20 °C, with the air of the recipe's overrun
+    Millilitres finishedVolume;  // at 20 °C, with the air of each component's overrun
     RoundingEffect rounding;
 };
 

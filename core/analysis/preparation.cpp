@@ -21,11 +21,11 @@ std::string textOf(const Row& row)
     return amount + " " + row.ingredient;
 }
 
-/// A component's mix as something that can be weighed into another component.
-Ingredient asIngredient(const Component& component, const Mix& mix)
+/// A finished mix as something that can be weighed into another.
+Ingredient asIngredient(const std::string& name, const Mix& mix, const std::string& densitySource)
 {
     Ingredient result;
-    result.name = component.name;
+    result.name = name;
     if (mix.isEmpty())
         return result;
     const double perHundredGrams = 100.0 / mix.mass().value;
@@ -34,15 +34,17 @@ Ingredient asIngredient(const Component& component, const Mix& mix)
     result.composition.milkSolidsNotFat = mix.milkSolidsNotFat * perHundredGrams;
     result.composition.yolkSolids = mix.yolkSolids * perHundredGrams;
     result.density = densityOf(mix, {20.0});
-    result.densitySource = "the mix of this component";
+    result.densitySource = densitySource;
     return result;
 }
 
-class Preparation {
+class Work {
 public:
-    Preparation(const Recipe& recipe, const Catalogue& catalogue)
+    Work(const Recipe& recipe, const Catalogue& catalogue)
         : m_recipe(recipe)
         , m_catalogue(catalogue)
+        , m_own(recipe.ingredients)
+        , m_linked(recipe.linked.size())
         , m_components(recipe.components.size())
         , m_isDone(recipe.components.size(), false)
         , m_asIngredient(recipe.components.size())
@@ -51,13 +53,29 @@ public:
             prepare(i);
     }
 
-    std::vector<PreparedComponent> components() && { return std::move(m_components); }
+    Preparation done() &&
+    {
+        for (const PreparedComponent& component : m_components) {
+            for (const PreparedRow& row : component.rows)
+                if (row.ingredient && row.analysis.mass.value > 0.0)
+                    m_ingredients.push_back(row.ingredient);
+        }
+        std::ranges::sort(m_ingredients);
+        const auto repeated = std::ranges::unique(m_ingredients);
+        m_ingredients.erase(repeated.begin(), repeated.end());
+        return {std::move(m_components), std::move(m_ingredients)};
+    }
 
 private:
+    struct LinkedMix {
+        Ingredient asIngredient;
+        bool isCountedWhole;  // all rows of the linked recipe
+    };
+
     /// What a row's name stands for.
     struct Meaning {
         const Ingredient* ingredient = nullptr;
-        bool isComponent = false;
+        bool isMix = false;  // of another component or a linked recipe
         std::optional<Sentence> problem;
     };
 
@@ -73,6 +91,7 @@ private:
         for (const Row& row : component.rows)
             compositions.push_back(addRow(result, row));
         giveShares(result, component);
+        sayWhatLinkedRecipesLack(result, compositions);
         for (std::size_t i = 0; i < result.rows.size(); ++i) {
             PreparedRow& row = result.rows[i];
             if (!compositions[i] || row.analysis.mass.value <= 0.0)
@@ -87,7 +106,7 @@ private:
         result.steps = outcomesOf(component.steps, result.weighedOut, rowsForSteps(component, result, compositions));
         result.isPartOfAnother = m_components[index].isPartOfAnother;
         m_components[index] = std::move(result);
-        m_asIngredient[index] = asIngredient(component, m_components[index].mix());
+        m_asIngredient[index] = asIngredient(component.name, m_components[index].mix(), "the mix of this component");
         m_isDone[index] = true;
         m_chain.pop_back();
     }
@@ -107,7 +126,7 @@ private:
             }
             result.problem = std::move(meaning.problem);
         } else {
-            prepared.ingredient = meaning.isComponent ? nullptr : meaning.ingredient;
+            prepared.ingredient = meaning.isMix ? nullptr : meaning.ingredient;
             result.ingredientId = meaning.ingredient->id;
             result.ingredientName = meaning.ingredient->name;
             if (row.measuredBrix)
@@ -149,7 +168,9 @@ private:
     {
         if (row.ingredient.empty())
             return {nullptr, false, phrase("A row has no ingredient and counts for nothing: name it or delete it.")};
-        if (const Ingredient* ingredient = m_catalogue.find(row.ingredient))
+        if (const Ingredient* mix = linked(row.ingredient))
+            return {mix, true, {}};
+        if (const Ingredient* ingredient = find(row.ingredient))
             return {ingredient, false, {}};
         const auto named = std::find_if(m_recipe.components.begin(), m_recipe.components.end(),
             [name = folded(row.ingredient)](const Component& c) { return !c.name.empty() && folded(c.name) == name; });
@@ -168,6 +189,51 @@ private:
         prepare(index);
         m_components[index].isPartOfAnother = true;
         return {&m_asIngredient[index], true, {}};
+    }
+
+    /// The recipe's own ingredient, or the catalogue's.
+    const Ingredient* find(const std::string& name) const
+    {
+        const Ingredient* found = Catalogue::findIn({&m_own, &m_catalogue}, name);
+        const auto own = std::ranges::find(m_own.all(), found, [](const Ingredient& each) { return &each; });
+        return own == m_own.all().end() ? found : &m_recipe.ingredients[std::size_t(own - m_own.all().begin())];
+    }
+
+    /// The mix of a linked recipe of this name, made when it is first asked for.
+    const Ingredient* linked(const std::string& name)
+    {
+        if (m_recipe.linked.empty())
+            return nullptr;
+        const auto link =
+            std::ranges::find(m_recipe.linked, folded(name), [](const LinkedRecipe& each) { return folded(each.name); });
+        if (link == m_recipe.linked.end())
+            return nullptr;
+        auto& mix = m_linked[std::size_t(link - m_recipe.linked.begin())];
+        if (mix)
+            return &mix->asIngredient;
+        const Preparation preparation = prepared(link->recipe, m_catalogue);
+        m_ingredients.insert(m_ingredients.end(), preparation.ingredients.begin(), preparation.ingredients.end());
+        Mix whole;
+        bool isCountedWhole = true;
+        for (const PreparedComponent& component : preparation.components) {
+            if (!component.isPartOfAnother)
+                whole.add(component.mix());
+            isCountedWhole &=
+                std::ranges::none_of(component.rows, [](const auto& row) { return row.analysis.problem.has_value(); });
+        }
+        mix = {asIngredient(link->name, whole, "the mix of the linked recipe"), isCountedWhole};
+        return &mix->asIngredient;
+    }
+
+    void sayWhatLinkedRecipesLack(PreparedComponent& result, const std::vector<const Composition*>& compositions) const
+    {
+        for (std::size_t i = 0; i < result.rows.size(); ++i) {
+            std::optional<Sentence>& problem = result.rows[i].analysis.problem;
+            for (const auto& linked : m_linked)
+                if (linked && !linked->isCountedWhole && compositions[i] == &linked->asIngredient.composition && !problem)
+                    problem = phrase(
+                        "Not all rows of the linked recipe “{0}” are counted: open it and mend them.", linked->asIngredient.name);
+        }
     }
 
     /// Rows in % of the mix: the weighed rows of the component are what is left of 100 %.
@@ -212,6 +278,9 @@ private:
 
     const Recipe& m_recipe;
     const Catalogue& m_catalogue;
+    Catalogue m_own;                                 // copies of the recipe's ingredients
+    std::vector<std::optional<LinkedMix>> m_linked;  // mixes of the linked recipes that rows name
+    std::vector<const Ingredient*> m_ingredients;
     std::vector<PreparedComponent> m_components;
     std::vector<bool> m_isDone;
     std::vector<Ingredient> m_asIngredient;
@@ -221,9 +290,6 @@ private:
 
 }  // namespace
 
-std::vector<PreparedComponent> prepared(const Recipe& recipe, const Catalogue& catalogue)
-{
-    return Preparation(recipe, catalogue).components();
-}
+Preparation prepared(const Recipe& recipe, const Catalogue& catalogue) { return Work(recipe, catalogue).done(); }
 
 }  // namespace firn

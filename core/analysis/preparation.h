@@ -4,11 +4,13 @@
 #include "analysis/analysis.h"
 #include "analysis/steps.h"
 
+#include <algorithm>
+
 namespace firn {
 
 struct PreparedRow {
     RowAnalysis analysis;
-    const Ingredient* ingredient = nullptr;  // none for an unknown name and for another component
+    const Ingredient* ingredient = nullptr;  // none for an unknown name, another component and a linked recipe
 };
 
 struct PreparedComponent {
@@ -18,11 +20,23 @@ struct PreparedComponent {
     double sugarsVariance_g2 = 0.0;  // of the rows' sugars, which stray independently; a measured row does not
     bool isPartOfAnother = false;
 
-    const Mix& mix() const { return steps.empty() ? weighedOut : steps.back().after; }
+    const Mix& mix() const { return mixAfter(steps.size()); }
+    /// After so many steps, or all where there are fewer.
+    const Mix& mixAfter(std::size_t stepsDone) const
+    {
+        const std::size_t done = std::min(stepsDone, steps.size());
+        return done == 0 ? weighedOut : steps[done - 1].after;
+    }
 };
 
-/// In the order of the recipe. A row may name another component, of which its mix after the last step is taken; a component that would be
-/// part of itself is left out of the row that closes the circle, and the row says so with the whole chain.
-std::vector<PreparedComponent> prepared(const Recipe& recipe, const Catalogue& catalogue);
+struct Preparation {
+    std::vector<PreparedComponent> components;   // in the order of the recipe
+    std::vector<const Ingredient*> ingredients;  // all that have a weight, those of linked recipes too, each once
+};
+
+/// A row may name another component, of which its mix after the last step is taken; a component that would be part of itself is left out of
+/// the row that closes the circle, and the row says so with the whole chain. A row may also name a linked recipe, whose components are taken
+/// together. Names stand for the recipe's own ingredients before the catalogue's.
+Preparation prepared(const Recipe& recipe, const Catalogue& catalogue);
 
 }  // namespace firn

@@ -1,5 +1,6 @@
 #include "exchange/recipe_json.h"
 
+#include "exchange/ingredient_json.h"
 #include "exchange/recipe_fields.h"
 #include "exchange/step_json.h"
 
@@ -99,6 +100,12 @@ Fault readSteps(const Json& value, std::size_t component, std::vector<Step>& ste
     return std::nullopt;
 }
 
+/// The fault with the component it is in.
+Fault placed(const Fault& fault, std::size_t component)
+{
+    return fault ? Fault(phrase("Component {0}: {1}", wholeNumber(component), english(*fault))) : std::nullopt;
+}
+
 Result<Component> componentFrom(const Json& json, std::size_t number)
 {
     if (!json.is_object() || !json.contains("rows"))
@@ -107,16 +114,18 @@ Result<Component> componentFrom(const Json& json, std::size_t number)
     UnknownFieldsReader unknown;
     for (const auto& [key, value] : json.items()) {
         Fault fault;
-        if (key == "name") {
-            if (const auto wrong = readText(key, value, component.name))
-                fault = phrase("Component {0}: {1}", wholeNumber(number), english(*wrong));
-        } else if (key == "rows") {
+        if (key == "name")
+            fault = placed(readText(key, value, component.name), number);
+        else if (key == "process")
+            fault = placed(readProcess(key, value, component.process), number);
+        else if (key == "overrun_percent")
+            fault = placed(readNumber(key, value, 0.0, largestOverrun_percent, component.overrun_percent), number);
+        else if (key == "rows")
             fault = readRows(value, number, component.rows);
-        } else if (key == "steps") {
+        else if (key == "steps")
             fault = readSteps(value, number, component.steps);
-        } else {
+        else
             unknown.keep(key, value);
-        }
         if (fault)
             return failure(std::move(*fault));
     }
@@ -140,6 +149,21 @@ Fault readComponents(const Json& value, std::vector<Component>& components)
     return std::nullopt;
 }
 
+Fault readIngredients(const Json& value, std::vector<Ingredient>& ingredients)
+{
+    if (!value.is_array())
+        return phrase("\"ingredients\" must be a list.");
+    for (const Json& json : value) {
+        auto ingredient = ingredientFromJson(json, "own ingredient " + std::to_string(ingredients.size() + 1));
+        if (!ingredient)
+            return ingredient.error();
+        ingredients.push_back(std::move(*ingredient));
+    }
+    return std::nullopt;
+}
+
+Fault readLinked(const Json& value, std::vector<LinkedRecipe>& linked);
+
 Fault faultOfFormat(const Json& json)
 {
     if (!json.is_object() || !json.contains("format") || json["format"] != recipeFormat)
@@ -154,19 +178,14 @@ Fault faultOfFormat(const Json& json)
     return std::nullopt;
 }
 
-}  // namespace
-
-Result<Recipe> recipeFromJson(std::string_view text)
+Result<Recipe> recipeFrom(const Json& json)
 {
-    const auto json = jsonFromText(text);
-    if (!json)
-        return failure(json.error());
-    if (auto fault = faultOfFormat(*json))
+    if (auto fault = faultOfFormat(json))
         return failure(std::move(*fault));
 
     Recipe recipe;
     UnknownFieldsReader unknown;
-    for (const auto& [key, value] : json->items()) {
+    for (const auto& [key, value] : json.items()) {
         Fault fault;
         if (key == "title")
             fault = readText(key, value, recipe.title);
@@ -182,6 +201,10 @@ Result<Recipe> recipeFromJson(std::string_view text)
             fault = readText(key, value, recipe.notes);
         else if (key == "components")
             fault = readComponents(value, recipe.components);
+        else if (key == "ingredients")
+            fault = readIngredients(value, recipe.ingredients);
+        else if (key == "linked_recipes")
+            fault = readLinked(value, recipe.linked);
         else if (key != "format" && key != "version")
             unknown.keep(key, value);
         if (fault)
@@ -189,6 +212,54 @@ Result<Recipe> recipeFromJson(std::string_view text)
     }
     recipe.unknown = unknown.text();
     return recipe;
+}
+
+Result<LinkedRecipe> linkedFrom(const Json& json)
+{
+    LinkedRecipe linked;
+    for (const char* needed : {"name", "file", "recipe"}) {
+        if (!json.is_object() || !json.contains(needed))
+            return failure(*missing(needed));
+    }
+    for (const auto& [key, value] : json.items()) {
+        Fault fault;
+        if (key == "name") {
+            fault = readText(key, value, linked.name);
+        } else if (key == "file") {
+            fault = readText(key, value, linked.file);
+        } else if (key == "recipe") {
+            auto recipe = recipeFrom(value);
+            if (!recipe)
+                return failure(recipe.error());
+            linked.recipe = std::move(*recipe);
+        } else {
+            fault = phrase("The field \"{0}\" is not known here. Remove it or correct its spelling.", key);
+        }
+        if (fault)
+            return failure(std::move(*fault));
+    }
+    return linked;
+}
+
+Fault readLinked(const Json& value, std::vector<LinkedRecipe>& linked)
+{
+    if (!value.is_array())
+        return phrase("\"linked_recipes\" must be a list.");
+    for (const Json& json : value) {
+        auto link = linkedFrom(json);
+        if (!link)
+            return phrase("Linked recipe {0}: {1}", wholeNumber(linked.size() + 1), english(link.error()));
+        linked.push_back(std::move(*link));
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Recipe> recipeFromJson(std::string_view text)
+{
+    const auto json = jsonFromText(text);
+    return json ? recipeFrom(*json) : failure(json.error());
 }
 
 }  // namespace firn

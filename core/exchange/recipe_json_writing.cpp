@@ -1,3 +1,4 @@
+#include "exchange/ingredient_json.h"
 #include "exchange/json.h"
 #include "exchange/recipe_json.h"
 #include "exchange/step_json.h"
@@ -11,12 +12,13 @@ namespace {
 
 constexpr std::string_view indentOfRecipe = "  ";
 constexpr std::string_view indentOfComponent = "      ";
+constexpr std::string_view indentOfLinked = "    ";
 
-/// The value on several lines, which all but the first are indented.
-std::string indented(const Json& value, std::string_view indent)
+/// JSON on several lines, of which all but the first are indented.
+std::string indented(std::string_view json, std::string_view indent)
 {
     std::string text;
-    for (const char c : value.dump(2)) {
+    for (const char c : json) {
         text += c;
         if (c == '\n')  // only ever between values: inside a text it is written \n
             text += indent;
@@ -56,7 +58,12 @@ void writeRow(std::string& out, const Row& row)
 
 void writeComponent(std::string& out, const Component& component)
 {
-    out += "    {\n      \"name\": " + jsonString(component.name) + ",\n      \"rows\": [";
+    out += "    {\n      \"name\": " + jsonString(component.name);
+    if (component.process)
+        out += ",\n      \"process\": " + jsonString(keyOf(*component.process));
+    if (component.overrun_percent)
+        out += ",\n      \"overrun_percent\": " + numberText(*component.overrun_percent);
+    out += ",\n      \"rows\": [";
     for (const Row& row : component.rows) {
         out += &row == component.rows.data() ? "\n" : ",\n";
         writeRow(out, row);
@@ -67,9 +74,17 @@ void writeComponent(std::string& out, const Component& component)
     if (!component.steps.empty())
         out += "\n      ]";
     forEachUnknown(component.unknown, [&](const std::string& key, const Json& value) {
-        out += ",\n      " + jsonString(key) + ": " + indented(value, indentOfComponent);
+        out += ",\n      " + jsonString(key) + ": " + indented(value.dump(2), indentOfComponent);
     });
     out += "\n    }";
+}
+
+void writeLinked(std::string& out, const LinkedRecipe& linked)
+{
+    std::string recipe = recipeToJson(linked.recipe);
+    recipe.pop_back();  // the line end behind it
+    out += "    {\"name\": " + jsonString(linked.name) + ", \"file\": " + jsonString(linked.file)
+           + ", \"recipe\": " + indented(recipe, indentOfLinked) + "}";
 }
 
 }  // namespace
@@ -95,7 +110,17 @@ std::string recipeToJson(const Recipe& recipe)
         writeComponent(out, component);
     }
     out += "\n  ]";
-    forEachUnknown(recipe.unknown, [&](const std::string& key, const Json& value) { field(key, indented(value, indentOfRecipe)); });
+    for (const Ingredient& ingredient : recipe.ingredients)
+        out += std::string(&ingredient == recipe.ingredients.data() ? ",\n  \"ingredients\": [\n" : ",\n") + "    "
+               + ingredientToJson(ingredient);
+    out += recipe.ingredients.empty() ? "" : "\n  ]";
+    for (const LinkedRecipe& linked : recipe.linked) {
+        out += &linked == recipe.linked.data() ? ",\n  \"linked_recipes\": [\n" : ",\n";
+        writeLinked(out, linked);
+    }
+    out += recipe.linked.empty() ? "" : "\n  ]";
+    forEachUnknown(
+        recipe.unknown, [&](const std::string& key, const Json& value) { field(key, indented(value.dump(2), indentOfRecipe)); });
     return out + "\n}\n";
 }
 

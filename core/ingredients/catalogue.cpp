@@ -147,14 +147,21 @@ void Catalogue::index(std::string_view text, std::size_t index, bool isName)
     m_bySingularWords.try_emplace(joined(singularWords(text)), index);
 }
 
-const Ingredient* Catalogue::findWords(const std::vector<std::string>& words) const
+const Ingredient* Catalogue::findWords(const std::string& singularWords) const
 {
-    const auto found = m_bySingularWords.find(joined(words));
-    return found == m_bySingularWords.end() || words.empty() ? nullptr : &m_ingredients[found->second];
+    const auto found = m_bySingularWords.find(singularWords);
+    return found == m_bySingularWords.end() ? nullptr : &m_ingredients[found->second];
 }
 
-const Ingredient* Catalogue::find(std::string_view text) const
+const Ingredient* Catalogue::findIn(std::initializer_list<const Catalogue*> catalogues, std::string_view text)
 {
+    const auto findWords = [&catalogues](const Words& words) -> const Ingredient* {
+        const std::string key = joined(words);
+        for (const Catalogue* catalogue : catalogues)
+            if (const Ingredient* found = words.empty() ? nullptr : catalogue->findWords(key))
+                return found;
+        return nullptr;
+    };
     const Words words = singularWords(text);
     if (const auto* ingredient = findWords(words)) {
         return ingredient;

@@ -3,6 +3,7 @@
 
 #include "ingredients/ingredient.h"
 
+#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -22,7 +23,10 @@ public:
     /// The ingredient meant by an id, a name, a synonym, or a plural of these, whatever the case and accents. Words of preparation
     /// ("ripe", "finely chopped") may stand around it, and "sugar, brown" is brown sugar. nullptr where that names nothing: a
     /// wrong ingredient would be worse than none.
-    const Ingredient* find(std::string_view text) const;
+    const Ingredient* find(std::string_view text) const { return findIn({this}, text); }
+
+    /// The same in several catalogues: of those that know the text in the least changed form, the first one has it.
+    static const Ingredient* findIn(std::initializer_list<const Catalogue*> catalogues, std::string_view text);
 
     /// Ingredients for a type-ahead, best first: what is called just so, then names that begin with the text, then words that do, then
     /// text anywhere, and last, from four letters on, words that begin with the text but for one slip of the finger.
@@ -35,7 +39,7 @@ private:
         bool isName;
     };
     void index(std::string_view text, std::size_t index, bool isName);
-    const Ingredient* findWords(const std::vector<std::string>& words) const;
+    const Ingredient* findWords(const std::string& singularWords) const;
 
     std::vector<Ingredient> m_ingredients;
     std::vector<Entry> m_entries;

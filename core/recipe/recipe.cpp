@@ -29,4 +29,17 @@ std::optional<Process> processNamed(std::string_view key)
     return found == processKeys.end() ? std::nullopt : std::optional(found->process);
 }
 
+bool operator==(const Recipe&, const Recipe&) = default;
+
+std::optional<Process> processOf(const Recipe& recipe, std::size_t component)
+{
+    const auto own = recipe.components.at(component).process;
+    return own ? own : recipe.process;
+}
+
+double overrunOf(const Recipe& recipe, std::size_t component)
+{
+    return recipe.components.at(component).overrun_percent.value_or(recipe.overrun_percent);
+}
+
 }  // namespace firn

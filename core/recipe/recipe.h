@@ -1,6 +1,7 @@
 // A recipe as the cook writes it.
 #pragma once
 
+#include "ingredients/ingredient.h"
 #include "recipe/step.h"
 #include "units/amount.h"
 
@@ -21,7 +22,8 @@ std::optional<Process> processNamed(std::string_view key);
 using UnknownFields = std::string;
 
 struct Row {
-    std::string ingredient;  // an id, the name as typed, or the name of another component; unknown names stay as typed
+    std::string
+        ingredient;  // an id, a name as typed, or the name of another component or linked recipe; unknown names stay as typed
     Amount amount;
     std::string note;
     UnknownFields unknown;
@@ -33,9 +35,13 @@ struct Component {
     std::string name;
     std::vector<Row> rows;
     UnknownFields unknown;
-    std::vector<Step> steps = {};  // what is done with the rows, in order
+    std::vector<Step> steps = {};                // what is done with the rows, in order
+    std::optional<Process> process = {};         // where it differs from the recipe's
+    std::optional<double> overrun_percent = {};  // where it differs from the recipe's
     friend bool operator==(const Component&, const Component&) = default;
 };
+
+struct LinkedRecipe;
 
 struct Recipe {
     std::string title;
@@ -46,7 +52,21 @@ struct Recipe {
     std::string notes;
     std::vector<Component> components{Component{}};  // never empty
     UnknownFields unknown;
-    friend bool operator==(const Recipe&, const Recipe&) = default;
+    std::vector<Ingredient> ingredients = {};  // the cook's own ones that it uses, so that it reads the same on another machine
+    std::vector<LinkedRecipe> linked = {};
+    friend bool operator==(const Recipe&, const Recipe&);
 };
+
+/// Another recipe that rows can name as an ingredient, as it was when it was taken in: its file may change, move or be missing.
+struct LinkedRecipe {
+    std::string name;  // as rows have it
+    std::string file;  // absolute, or from the folder of the recipe that links to it
+    Recipe recipe;
+    friend bool operator==(const LinkedRecipe&, const LinkedRecipe&) = default;
+};
+
+/// How a component is frozen, and with how much air: its own, else the recipe's; none where neither says so.
+std::optional<Process> processOf(const Recipe& recipe, std::size_t component);
+double overrunOf(const Recipe& recipe, std::size_t component);
 
 }  // namespace firn

@@ -1,0 +1,96 @@
+#include "exchange/linked_recipes.h"
+
+#include "exchange/files.h"
+#include "exchange/plain_text.h"
+
+#include <algorithm>
+
+namespace firn {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// One form for all ways of writing a path; as it is where the file system cannot say.
+fs::path plain(const fs::path& path)
+{
+    std::error_code error;
+    const fs::path canonical = fs::weakly_canonical(path, error);
+    return error ? path.lexically_normal() : canonical;
+}
+
+Result<Recipe> recipeIn(const fs::path& file)
+{
+    const auto contents = contentsOf(file);
+    return contents ? recipeFromContents(*contents, file) : failure(contents.error());
+}
+
+std::size_t chainUnder(const Recipe& recipe)
+{
+    std::size_t longest = 0;
+    for (const LinkedRecipe& linked : recipe.linked)
+        longest = std::max(longest, 1 + chainUnder(linked.recipe));
+    return longest;
+}
+
+}  // namespace
+
+std::string chainOfLinks(const fs::path& sought, const Recipe& recipe, const fs::path& folder)
+{
+    for (const LinkedRecipe& linked : recipe.linked) {
+        const fs::path file = plain(folder / linked.file);
+        if (file == plain(sought))
+            return linked.name;
+        if (const std::string chain = chainOfLinks(sought, linked.recipe, file.parent_path()); !chain.empty())
+            return linked.name + " → " + chain;
+    }
+    return {};
+}
+
+Result<LinkedRecipe> takenIn(const fs::path& file, const fs::path& home)
+{
+    const fs::path itsFile = plain(file);
+    auto recipe = recipeIn(itsFile);
+    if (!recipe)
+        return failure(recipe.error());
+    const std::string name = recipe->title.empty() ? itsFile.stem().string() : recipe->title;
+    if (!home.empty()) {
+        const std::string chain = itsFile == plain(home) ? name : chainOfLinks(home, *recipe, itsFile.parent_path());
+        if (!chain.empty())
+            return failure(phrase("A recipe cannot be part of itself: {0}. Link another recipe.", name + " → " + chain));
+    }
+    if (1 + chainUnder(*recipe) > longestChainOfLinks)
+        return failure(phrase("“{0}” links to recipes that link to recipes, more than {1} deep. Link one further down.", name,
+            wholeNumber(longestChainOfLinks)));
+    return LinkedRecipe{name, itsFile.string(), std::move(*recipe)};
+}
+
+Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, const fs::path& folder)
+{
+    auto now = recipeIn(folder / linked.file);
+    if (!now)
+        return failure(
+            phrase("The linked recipe “{0}” counts as it was when it was taken in: {1}", linked.name, english(now.error())));
+    if (*now == linked.recipe)
+        return std::optional<Recipe>();
+    return std::optional(std::move(*now));
+}
+
+Recipe withLinksFrom(const fs::path& folder, Recipe recipe)
+{
+    for (LinkedRecipe& linked : recipe.linked) {
+        const fs::path relative = fs::path(linked.file).lexically_relative(folder);
+        if (!relative.empty() && *relative.begin() != "..")
+            linked.file = relative.string();
+    }
+    return recipe;
+}
+
+Recipe withAbsoluteLinks(const fs::path& folder, Recipe recipe)
+{
+    for (LinkedRecipe& linked : recipe.linked)
+        linked.file = (folder / linked.file).lexically_normal().string();
+    return recipe;
+}
+
+}  // namespace firn
