@@ -3,8 +3,10 @@
 #include "bench/message_bar.h"
 #include "bench/questions.h"
 #include "document/built_in.h"
+#include "document/link_edits.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
+#include "exchange/linked_recipes.h"
 #include "gauges/wording.h"
 
 #include <QApplication>
@@ -140,6 +142,18 @@ void FileActions::open()
     const QString path = m_questions.fileToOpen(&m_window, QFileInfo(suggestedPath()).path());
     if (!path.isEmpty())
         openFile(path);
+}
+
+void FileActions::linkRecipe()
+{
+    const QString path = m_questions.fileToOpen(&m_window, QFileInfo(suggestedPath()).path());
+    if (path.isEmpty())
+        return;
+    auto linked = takenIn(fileSystemPath(path), fileSystemPath(m_document.path()));
+    if (!linked)
+        m_messages.say(translated(linked.error()));
+    else
+        firn::app::linkRecipe(m_document, m_document.component(), std::move(*linked));
 }
 
 void FileActions::fillRecent(QMenu& menu)

@@ -38,6 +38,9 @@ public:
     bool save();
     bool saveAs();
 
+    /// Asks for a recipe that becomes an ingredient of the component in view.
+    void linkRecipe();
+
     /// Takes back what was said about unreadable text, once there is none.
     void forgetRefusal();
 

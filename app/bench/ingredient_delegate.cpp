@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
+#include <iterator>
 
 namespace firn::app {
 
@@ -30,6 +31,22 @@ QString shownName(const Ingredient& ingredient, const std::string& typed)
         return name;
     const auto synonym = std::ranges::find_if(ingredient.synonyms, [&](const std::string& other) { return holds(other, text); });
     return synonym == ingredient.synonyms.end() ? name : QStringLiteral("%1 (%2)").arg(name, QString::fromStdString(*synonym));
+}
+
+/// Other components and linked recipes, and own ingredients that came with the recipe, whose name has the text in it.
+std::vector<std::string> mixesLike(const Document& document, const std::string& typed)
+{
+    std::vector<std::string> names;
+    const Recipe& recipe = document.recipe();
+    for (std::size_t i = 0; i < recipe.components.size(); ++i)
+        if (i != document.component())
+            names.push_back(recipe.components[i].name);
+    std::ranges::transform(recipe.linked, std::back_inserter(names), &LinkedRecipe::name);
+    for (const Ingredient& own : recipe.ingredients)
+        if (!document.catalogue().find(own.id))
+            names.push_back(own.name);
+    std::erase_if(names, [text = folded(typed)](const std::string& name) { return name.empty() || !holds(name, text); });
+    return names;
 }
 
 QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
@@ -65,9 +82,9 @@ void paintFlag(QPainter& painter, const QRect& cell, const QColor& colour)
 
 }  // namespace
 
-IngredientDelegate::IngredientDelegate(const Catalogue& catalogue, QObject* parent)
+IngredientDelegate::IngredientDelegate(const Document& document, QObject* parent)
     : QStyledItemDelegate(parent)
-    , m_catalogue(catalogue)
+    , m_document(document)
 {
 }
 
@@ -169,7 +186,9 @@ std::vector<Suggestion> IngredientDelegate::ingredientsLike(const QString& typed
         return {};
     const QString before = typed.chopped(name.size());
     std::vector<Suggestion> suggestions;
-    for (const Ingredient* ingredient : m_catalogue.search(row->ingredient, mostSuggestions))
+    for (const std::string& mix : mixesLike(m_document, row->ingredient))
+        suggestions.push_back({QString::fromStdString(mix), before + QString::fromStdString(mix)});
+    for (const Ingredient* ingredient : m_document.catalogue().search(row->ingredient, mostSuggestions))
         suggestions.push_back({shownName(*ingredient, row->ingredient), before + QString::fromStdString(ingredient->name)});
     return suggestions;
 }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "bench/suggesting_edit.h"
-#include "ingredients/catalogue.h"
+#include "document/document.h"
 
 #include <QStyledItemDelegate>
 
@@ -12,8 +12,8 @@ class IngredientDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
 public:
-    /// The catalogue must outlive the delegate.
-    IngredientDelegate(const Catalogue& catalogue, QObject* parent);
+    /// The document must outlive the delegate.
+    IngredientDelegate(const Document& document, QObject* parent);
 
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     void setEditorData(QWidget* editor, const QModelIndex& index) const override;
@@ -28,7 +28,7 @@ signals:
 private:
     std::vector<Suggestion> ingredientsLike(const QString& typed) const;
 
-    const Catalogue& m_catalogue;
+    const Document& m_document;
 };
 
 }  // namespace firn::app

@@ -32,7 +32,7 @@ IngredientTable::IngredientTable(Document& document, QWidget* parent)
     setObjectName(QStringLiteral("ingredients"));
     setAccessibleName(tr("Ingredients"));
     setModel(m_model);
-    auto* delegate = new IngredientDelegate(document.catalogue(), this);
+    auto* delegate = new IngredientDelegate(document, this);
     setItemDelegate(delegate);
     connect(delegate, &IngredientDelegate::entered, this, &IngredientTable::goDown);
     connect(m_model, &IngredientModel::rowTyped, this,

@@ -39,8 +39,8 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     QMenu* processes = menu.addMenu(tr("Frozen &by"));
     auto* group = new QActionGroup(processes);
     for (const Process process : {Process::Still, Process::Scraped, Process::Churned, Process::Folded}) {
-        QAction* action =
-            processes->addAction(capitalised(nameOf(process)), this, [this, process] { changeProcess(m_document, process); });
+        QAction* action = processes->addAction(
+            capitalised(nameOf(process)), this, [this, process] { changeProcess(m_document, m_document.component(), process); });
         action->setCheckable(true);
         action->setData(int(process));
         group->addAction(action);
@@ -65,6 +65,8 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_scale->raise();
         m_scale->widget()->setFocus();
     });
+    menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
+    menu.addSeparator();
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
     QAction* removal = menu.addAction(tr("&Delete component"), m_sheet, &RecipeSheet::removeComponent);
     connect(&menu, &QMenu::aboutToShow, this, [this, removal] { removal->setEnabled(m_document.recipe().components.size() > 1); });

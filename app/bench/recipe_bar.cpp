@@ -76,9 +76,10 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
     for (const Process process : processes)
         m_process->addItem(nameOf(process));
     connect(m_process, &QComboBox::currentIndexChanged, this,
-        [this](int index) { changeProcess(m_document, processes.at(std::size_t(index))); });
-    connect(m_overrun, &NumberField::numberTyped, this,
-        [this](std::optional<double> number, Gesture gesture) { changeOverrun(m_document, number.value_or(0.0), gesture); });
+        [this](int index) { changeProcess(m_document, m_document.component(), processes.at(std::size_t(index))); });
+    connect(m_overrun, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
+        changeOverrun(m_document, m_document.component(), number.value_or(0.0), gesture);
+    });
     connect(m_serving, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
         changeServingTemperature(m_document, toCelsius(number), gesture);
     });
@@ -126,7 +127,7 @@ void RecipeBar::show(const Analysis& analysis)
         m_title->setText(title);
     const QSignalBlocker blocker(m_process);
     m_process->setCurrentIndex(int(analysis.texture.process));
-    m_overrun->showNumber(recipe.overrun_percent, 0.0);
+    m_overrun->showNumber(overrunOf(recipe, m_document.component()), 0.0);
     m_serving->showNumber(recipe.serveAt_c, analysis.conditions.serveAt.value);
     m_freezer->showNumber(recipe.freezerAt_c, analysis.conditions.freezerAt.value);
 }

@@ -2,6 +2,7 @@
 
 #include "bench/ingredient_table.h"
 #include "bench/recipe_bar.h"
+#include "bench/recipe_notices.h"
 #include "gauges/figures_panel.h"
 #include "gauges/palette.h"
 #include "gauges/ribbon.h"
@@ -59,6 +60,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     layout->setContentsMargins(groupSpace, closeSpace, groupSpace, closeSpace);
     layout->setSpacing(closeSpace);
     layout->addWidget(m_head);
+    layout->addWidget(new RecipeNotices(document));
     layout->addWidget(m_componentLine);
     layout->addWidget(m_table, 1);
     layout->addWidget(m_problem);

@@ -1,4 +1,4 @@
-// Rows on the clipboard: as text, so that they go to and come from any program.
+// Rows on the clipboard: whole for Firn itself, and as text, so that they go to and come from any program.
 #pragma once
 
 #include "recipe/recipe.h"
@@ -11,7 +11,7 @@ namespace firn::app {
 
 void putOnClipboard(const std::vector<Row>& rows);
 
-/// What the clipboard's text says: lines as a person writes them, or a table with commas, semicolons or tabs.
+/// What the clipboard holds: rows of Firn, or text with lines as a person writes them, or a table with commas, semicolons or tabs.
 Result<Recipe> recipeOnClipboard();
 
 Result<Recipe> recipeFromPastedText(const std::string& text);

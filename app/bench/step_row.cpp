@@ -37,7 +37,7 @@ StepRow::StepRow(Document& document, std::size_t component, std::size_t index, Q
     , m_temperature(new NumberField(stepTemperatureFromText, [](double temperature_c) { return chosenDegrees({temperature_c}); }))
     , m_minutes(new NumberField(minutesFromText, [](double minutes) { return typedText(minutes, tr("min")); }))
     , m_loss(new LossEditor(grid.parentWidget()))
-    , m_after(new QLabel)
+    , m_after(new QToolButton)
     , m_lost(new QLabel)
     , m_delete(new QToolButton)
     , m_problem(new QLabel)
@@ -48,6 +48,8 @@ StepRow::StepRow(Document& document, std::size_t component, std::size_t index, Q
     m_delete->setAutoRaise(true);
     m_delete->setFocusPolicy(Qt::TabFocus);
     m_delete->setMinimumSize(smallestTarget_px, smallestTarget_px);
+    m_after->setCheckable(true);
+    m_after->setFocusPolicy(Qt::TabFocus);
     m_problem->setTextFormat(Qt::PlainText);
     m_problem->setWordWrap(true);
     nameFields();
@@ -57,7 +59,7 @@ StepRow::StepRow(Document& document, std::size_t component, std::size_t index, Q
     for (int column = 0; column < ColumnCount; ++column)
         grid.addWidget(cells[column], line, column, Qt::AlignTop);
     grid.addWidget(m_problem, line + 1, KindColumn, 1, ColumnCount);
-    for (QWidget* part : fields() + QList<QWidget*>{m_after, m_lost})
+    for (QWidget* part : fields() + QList<QWidget*>{m_lost})
         part->setMinimumHeight(smallestTarget_px);
     for (QWidget* field : fields())
         leaveUndoToWindow(*field);
@@ -84,13 +86,17 @@ StepRow::StepRow(Document& document, std::size_t component, std::size_t index, Q
         changed.loss = loss;
         change(changed, gesture);
     });
+    connect(m_after, &QToolButton::clicked, this, [this](bool isOn) {
+        m_document.showStepsDone(isOn ? std::optional(m_index + 1) : std::nullopt);
+        show();  // the finished mix stays chosen when it is chosen again
+    });
     connect(m_delete, &QToolButton::clicked, this, &StepRow::deletionAsked);
     show();
 }
 
 QList<QWidget*> StepRow::fields() const
 {
-    return QList<QWidget*>{m_kind, m_temperature, m_minutes} + m_loss->fields() + QList<QWidget*>{m_delete};
+    return QList<QWidget*>{m_kind, m_temperature, m_minutes} + m_loss->fields() + QList<QWidget*>{m_after, m_delete};
 }
 
 void StepRow::change(const Step& step, Gesture gesture) { changeStep(m_document, m_component, m_index, step, gesture); }
@@ -107,9 +113,11 @@ void StepRow::nameFields()
 
     // In the order of fields().
     const QStringList names{tr("kind"), tr("temperature"), tr("minutes"), tr("takes away"), tr("grams"), tr("degrees Brix"),
-        tr("row that is steeped"), tr("soaks up, gram per gram"), tr("extracted, per cent"), tr("delete")};
+        tr("row that is steeped"), tr("soaks up, gram per gram"), tr("extracted, per cent"), tr("show the mix after it"),
+        tr("delete")};
     for (int i = 0; i < names.size(); ++i)
         fields()[i]->setAccessibleName(tr("Step %1: %2").arg(m_index + 1).arg(names[i]));
+    m_after->setToolTip(tr("Show this mix in the gauges"));
     m_delete->setToolTip(tr("Delete the step (Delete)"));
 }
 
@@ -123,13 +131,14 @@ void StepRow::show()
     // Between the opening of another recipe and its analysis there is nothing to say about its steps.
     const auto& analysed = m_document.analysis().steps;
     const bool isAnalysed = m_component < analysed.size() && m_index < analysed[m_component].size();
+    const bool isLast = m_index + 1 == component.steps.size();
     const StepOutcome outcome = isAnalysed ? analysed[m_component][m_index] : StepOutcome{};
     m_after->setText(isAnalysed ? gramsText(outcome.after.mass()) : QString());
     m_lost->setText(outcome.lost.isEmpty() ? QString() : gramsText(outcome.lost.mass()));
     m_outcomeProblem = outcome.problem ? translated(*outcome.problem) : QString();
     m_loss->show(step().loss, component, m_document.catalogue(), outcome.after.mass());
-    for (QLabel* mass : {m_after, m_lost})
-        mass->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_after->setChecked(isLast ? !m_document.stepsDone() : m_document.stepsDone() == m_index + 1);
+    m_lost->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
 
     QPalette colours = m_kind->parentWidget()->palette();
     colours.setColor(QPalette::WindowText, coloursInWindow(colours).caution);

@@ -49,7 +49,7 @@ private:
     NumberField* m_temperature;
     NumberField* m_minutes;
     LossEditor* m_loss;
-    QLabel* m_after;
+    QToolButton* m_after;
     QLabel* m_lost;
     QToolButton* m_delete;
     QLabel* m_problem;

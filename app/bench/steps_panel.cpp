@@ -34,18 +34,28 @@ StepsPanel::StepsPanel(Document& document, QWidget* parent)
     , m_document(document)
     , m_body(new QWidget)
     , m_add(new QPushButton(tr("Add a step")))
+    , m_weighedOut(new QPushButton(tr("Show the mix as weighed out")))
 {
     setObjectName(QStringLiteral("steps"));
     setAccessibleName(tr("Steps"));
     m_add->setObjectName(QStringLiteral("addStep"));
     m_add->setMinimumHeight(StepRow::smallestTarget_px);
     connect(m_add, &QPushButton::clicked, this, &StepsPanel::addStep);
+    m_weighedOut->setObjectName(QStringLiteral("weighedOut"));
+    m_weighedOut->setMinimumHeight(StepRow::smallestTarget_px);
+    m_weighedOut->setCheckable(true);
+    connect(m_weighedOut, &QPushButton::clicked, this,
+        [this](bool isOn) { m_document.showStepsDone(isOn ? std::optional<std::size_t>(0) : std::nullopt); });
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
     layout->addWidget(m_body);
-    layout->addWidget(m_add, 0, Qt::AlignLeft);
+    auto* below = new QHBoxLayout;
+    below->addWidget(m_add);
+    below->addWidget(m_weighedOut);
+    below->addStretch();
+    layout->addLayout(below);
     layout->addStretch();
 
     // A field that is being typed into keeps its own Delete.
@@ -69,6 +79,7 @@ void StepsPanel::showComponent(std::size_t component)
 
 void StepsPanel::follow()
 {
+    m_weighedOut->setChecked(m_document.stepsDone() == std::size_t{0});
     const std::size_t components = m_document.recipe().components.size();
     if (m_component >= components)
         showComponent(components - 1);
@@ -89,6 +100,7 @@ void StepsPanel::buildRows()
     grid->setVerticalSpacing(gridStep);
     grid->setColumnStretch(StepRow::LossColumn, 1);
     m_rows.clear();
+    m_weighedOut->setVisible(!steps().empty());
     if (steps().empty()) {
         grid->addWidget(quietLabel(tr("No steps: what is weighed out is what is frozen."), palette()), 0, 0);
     } else {

@@ -48,6 +48,7 @@ private:
     QWidget* m_body;
     std::vector<StepRow*> m_rows;
     QPushButton* m_add;
+    QPushButton* m_weighedOut;
 };
 
 }  // namespace firn::app

@@ -1,11 +1,18 @@
 #include "document/document.h"
 
 #include "document/recipe_file.h"
+#include "exchange/linked_recipes.h"
 
 #include <QFileInfo>
 #include <algorithm>
 
 namespace firn::app {
+
+namespace {
+
+std::filesystem::path folderOf(const QString& file) { return fileSystemPath(file).parent_path(); }
+
+}  // namespace
 
 Document::Document(const Catalogue& catalogue, QObject* parent)
     : QObject(parent)
@@ -33,6 +40,15 @@ void Document::showComponent(std::size_t component)
     if (component == m_component)
         return;
     m_component = component;
+    m_stepsDone.reset();
+    reanalyse();
+}
+
+void Document::showStepsDone(std::optional<std::size_t> stepsDone)
+{
+    if (stepsDone == m_stepsDone)
+        return;
+    m_stepsDone = stepsDone;
     reanalyse();
 }
 
@@ -55,16 +71,20 @@ Result<void> Document::open(const QString& path)
         return failure(recipe.error());
     // Saving over a text or CSV file would drop what that kind cannot hold, so only Firn's own kind is kept as the recipe's place.
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    replace(std::move(*recipe), holdsWholeRecipe(absolute) ? absolute : QString(), QByteArray::fromStdString(*contents));
+    replace(withAbsoluteLinks(folderOf(absolute), std::move(*recipe)), holdsWholeRecipe(absolute) ? absolute : QString(),
+        QByteArray::fromStdString(*contents));
     return {};
 }
 
 Result<void> Document::saveAs(const QString& path)
 {
-    const QByteArray contents = contentsFor(m_recipe, path);
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    if (const auto chain = chainOfLinks(fileSystemPath(absolute), m_recipe, folderOf(absolute)); !chain.empty())
+        return failure(phrase("A recipe cannot be part of itself: this one links to {0}. Save it in another file.", chain));
+    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), m_recipe), path);
     if (auto written = writeFile(path, contents); !written)
         return written;
-    m_path = QFileInfo(path).absoluteFilePath();
+    m_path = absolute;
     m_contentsOnDisk = contents;
     m_undoStack.setClean();
     emit pathChanged();
@@ -87,6 +107,7 @@ void Document::replace(Recipe recipe, const QString& path, const QByteArray& con
     m_contentsOnDisk = contents;
     m_analysis = {};
     m_component = 0;
+    m_stepsDone.reset();
     emit replaced();
     emit pathChanged();
     reanalyse();
@@ -97,7 +118,9 @@ void Document::reanalyse()
     Conditions conditions = conditionsOf(m_recipe);
     conditions.readAt = m_readAt;
     m_component = std::min(m_component, m_recipe.components.size() - 1);
-    m_analysis = analyse(m_recipe, m_catalogue, conditions, m_component);
+    if (m_stepsDone >= m_recipe.components[m_component].steps.size())
+        m_stepsDone.reset();
+    m_analysis = analyse(m_recipe, m_catalogue, conditions, m_component, m_stepsDone);
     emit changed(m_analysis);
 }
 

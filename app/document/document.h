@@ -28,6 +28,10 @@ public:
     void showComponent(std::size_t component);
     std::size_t component() const { return m_component; }
 
+    /// How many of the component's steps are done in what the analysis is about; none for all. It belongs to the view, too.
+    void showStepsDone(std::optional<std::size_t> stepsDone);
+    std::optional<std::size_t> stepsDone() const { return m_stepsDone; }
+
     /// The temperature at which instruments are read. It belongs to the view, not to the recipe.
     void setReadAt(Celsius temperature);
 
@@ -64,6 +68,7 @@ private:
     const Catalogue& m_catalogue;
     Recipe m_recipe;
     std::size_t m_component = 0;
+    std::optional<std::size_t> m_stepsDone;
     Celsius m_readAt{20.0};
     Analysis m_analysis;
     QUndoStack m_undoStack;

@@ -71,6 +71,18 @@ void changeRows(Document& document, const QString& name, std::size_t component, 
     change(document, name, ComponentField{component, &Component::rows}, std::move(rows));
 }
 
+bool hasSeveralComponents(const Document& document) { return document.recipe().components.size() > 1; }
+
+/// An edit of the recipe, or of its only component if that has a value of its own, left from when there were more.
+template <class T>
+void changeOfWhole(Document& document, const QString& name, auto Component::*own, T Recipe::*whole, T value, Gesture gesture = {})
+{
+    if (document.recipe().components.front().*own)
+        change(document, name, ComponentField{0, own}, {std::move(value)}, gesture);
+    else
+        change(document, name, Field{whole}, std::move(value), gesture);
+}
+
 std::optional<double> valueOf(std::optional<Celsius> temperature)
 {
     return temperature ? std::optional(temperature->value) : std::nullopt;
@@ -153,14 +165,22 @@ void changeTitle(Document& document, const std::string& title, Gesture gesture)
     change(document, Words::tr("Change title"), Field{&Recipe::title}, title, gesture);
 }
 
-void changeProcess(Document& document, Process process)
+void changeProcess(Document& document, std::size_t component, Process process)
 {
-    change(document, Words::tr("Change how it is frozen"), Field{&Recipe::process}, std::optional(process));
+    const QString name = Words::tr("Change how it is frozen");
+    if (hasSeveralComponents(document))
+        change(document, name, ComponentField{component, &Component::process}, std::optional(process));
+    else
+        changeOfWhole(document, name, &Component::process, &Recipe::process, std::optional(process));
 }
 
-void changeOverrun(Document& document, double overrun_percent, Gesture gesture)
+void changeOverrun(Document& document, std::size_t component, double overrun_percent, Gesture gesture)
 {
-    change(document, Words::tr("Change overrun"), Field{&Recipe::overrun_percent}, overrun_percent, gesture);
+    const QString name = Words::tr("Change overrun");
+    if (hasSeveralComponents(document))
+        change(document, name, ComponentField{component, &Component::overrun_percent}, std::optional(overrun_percent), gesture);
+    else
+        changeOfWhole(document, name, &Component::overrun_percent, &Recipe::overrun_percent, overrun_percent, gesture);
 }
 
 void changeNotes(Document& document, const std::string& notes, Gesture gesture)

@@ -40,8 +40,9 @@ void moveRow(Document& document, RowPlace from, std::size_t to);
 void duplicateRows(Document& document, std::size_t component, const std::vector<std::size_t>& rows);
 
 void changeTitle(Document& document, const std::string& title, Gesture gesture = {});
-void changeProcess(Document& document, Process process);
-void changeOverrun(Document& document, double overrun_percent, Gesture gesture = {});
+/// Of this component where the recipe has several, else of the recipe.
+void changeProcess(Document& document, std::size_t component, Process process);
+void changeOverrun(Document& document, std::size_t component, double overrun_percent, Gesture gesture = {});
 void changeNotes(Document& document, const std::string& notes, Gesture gesture = {});
 
 /// No temperature means the usual one.

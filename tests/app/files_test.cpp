@@ -78,7 +78,7 @@ TEST_F(Files, SavedAndOpenedAgainIsTheSameRecipe)
     lay("250 g water\n1 1/2 cups sugar\n5 g unicorn dust");
     changeTitle(window.document(), "Invented “ice” & more");
     changeServingTemperature(window.document(), Celsius{-9.5});
-    changeProcess(window.document(), Process::Scraped);
+    changeProcess(window.document(), 0, Process::Scraped);
     changeNotes(window.document(), "two\nlines");
     addComponent(window.document(), "cream");
     const Recipe before = recipe();

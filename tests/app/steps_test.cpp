@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <cmath>
 
 namespace firn::app {
 namespace {
@@ -41,7 +42,8 @@ protected:
     }
     QString shown(const char* name, qsizetype row = 0)
     {
-        QString text = part<QLabel>(name, row)->isVisible() ? part<QLabel>(name, row)->text() : QString();
+        const auto* widget = part<QWidget>(name, row);
+        QString text = widget->isVisible() ? widget->property("text").toString() : QString();
         return text.replace(QChar(0x202F), QLatin1Char(' '));
     }
     void click(const char* name) { QTest::mouseClick(part<QWidget>(name), Qt::LeftButton); }
@@ -96,7 +98,7 @@ TEST_F(StepsOnTheBench, UndoTakesBackOneNamedStepAtATime)
     EXPECT_EQ(shown("massAfter"), QStringLiteral("800 g"));
     document.undoStack().setIndex(0);
     EXPECT_TRUE(steps().empty());
-    EXPECT_TRUE(parts<QLabel>("massAfter").isEmpty());
+    EXPECT_TRUE(parts<QWidget>("massAfter").isEmpty());
 }
 
 TEST_F(StepsOnTheBench, EitherDecimalMarkIsRead)
@@ -202,6 +204,30 @@ TEST_F(StepsOnTheBench, EachComponentHasItsOwnSteps)
     removeComponent(document, 1);
     EXPECT_EQ(panel.component(), 0U);
     EXPECT_EQ(parts<QComboBox>("stepKind").size(), 1);
+}
+
+TEST_F(StepsOnTheBench, TheGaugesShowTheMixAfterAnyStep)
+{
+    addStep(document, 0, StepKind::Strain);
+    addStep(document, 0, StepKind::Strain);
+    changeStep(document, 0, 0, {StepKind::Strain, {}, {}, HeldBack{{80}}, {}, {}});
+    changeStep(document, 0, 1, {StepKind::Strain, {}, {}, HeldBack{{20}}, {}, {}});
+    const auto mass_g = [this] { return std::round(document.analysis().mass.value); };
+    EXPECT_EQ(mass_g(), 700.0);
+    click("massAfter");
+    EXPECT_EQ(mass_g(), 720.0);
+    click("weighedOut");
+    EXPECT_EQ(mass_g(), 800.0);
+    EXPECT_FALSE(part<QAbstractButton>("massAfter")->isChecked());
+    QTest::mouseClick(part<QWidget>("massAfter", 1), Qt::LeftButton);
+    EXPECT_EQ(mass_g(), 700.0);
+    EXPECT_TRUE(part<QAbstractButton>("massAfter", 1)->isChecked());
+    QTest::mouseClick(part<QWidget>("massAfter", 1), Qt::LeftButton);
+    EXPECT_TRUE(part<QAbstractButton>("massAfter", 1)->isChecked());
+    click("massAfter");
+    removeSteps(document, 0, {0, 1});
+    EXPECT_EQ(mass_g(), 800.0);
+    EXPECT_FALSE(document.stepsDone());
 }
 
 }  // namespace

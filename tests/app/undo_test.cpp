@@ -47,8 +47,8 @@ TEST_F(Undo, EveryEditGoesBackAndForthToTheLastField)
     duplicateRows(document(), 0, {1, 2});
     removeRows(document(), 0, {0, 4});
     changeTitle(document(), "Invented sherbet");
-    changeProcess(document(), Process::Scraped);
-    changeOverrun(document(), 30);
+    changeProcess(document(), 0, Process::Scraped);
+    changeOverrun(document(), 0, 30);
     changeServingTemperature(document(), Celsius{-9});
     changeFreezerTemperature(document(), Celsius{-22});
     changeNotes(document(), "steep 5 minutes");
