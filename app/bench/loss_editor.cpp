@@ -43,8 +43,9 @@ LossEditor::LossEditor(QWidget* parent)
     m_row->setMinimumContentsLength(10);
 
     auto* first = new QHBoxLayout;
-    for (QWidget* field : QList<QWidget*>{m_kind, m_grams, m_brix, m_row})
+    for (QWidget* field : QList<QWidget*>{m_kind, m_grams, m_brix})
         first->addWidget(field);
+    first->addWidget(m_row, 1);
     first->addStretch();
     auto* second = new QHBoxLayout(m_steeping);
     second->setContentsMargins(0, 0, 0, 0);

@@ -45,6 +45,7 @@ constexpr QSize smallestSize{1280, 700};
 constexpr int rightColumn_px = 430;
 constexpr double rightColumnShare = 0.3;
 constexpr int cautions_px = 90;
+constexpr int steps_px = 190;  // two of them and the buttons
 // Sugar, freezing curve, texture, readings: how they share the right column.
 const QList<int> gaugeHeights_px{100, 220, 140, 210};
 constexpr qsizetype tallestGauge = 1;  // the freezing curve, whose place the scale panel shares
@@ -138,7 +139,11 @@ void MainWindow::buildPanels()
     addPanel<TexturePanel>(QStringLiteral("texture"), tr("Texture"));
     auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));
     addPanel<CautionStrip>(QStringLiteral("cautions"), tr("Cautions"));
-    addDock(QStringLiteral("steps"), tr("Steps"), scrolled(stepsOf(m_document)));
+    QDockWidget* steps = addDock(QStringLiteral("steps"), tr("Steps"), scrolled(stepsOf(m_document)));
+    connect(steps, &QDockWidget::visibilityChanged, this, [this, steps](bool isInFront) {
+        if (isInFront && !steps->isFloating() && steps->height() < steps_px)
+            resizeDocks({steps}, {steps_px}, Qt::Vertical);
+    });
     m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
     addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
