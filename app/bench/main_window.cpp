@@ -77,7 +77,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
     : m_document(catalogue)
     , m_messages(new MessageBar)
     , m_sheet(new RecipeSheet(m_document))
-    , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->table()->takeTyping(); }))
+    , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
 {
     setAcceptDrops(true);

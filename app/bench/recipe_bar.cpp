@@ -132,6 +132,17 @@ void RecipeBar::show(const Analysis& analysis)
     m_freezer->showNumber(recipe.freezerAt_c, analysis.conditions.freezerAt.value);
 }
 
+QString RecipeBar::takeTyping()
+{
+    for (NumberField* field : {m_overrun, m_serving, m_freezer}) {
+        if (field->problem().isEmpty())
+            continue;
+        field->setFocus();
+        return field->problem();
+    }
+    return {};
+}
+
 bool RecipeBar::eventFilter(QObject* object, QEvent* event)
 {
     if (object == m_title && event->type() == QEvent::FocusIn)

@@ -23,6 +23,9 @@ class RecipeBar : public QWidget {
 public:
     explicit RecipeBar(Document& document, QWidget* parent = nullptr);
 
+    /// Puts the caret into a field whose text cannot be read, and says why; else the answer is empty.
+    QString takeTyping();
+
     NumberField* overrun() { return m_overrun; }
     NumberField* serving() { return m_serving; }
     NumberField* freezer() { return m_freezer; }

@@ -35,10 +35,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     m_componentName->setAccessibleName(tr("Name of the component"));
     m_componentName->setAcceptDrops(false);
     m_componentName->setPlaceholderText(tr("Name of the component"));
-    connect(m_components, &QTabBar::currentChanged, this, [this](int component) {
-        m_table->commitEditor();
-        m_table->rows().showComponent(std::size_t(component));
-    });
+    connect(m_components, &QTabBar::currentChanged, this, &RecipeSheet::goToComponent);
     connect(m_componentName, &QLineEdit::editingFinished, this,
         [this] { renameComponent(m_document, m_table->rows().component(), m_componentName->text().toStdString()); });
 
@@ -79,8 +76,26 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     showComponents();
 }
 
+QString RecipeSheet::takeTyping()
+{
+    const QString refusal = m_table->takeTyping();
+    return refusal.isEmpty() ? m_head->takeTyping() : refusal;
+}
+
+/// A text that cannot be read keeps its component in view: elsewhere it would be forgotten.
+void RecipeSheet::goToComponent(int component)
+{
+    m_table->commitEditor();
+    if (m_table->rows().firstDraft().isValid())
+        showComponents();
+    else
+        m_table->rows().showComponent(std::size_t(component));
+}
+
 void RecipeSheet::addComponent()
 {
+    if (!m_table->takeTyping().isEmpty())
+        return;
     firn::app::addComponent(m_document, tr("Component %1").arg(m_document.recipe().components.size() + 1).toStdString());
     m_components->setCurrentIndex(m_components->count() - 1);
     m_componentName->setFocus();

@@ -23,6 +23,9 @@ public:
     RecipeBar* head() { return m_head; }
     IngredientTable* table() { return m_table; }
 
+    /// Ends all typing. What cannot be read is shown, and said in a sentence; else the answer is empty.
+    QString takeTyping();
+
     void addComponent();
     void removeComponent();
 
@@ -30,6 +33,7 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void goToComponent(int component);
     void showComponents();
     void showProblem();
     void colourProblem();

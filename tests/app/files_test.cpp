@@ -13,6 +13,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
+#include <QTabBar>
 #include <QTest>
 #include <QTimer>
 #include <QUrl>
@@ -123,6 +124,38 @@ TEST_F(Files, UnreadableAmountIsNotLeftOutOfTheFileUnasked)
     EXPECT_EQ(textAt(1, Model::AmountColumn), "20");
     press(Qt::Key_S, Qt::ControlModifier);
     EXPECT_TRUE(contents(inFolder("ice.firn")).contains("20"));
+}
+
+TEST_F(Files, UnreadableTextAboveTheTableIsNotLeftOutOfTheFileUnasked)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("water.firn");
+    auto* overrun = window.findChild<QLineEdit*>("overrun");
+    overrun->setFocus();
+    overrun->selectAll();
+    type("lots");
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(messageShown().startsWith("\"lots\" is no overrun.")) << messageShown().toStdString();
+    EXPECT_FALSE(QFile::exists(answers.toSave));
+    overrun->selectAll();
+    type("30");
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(QFile::exists(answers.toSave));
+    EXPECT_EQ(recipe().overrun_percent, 30.0);
+}
+
+TEST_F(Files, UnreadableTextKeepsItsComponentInView)
+{
+    lay("250 g water");
+    addComponent(window.document(), "Cream");
+    enter(0, IngredientModel::AmountColumn, "much");
+    auto* components = window.findChild<QTabBar*>("components");
+    components->setCurrentIndex(1);
+    EXPECT_EQ(components->currentIndex(), 0);
+    EXPECT_EQ(textAt(0, IngredientModel::AmountColumn), "much");
+    enter(0, IngredientModel::AmountColumn, "300");
+    components->setCurrentIndex(1);
+    EXPECT_EQ(components->currentIndex(), 1);
 }
 
 TEST_F(Files, ClosingWithAnUnreadableAmountAsks)
