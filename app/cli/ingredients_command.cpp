@@ -42,7 +42,9 @@ QJsonObject json(const Ingredient& ingredient)
         {QStringLiteral("measures"), measures}, {QStringLiteral("source"), fromString(ingredient.source)},
         {QStringLiteral("spread"), QJsonObject{{QStringLiteral("water_sd"), orNull(ingredient.spread.water_sd)},
                                        {QStringLiteral("sugars_sd"), orNull(ingredient.spread.sugars_sd)},
-                                       {QStringLiteral("is_estimate"), ingredient.spread.isEstimate}}}};
+                                       {QStringLiteral("is_estimate"), ingredient.spread.isEstimate}}},
+        {QStringLiteral("energy_kcal"), orNull(ingredient.energy_kcalPer100g)},
+        {QStringLiteral("energy_note"), fromString(ingredient.energyNote)}};
 }
 
 /// One ingredient as a few lines for people.
@@ -73,6 +75,11 @@ QString lines(const Ingredient& ingredient)
     };
     text += spread(QStringLiteral("water"), ingredient.spread.water_sd, ingredient.spread.isEstimate);
     text += spread(QStringLiteral("sugars"), ingredient.spread.sugars_sd, ingredient.spread.isEstimate);
+    if (ingredient.energy_kcalPer100g) {
+        const QString note =
+            ingredient.energyNote.empty() ? QString() : QStringLiteral(" (%1)").arg(fromString(ingredient.energyNote));
+        text += QStringLiteral("  energy: %1 kcal in 100 g%2\n").arg(*ingredient.energy_kcalPer100g).arg(note);
+    }
     return text + QStringLiteral("  source: %1\n").arg(fromString(ingredient.source));
 }
 
@@ -92,7 +99,7 @@ int ingredientsCommand(const QStringList& words)
 {
     Arguments arguments(QStringLiteral("ingredients [SEARCH] [--json]"),
         QStringLiteral("Lists the catalogue, or what of it a search finds: composition per 100 g, density, measures,\n"
-                       "spread and source of each ingredient."),
+                       "spread, energy and source of each ingredient."),
         {{QStringLiteral("json"), QStringLiteral("Prints JSON.")}});
     if (const auto isRead = arguments.read(words); !isRead)
         return fail(QString::fromStdString(english(isRead.error())));

@@ -156,7 +156,7 @@ private:
         }
         if (row.amount.unit == Unit::PercentOfMix)
             return;
-        if (const auto mass = weigh(row.amount, ingredient)) {
+        if (const auto mass = weigh(row.amount, ingredient, row.note)) {
             result.mass = mass->mass;
             result.how = mass->how;
         } else {

@@ -1,6 +1,7 @@
 #include "exchange/ingredient_json.h"
 
 #include "exchange/json_fields.h"
+#include "ingredients/ingredient_id.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,13 +9,6 @@
 namespace firn {
 
 namespace {
-
-bool isId(std::string_view text)
-{
-    const auto isPlain = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
-    return !text.empty() && std::ranges::all_of(text, isPlain) && text.front() != '-' && text.back() != '-'
-           && text.find("--") == std::string_view::npos;
-}
 
 constexpr double closes_g = 1.0;  // how far a source's constituents may be from 100 g
 
@@ -109,7 +103,7 @@ Result<Ingredient> ingredientFromJson(const Json& object, const std::string& pla
         "density_source", "measures", "spread", "allergens", "hazards", "source", "energy_kcal", "energy_note"});
     Ingredient ingredient;
     ingredient.id = fields.textThatMustBeThere("id");
-    if (!isId(ingredient.id)) {
+    if (!isIngredientId(ingredient.id)) {
         fields.refuse(phrase("{0}: an id is made of lower-case letters, digits and single hyphens. Correct it.", fields.place()));
     }
     ingredient.name = fields.textThatMustBeThere("name");

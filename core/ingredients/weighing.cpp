@@ -1,5 +1,7 @@
 #include "ingredients/weighing.h"
 
+#include "ingredients/measure_note.h"
+
 #include <cmath>
 
 namespace firn {
@@ -8,18 +10,26 @@ namespace {
 
 double millilitres(const Amount& amount) { return amount.value * factsOf(amount.unit).size; }
 
-const Measure* usualMeasure(const Ingredient& ingredient, Unit unit)
+/// The measure of this unit that the note names best, or else the first.
+const Measure* measureOf(const Ingredient& ingredient, Unit unit, std::string_view note)
 {
+    const Measure* chosen = nullptr;
+    std::size_t mostWords = 0;
     for (const auto& measure : ingredient.measures) {
-        if (measure.unit == unit) {
-            return &measure;
+        if (measure.unit != unit) {
+            continue;
+        }
+        const std::size_t words = wordsThatName(measure, note);
+        if (chosen == nullptr || words > mostWords) {
+            chosen = &measure;
+            mostWords = words;
         }
     }
-    return nullptr;
+    return chosen;
 }
 
 /// The weighed measure whose volume is nearest to this one: a heap of many spoons packs more like a cup than like a spoon.
-const Measure* nearestMeasure(const Ingredient& ingredient, double volume_ml)
+const Measure* nearestMeasure(const Ingredient& ingredient, double volume_ml, std::string_view note)
 {
     const Measure* nearest = nullptr;
     double least = HUGE_VAL;
@@ -31,7 +41,7 @@ const Measure* nearestMeasure(const Ingredient& ingredient, double volume_ml)
             least = distance;
         }
     }
-    return nearest;
+    return nearest == nullptr ? nullptr : measureOf(ingredient, nearest->unit, note);
 }
 
 /// "sliced; USDA SR28, NDB 09316"
@@ -71,16 +81,16 @@ Weighing byDensity(const Amount& amount, GramsPerMillilitre density, const std::
         phrase("density {0} g/mL, {1}", Figure{density.value, decimalsOf(density.value)}, source)};
 }
 
-Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient)
+Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient, std::string_view note)
 {
     const bool isMetric = amount.unit == Unit::Millilitre || amount.unit == Unit::Litre;
     if (isMetric && ingredient.density) {
         return byDensity(amount, *ingredient.density, ingredient.densitySource);
     }
-    if (const auto* own = usualMeasure(ingredient, amount.unit)) {
+    if (const auto* own = measureOf(ingredient, amount.unit, note)) {
         return Weighing{own->grams * amount.value, weighedBy(*own)};
     }
-    if (const auto* nearest = nearestMeasure(ingredient, millilitres(amount))) {
+    if (const auto* nearest = nearestMeasure(ingredient, millilitres(amount), note)) {
         return Weighing{nearest->grams * (millilitres(amount) / factsOf(nearest->unit).size), scaledFrom(*nearest)};
     }
     if (ingredient.density) {
@@ -89,9 +99,9 @@ Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient)
     return failure(phrase("{0} has no known density or cup weight: give it in grams.", ingredient.name));
 }
 
-Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient)
+Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient, std::string_view note)
 {
-    const auto* piece = usualMeasure(ingredient, Unit::Piece);
+    const auto* piece = measureOf(ingredient, Unit::Piece, note);
     if (piece == nullptr) {
         return failure(phrase("The weight of one piece of {0} is not known: give it in grams.", ingredient.name));
     }
@@ -102,13 +112,13 @@ Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient)
 
 }  // namespace
 
-Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient)
+Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient, std::string_view note)
 {
     switch (factsOf(amount.unit).dimension) {
     case Dimension::Volume:
-        return weighVolume(amount, ingredient);
+        return weighVolume(amount, ingredient, note);
     case Dimension::Count:
-        return weighPieces(amount, ingredient);
+        return weighPieces(amount, ingredient, note);
     case Dimension::Share:
         return failure(
             phrase("A share of the mix can only be weighed together with the other rows: give {0} in grams.", ingredient.name));

@@ -1,6 +1,7 @@
 #include "ingredients/weighing.h"
 
 #include "../shipped_catalogue.h"
+#include "analysis/analysis.h"
 
 #include <gtest/gtest.h>
 
@@ -88,6 +89,42 @@ TEST(Weighing, CountsPieces)
     expectWeighs({{3, Unit::Piece}, egg, 150, "piece weight (large), a hen"});
     egg.measures = {{Unit::Piece, {50.0}, "", "a hen"}};
     expectWeighs({{0.5, Unit::Piece}, egg, 25, "piece weight, a hen"});
+}
+
+TEST(Weighing, TakesTheMeasureThatTheNoteNames)
+{
+    const auto grams = [](const char* name, const Amount& amount, const char* note) {
+        const auto* ingredient = shippedCatalogue().find(name);
+        const auto weighing = ingredient == nullptr ? failure(phrase("unknown")) : weigh(amount, *ingredient, note);
+        EXPECT_TRUE(weighing) << english(weighing.error());
+        return weighing ? weighing->mass.value : 0.0;
+    };
+    // USDA SR28, NDB 09316, 19336, 09003, 01123, 11529, 09298, 01012.
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, ""), 144.0);
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, "very ripe"), 144.0);
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, "Thinly sliced"), 166.0);
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, "in slices"), 166.0);
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, "halved"), 152.0);
+    EXPECT_DOUBLE_EQ(grams("strawberry", {1, Unit::Cup}, "pureed and strained"), 232.0);
+    EXPECT_NEAR(grams("strawberry", {236.5882365, Unit::Millilitre}, "sliced"), 166.0, 1e-9);  // scaled from the cup of slices
+    EXPECT_DOUBLE_EQ(grams("tomato", {1, Unit::Cup}, "sliced"), 180.0);                        // "chopped or sliced"
+    EXPECT_DOUBLE_EQ(grams("raisin", {1, Unit::Cup}, "packed"), 165.0);
+    EXPECT_DOUBLE_EQ(grams("raisin", {1, Unit::Cup}, "not packed"), 145.0);
+    EXPECT_DOUBLE_EQ(grams("cottage cheese", {1, Unit::Cup}, "large curd"), 210.0);
+    EXPECT_DOUBLE_EQ(grams("icing sugar", {1, Unit::Cup}, "sifted"), 100.0);
+    EXPECT_DOUBLE_EQ(grams("apple", {1, Unit::Piece}, "peeled, large"), 223.0);
+    EXPECT_DOUBLE_EQ(grams("apple", {1, Unit::Piece}, "cut in small dice"), 182.0);
+    EXPECT_DOUBLE_EQ(grams("egg", {2, Unit::Piece}, "extra large"), 112.0);
+    EXPECT_DOUBLE_EQ(grams("egg", {2, Unit::Piece}, "medium"), 88.0);
+    EXPECT_EQ(english(weigh({1, Unit::Cup}, flour(), "packed").value().how), "cup weight, packed; a cook");
+    EXPECT_DOUBLE_EQ(weigh({250, Unit::Gram}, flour(), "packed").value().mass.value, 250.0);
+}
+
+TEST(Weighing, TheNoteOfARowReachesTheScale)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"strawberry", {1, Unit::Cup}, "thinly sliced", {}}};
+    EXPECT_DOUBLE_EQ(analyse(recipe, shippedCatalogue(), {}).components[0][0].mass.value, 166.0);
 }
 
 TEST(Weighing, SaysWhatIsMissing)

@@ -26,6 +26,8 @@ TEST(FuzzCorpus, TextReadsBack) { expectEveryFileReadsBack("text", textReadsBack
 TEST(FuzzCorpus, JsonReadsBack) { expectEveryFileReadsBack("json", jsonReadsBack); }
 TEST(FuzzCorpus, CsvReadsBack) { expectEveryFileReadsBack("csv", csvReadsBack); }
 TEST(FuzzCorpus, QuantityReadsBack) { expectEveryFileReadsBack("quantity", quantityReadsBack); }
+TEST(FuzzCorpus, IngredientCsvCanBeKept) { expectEveryFileReadsBack("ingredient_csv", ingredientCsvCanBeKept); }
+TEST(FuzzCorpus, FoodDataCanBeKept) { expectEveryFileReadsBack("food_data", foodDataCanBeKept); }
 
 }  // namespace
 }  // namespace firn

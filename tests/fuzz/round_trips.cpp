@@ -2,14 +2,18 @@
 
 #include "exchange/catalogue_json.h"
 #include "exchange/files.h"
+#include "exchange/food_data_json.h"
+#include "exchange/ingredient_csv.h"
 #include "exchange/recipe_csv.h"
 #include "exchange/recipe_json.h"
 #include "exchange/recipe_jsonld.h"
 #include "exchange/recipe_text.h"
 #include "units/amount.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <vector>
 
 namespace firn {
 
@@ -27,7 +31,22 @@ bool isReadableInEveryFormat(const Recipe& recipe)
     return holds(recipeFromJson(recipeToJson(recipe)), recipe) && recipeFromText(recipeToText(recipe));
 }
 
+/// What was imported can be kept in a catalogue, and comes back from there as it was.
+bool canBeKept(const Result<std::vector<ImportedIngredient>>& imported)
+{
+    if (!imported)
+        return !english(imported.error()).empty();
+    std::vector<Ingredient> ingredients;
+    for (const ImportedIngredient& each : *imported)
+        ingredients.push_back(each.ingredient);
+    const auto kept = catalogueFromJson(catalogueToJson(ingredients));
+    return kept && std::ranges::equal(kept->all(), ingredients);
+}
+
 }  // namespace
+
+bool ingredientCsvCanBeKept(std::string_view input) { return canBeKept(ingredientsFromCsv(input)); }
+bool foodDataCanBeKept(std::string_view input) { return canBeKept(ingredientsFromFoodData(input)); }
 
 bool textReadsBack(std::string_view input)
 {

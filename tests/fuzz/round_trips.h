@@ -9,5 +9,7 @@ bool textReadsBack(std::string_view input);
 bool jsonReadsBack(std::string_view input);
 bool csvReadsBack(std::string_view input);
 bool quantityReadsBack(std::string_view input);
+bool ingredientCsvCanBeKept(std::string_view input);
+bool foodDataCanBeKept(std::string_view input);
 
 }  // namespace firn

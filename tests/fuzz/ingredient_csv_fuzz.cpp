@@ -1,0 +1,11 @@
+#include "round_trips.h"
+
+#include <cstdint>
+#include <cstdlib>
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size)
+{
+    if (!firn::ingredientCsvCanBeKept({reinterpret_cast<const char*>(bytes), size}))
+        std::abort();
+    return 0;
+}
