@@ -156,7 +156,8 @@ private:
         }
         if (row.amount.unit == Unit::PercentOfMix)
             return;
-        if (const auto mass = weigh(row.amount, ingredient, row.note)) {
+        // "2 large eggs" says in its name which egg is meant, "1 cup strawberries, sliced" in its note.
+        if (const auto mass = weigh(row.amount, ingredient, row.ingredient + ", " + row.note)) {
             result.mass = mass->mass;
             result.how = mass->how;
         } else {

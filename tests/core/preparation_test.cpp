@@ -57,6 +57,21 @@ TEST(Components, OneCanBePartOfAnother)
     EXPECT_NEAR(analyse(recipe, shippedCatalogue(), {}, 0).components[0][0].mass.value, 122.97, 0.05);
 }
 
+TEST(Rows, TheMeasureIsTheOneThatTheWordsAskFor)
+{
+    const auto mass_g = [](const char* ingredient, const char* note, Unit unit) {
+        Recipe recipe;
+        recipe.components[0].rows = {{ingredient, {1.0, unit}, note, {}}};
+        return analyse(recipe, shippedCatalogue(), {}).components[0][0].mass.value;
+    };
+    // USDA SR28, NDB 09316: a cup of strawberries weighs 152 g halved, 166 g sliced, 232 g puréed.
+    EXPECT_EQ(mass_g("sliced strawberries", "", Unit::Cup), 166.0);
+    EXPECT_EQ(mass_g("strawberries", "thinly sliced", Unit::Cup), 166.0);
+    // USDA SR28, NDB 01123: 50 g large, 44 g medium.
+    EXPECT_EQ(mass_g("large egg", "", Unit::Piece), 50.0);
+    EXPECT_EQ(mass_g("medium eggs", "", Unit::Piece), 44.0);
+}
+
 TEST(Components, ACircleIsRefusedWithItsChain)
 {
     Recipe recipe;
