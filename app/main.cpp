@@ -2,9 +2,13 @@
 #include "bench/file_actions.h"
 #include "bench/icons.h"
 #include "bench/main_window.h"
+#include "bench/message_bar.h"
 #include "bench/questions.h"
+#include "catalogue/catalogue_window.h"
 #include "cli/command_line.h"
 #include "document/built_in.h"
+#include "document/pantry.h"
+#include "gauges/wording.h"
 
 #include <QApplication>
 #include <memory>
@@ -29,19 +33,25 @@ int runWindows(QStringList files)
     if (!catalogue)
         return fail(QString::fromStdString(english(catalogue.error())));
 
+    Pantry pantry(*catalogue);
     Questions questions;
+    CatalogueWindow catalogueWindow(pantry, questions);
     std::vector<std::unique_ptr<MainWindow>> windows;
     const bool isNamed = !files.isEmpty();
     if (!isNamed)
         files.append(QString());
     for (const QString& file : std::as_const(files)) {
-        MainWindow& window = *windows.emplace_back(std::make_unique<MainWindow>(*catalogue, questions));
+        MainWindow& window = *windows.emplace_back(std::make_unique<MainWindow>(pantry, questions));
+        QObject::connect(&window, &MainWindow::catalogueWanted, &catalogueWindow,
+            [&catalogueWindow, opener = &window] { catalogueWindow.openFor(*opener); });
         if (isNamed)
             window.files().openFile(file);
         else
             window.files().greet();
         window.show();
     }
+    if (pantry.trouble())
+        windows.front()->messages().say(translated(*pantry.trouble()));
     return QApplication::exec();
 }
 

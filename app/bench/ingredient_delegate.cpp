@@ -5,6 +5,7 @@
 #include "gauges/palette.h"
 #include "gauges/ribbon.h"
 #include "gauges/type_and_space.h"
+#include "ingredients/own_ingredient.h"
 
 #include <QApplication>
 #include <QKeyEvent>
@@ -188,8 +189,10 @@ std::vector<Suggestion> IngredientDelegate::ingredientsLike(const QString& typed
     std::vector<Suggestion> suggestions;
     for (const std::string& mix : mixesLike(m_document, row->ingredient))
         suggestions.push_back({QString::fromStdString(mix), before + QString::fromStdString(mix)});
-    for (const Ingredient* ingredient : m_document.catalogue().search(row->ingredient, mostSuggestions))
-        suggestions.push_back({shownName(*ingredient, row->ingredient), before + QString::fromStdString(ingredient->name)});
+    for (const Ingredient* ingredient : m_document.catalogue().search(row->ingredient, mostSuggestions)) {
+        const std::string called = callName(*ingredient, m_document.catalogue()).value_or(ingredient->name);
+        suggestions.push_back({shownName(*ingredient, row->ingredient), before + QString::fromStdString(called)});
+    }
     return suggestions;
 }
 

@@ -22,6 +22,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Insert"), tr("opens an empty row above")},
         {tr("Ctrl+D"), tr("duplicates the rows")},
         {tr("Delete"), tr("deletes the rows")},
+        {tr("Ctrl+I"), tr("opens the catalogue, where Enter puts an ingredient in the recipe")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},
     };
     constexpr int columnPairs = 2;

@@ -11,6 +11,7 @@
 #include "bench/scale_panel.h"
 #include "bench/steps_panel.h"
 #include "document/edits.h"
+#include "document/pantry.h"
 #include "document/places.h"
 #include "gauges/caution_strip.h"
 #include "gauges/freezing_chart.h"
@@ -73,8 +74,8 @@ StepsPanel* stepsOf(Document& document)
 
 }  // namespace
 
-MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
-    : m_document(catalogue)
+MainWindow::MainWindow(Pantry& pantry, Questions& questions)
+    : m_document(pantry.catalogue())
     , m_messages(new MessageBar)
     , m_sheet(new RecipeSheet(m_document))
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
@@ -96,6 +97,9 @@ MainWindow::MainWindow(const Catalogue& catalogue, Questions& questions)
         if (!m_sheet->table()->rows().firstDraft().isValid())
             m_files->forgetRefusal();
     });
+    const auto followPantry = [this, &pantry] { m_document.followCatalogue(pantry.own()); };
+    connect(&pantry, &Pantry::changed, &m_document, followPantry);
+    followPantry();
     connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
     connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
@@ -190,6 +194,16 @@ void MainWindow::layOutAfresh()
     resizeDocks({right}, {std::max(rightColumn_px, int(width() * rightColumnShare))}, Qt::Horizontal);
     resizeDocks(m_docks.first(gaugeHeights_px.size()), gaugeHeights_px, Qt::Vertical);
     resizeDocks({cautions}, {cautions_px}, Qt::Vertical);
+}
+
+void MainWindow::putInRecipe(const std::string& ingredient)
+{
+    IngredientTable& table = *m_sheet->table();
+    table.commitEditor();
+    const auto current = table.rows().placeOf(table.currentIndex().row());
+    const std::size_t at = current ? current->row + 1 : std::size_t(table.rows().blankRow());
+    insertRows(m_document, {table.rows().component(), at}, {Row{ingredient, {}, {}, {}}});
+    table.setCurrentIndex(table.rows().index(table.rows().rowOf(at), IngredientModel::AmountColumn));
 }
 
 void MainWindow::restoreLayout()

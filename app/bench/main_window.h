@@ -10,6 +10,7 @@ namespace firn::app {
 
 class FileActions;
 class MessageBar;
+class Pantry;
 class Questions;
 class RecipeSheet;
 class RowActions;
@@ -18,15 +19,21 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    /// Catalogue and questions must outlive the window.
-    MainWindow(const Catalogue& catalogue, Questions& questions);
+    /// Pantry and questions must outlive the window.
+    MainWindow(Pantry& pantry, Questions& questions);
 
     Document& document() { return m_document; }
     FileActions& files() { return *m_files; }
     MessageBar& messages() { return *m_messages; }
 
+    /// Adds an ingredient under the current row of the component in view, its amount still open.
+    void putInRecipe(const std::string& ingredient);
+
     /// Puts the panels where they are at the first start.
     void layOutAfresh();
+
+signals:
+    void catalogueWanted();
 
 protected:
     void closeEvent(QCloseEvent* event) override;

@@ -66,6 +66,7 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_scale->widget()->setFocus();
     });
     menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
+    menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addSeparator();
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
     QAction* removal = menu.addAction(tr("&Delete component"), m_sheet, &RecipeSheet::removeComponent);

@@ -37,7 +37,7 @@ MessageBar::MessageBar(QWidget* parent)
 
 void MessageBar::say(const QString& sentence, const std::vector<Choice>& choices) { put(sentence, choices, false); }
 
-void MessageBar::note(const QString& sentence) { put(sentence, {}, true); }
+void MessageBar::note(const QString& sentence, const std::vector<Choice>& choices) { put(sentence, choices, true); }
 
 void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices, bool isNote)
 {

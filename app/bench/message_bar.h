@@ -25,7 +25,7 @@ public:
     void say(const QString& sentence, const std::vector<Choice>& choices = {});
 
     /// What is good to know.
-    void note(const QString& sentence);
+    void note(const QString& sentence, const std::vector<Choice>& choices = {});
 
     void dismiss();
     QString sentence() const;

@@ -36,6 +36,12 @@ QString Questions::fileToOpen(QWidget* window, const QString& folder)
         window, Words::tr("Open a recipe"), folder, Words::tr("Recipes (*.firn *.json *.txt *.csv);;All files (*)"));
 }
 
+QString Questions::ingredientsToImport(QWidget* window, const QString& folder)
+{
+    return QFileDialog::getOpenFileName(
+        window, Words::tr("Import ingredients"), folder, Words::tr("Ingredients (*.json *.csv *.txt *.firn);;All files (*)"));
+}
+
 QString Questions::fileToSave(QWidget* window, const QString& suggestion)
 {
     return QFileDialog::getSaveFileName(window, Words::tr("Save the recipe"), suggestion,

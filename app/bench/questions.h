@@ -17,6 +17,7 @@ public:
 
     /// An empty path means that the person thought better of it.
     virtual QString fileToOpen(QWidget* window, const QString& folder);
+    virtual QString ingredientsToImport(QWidget* window, const QString& folder);
     virtual QString fileToSave(QWidget* window, const QString& suggestion);
 };
 

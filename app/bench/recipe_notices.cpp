@@ -2,6 +2,7 @@
 
 #include "document/link_edits.h"
 #include "gauges/wording.h"
+#include "recipe/own_ingredients.h"
 
 namespace firn::app {
 
@@ -22,6 +23,8 @@ void RecipeNotices::show()
     auto notice = stepInView();
     if (!notice)
         notice = linkedRecipe();
+    if (!notice)
+        notice = ownIngredient();
     if (!notice) {
         m_shown.clear();
         dismiss();
@@ -56,6 +59,17 @@ std::optional<RecipeNotices::Notice> RecipeNotices::linkedRecipe() const
     const auto takeNew = [this, difference] { takeNewRecipe(m_document, difference.linked, *difference.now); };
     return Notice{tr("The recipe “%1” has changed since it was taken in; it counts here as it was.").arg(name),
         {{tr("Take the new one"), takeNew}}};
+}
+
+std::optional<RecipeNotices::Notice> RecipeNotices::ownIngredient() const
+{
+    const auto changed = changedOwnIngredients(m_document.recipe(), m_document.ownIngredients());
+    if (changed.empty())
+        return std::nullopt;
+    const auto takeNew = [this, now = *changed.front()] { takeNewIngredient(m_document, now); };
+    return Notice{tr("“%1” is something else in your catalogue than in this recipe; it counts as the recipe has it.")
+                      .arg(QString::fromStdString(changed.front()->name)),
+        {{tr("Take the catalogue's"), takeNew}}};
 }
 
 }  // namespace firn::app

@@ -24,6 +24,7 @@ private:
     void show();
     std::optional<Notice> stepInView() const;
     std::optional<Notice> linkedRecipe() const;
+    std::optional<Notice> ownIngredient() const;
 
     Document& m_document;
     LinkedFiles m_linkedFiles;

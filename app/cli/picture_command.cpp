@@ -4,6 +4,7 @@
 #include "cli/arguments.h"
 #include "cli/command_line.h"
 #include "document/built_in.h"
+#include "document/pantry.h"
 
 #include <QApplication>
 #include <QImage>
@@ -74,7 +75,8 @@ int pictureCommand(const QStringList& words)
     const Drawing drawing;
     dress(arguments.has(QStringLiteral("dark")) ? Appearance::Dark : Appearance::Light);
     Questions questions;
-    MainWindow window(*catalogue, questions);
+    Pantry pantry(*catalogue);
+    MainWindow window(pantry, questions);
     if (files.size() == 2) {
         if (const auto opened = window.document().open(files.back()); !opened)
             return fail(QString::fromStdString(english(opened.error())));

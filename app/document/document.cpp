@@ -2,6 +2,7 @@
 
 #include "document/recipe_file.h"
 #include "exchange/linked_recipes.h"
+#include "recipe/own_ingredients.h"
 
 #include <QFileInfo>
 #include <algorithm>
@@ -52,6 +53,12 @@ void Document::showStepsDone(std::optional<std::size_t> stepsDone)
     reanalyse();
 }
 
+void Document::followCatalogue(std::vector<Ingredient> own)
+{
+    m_own = std::move(own);
+    reanalyse();
+}
+
 QString Document::displayName() const
 {
     if (!m_path.isEmpty())
@@ -81,9 +88,11 @@ Result<void> Document::saveAs(const QString& path)
     const QString absolute = QFileInfo(path).absoluteFilePath();
     if (const auto chain = chainOfLinks(fileSystemPath(absolute), m_recipe, folderOf(absolute)); !chain.empty())
         return failure(phrase("A recipe cannot be part of itself: this one links to {0}. Save it in another file.", chain));
-    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), m_recipe), path);
+    const Recipe travelling = withOwnIngredients(m_recipe, m_catalogue, m_own);
+    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), travelling), path);
     if (auto written = writeFile(path, contents); !written)
         return written;
+    m_recipe.ingredients = travelling.ingredients;
     m_path = absolute;
     m_contentsOnDisk = contents;
     m_undoStack.setClean();

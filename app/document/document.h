@@ -35,6 +35,10 @@ public:
     /// The temperature at which instruments are read. It belongs to the view, not to the recipe.
     void setReadAt(Celsius temperature);
 
+    /// Analyses anew, since the catalogue holds other ingredients now; of them these are the person's own.
+    void followCatalogue(std::vector<Ingredient> own);
+    const std::vector<Ingredient>& ownIngredients() const { return m_own; }
+
     /// Where the recipe is kept; empty before the first save, and for a recipe that was read from text or CSV.
     QString path() const { return m_path; }
 
@@ -66,6 +70,7 @@ private:
     void reanalyse();
 
     const Catalogue& m_catalogue;
+    std::vector<Ingredient> m_own;  // of the catalogue
     Recipe m_recipe;
     std::size_t m_component = 0;
     std::optional<std::size_t> m_stepsDone;

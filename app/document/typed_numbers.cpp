@@ -63,4 +63,38 @@ Result<double> overrunFromText(std::string_view text)
         std::string(text), Figure{largestOverrun_percent, 0}));
 }
 
+Result<double> partOf100gFromText(std::string_view text)
+{
+    const auto number = numberBefore({"g"}, withoutBlanks(text));
+    if (number && *number <= 100.0)
+        return *number;
+    return failure(phrase("\"{0}\" is no part of 100 g. Write grams from 0 to 100, such as 12.5.", std::string(text)));
+}
+
+Result<double> densityFromText(std::string_view text)
+{
+    const auto number = numberBefore({"g/mL", "g/ml"}, withoutBlanks(text));
+    if (number && *number >= lightestFood_gPerMl && *number <= heaviestFood_gPerMl)
+        return *number;
+    return failure(phrase("\"{0}\" is no density of a food. Write g/mL from {1} to {2}, such as 1.03.", std::string(text),
+        Figure{lightestFood_gPerMl, 1}, Figure{heaviestFood_gPerMl, 1}));
+}
+
+Result<double> measureFromText(std::string_view text)
+{
+    const auto number = numberBefore({"g"}, withoutBlanks(text));
+    if (number && *number > 0.0)
+        return *number;
+    return failure(phrase("\"{0}\" is no weight of a measure. Write how many grams it holds, such as 166.", std::string(text)));
+}
+
+Result<double> energyFromText(std::string_view text)
+{
+    const auto number = numberBefore({"kcal"}, withoutBlanks(text));
+    if (number && *number <= largestEnergy_kcalPer100g)
+        return *number;
+    return failure(phrase("\"{0}\" is no energy of a food. Write kcal in 100 g, from 0 to {1}.", std::string(text),
+        Figure{largestEnergy_kcalPer100g, 0}));
+}
+
 }  // namespace firn::app

@@ -10,8 +10,6 @@ namespace firn {
 
 namespace {
 
-constexpr double closes_g = 1.0;  // how far a source's constituents may be from 100 g
-
 Amounts amountsFrom(Fields& ingredient)
 {
     Amounts amounts;
@@ -32,7 +30,7 @@ Amounts amountsFrom(Fields& ingredient)
         }
     }
     const double total_g = amounts.total().value;
-    if (std::abs(total_g - 100.0) > closes_g) {
+    if (std::abs(total_g - 100.0) > closesWithin.value) {
         constituents.refuse(phrase("{0}: \"per_100_g\" adds up to {1} g. Correct it so that it adds up to 100 g.",
             ingredient.place(), Figure{total_g, 1}));
     }

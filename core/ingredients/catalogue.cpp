@@ -130,8 +130,6 @@ Catalogue::Catalogue(std::vector<Ingredient> ingredients)
 {
     for (std::size_t i = 0; i < m_ingredients.size(); ++i) {
         index(m_ingredients[i].id, i, false);
-    }
-    for (std::size_t i = 0; i < m_ingredients.size(); ++i) {
         index(m_ingredients[i].name, i, true);
     }
     for (std::size_t i = 0; i < m_ingredients.size(); ++i) {

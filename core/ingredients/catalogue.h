@@ -15,7 +15,8 @@ namespace firn {
 class Catalogue {
 public:
     Catalogue() = default;
-    /// Ids must be unique; where two ingredients share a name or synonym, the first one keeps it.
+    /// Ids must be unique; where the id or name of two ingredients, or a synonym of two, is the same word, the first one keeps it. A synonym
+    /// yields to ids and names.
     explicit Catalogue(std::vector<Ingredient> ingredients);
 
     std::span<const Ingredient> all() const { return m_ingredients; }

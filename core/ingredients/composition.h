@@ -66,6 +66,9 @@ private:
     std::array<Grams, constituentCount> m_grams{};
 };
 
+/// How far the constituents of a food may be from 100 g: tables round each of them and leave traces out.
+inline constexpr Grams closesWithin{1.0};
+
 /// What 100 g of an edible portion holds. The three last are parts of the amounts above, told apart because law, texture or the
 /// textbook method ask for them.
 struct Composition {

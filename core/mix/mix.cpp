@@ -4,7 +4,19 @@ namespace firn {
 
 namespace {
 
-constexpr RibbonPart partOf(Constituent constituent)
+Grams sumOf(const Amounts& amounts, RibbonPart part)
+{
+    Grams sum;
+    for (std::size_t i = 0; i < constituentCount; ++i) {
+        if (const auto c = static_cast<Constituent>(i); ribbonPartOf(c) == part)
+            sum += amounts[c];
+    }
+    return sum;
+}
+
+}  // namespace
+
+RibbonPart ribbonPartOf(Constituent constituent)
 {
     using C = Constituent;
     switch (constituent) {
@@ -44,18 +56,6 @@ constexpr RibbonPart partOf(Constituent constituent)
     return RibbonPart::FibreAndOther;
 }
 
-Grams sumOf(const Amounts& amounts, RibbonPart part)
-{
-    Grams sum;
-    for (std::size_t i = 0; i < constituentCount; ++i) {
-        if (const auto c = static_cast<Constituent>(i); partOf(c) == part)
-            sum += amounts[c];
-    }
-    return sum;
-}
-
-}  // namespace
-
 void Mix::add(const Composition& composition, Grams mass)
 {
     const double factor = mass.value / 100.0;
@@ -87,7 +87,7 @@ Ribbon ribbonOf(const Amounts& amounts)
         return ribbon;
     for (std::size_t i = 0; i < constituentCount; ++i) {
         const auto c = static_cast<Constituent>(i);
-        ribbon[static_cast<std::size_t>(partOf(c))] += MassFraction{amounts[c] / total};
+        ribbon[static_cast<std::size_t>(ribbonPartOf(c))] += MassFraction{amounts[c] / total};
     }
     return ribbon;
 }

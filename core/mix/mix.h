@@ -35,6 +35,8 @@ MassFraction shareOf(Grams part, const Mix& mix);
 enum class RibbonPart { Water, Sugars, Fat, Protein, FibreAndOther, Alcohol, SaltAndAcid };
 inline constexpr std::size_t ribbonPartCount = static_cast<std::size_t>(RibbonPart::SaltAndAcid) + 1;
 
+RibbonPart ribbonPartOf(Constituent constituent);
+
 /// Mass fraction of each part; adds up to 1, or is all zero for nothing.
 using Ribbon = std::array<MassFraction, ribbonPartCount>;
 Ribbon ribbonOf(const Amounts& amounts);

@@ -20,7 +20,8 @@ const Catalogue& shippedCatalogue()
 }
 
 Bench::Bench()
-    : window(shippedCatalogue(), answers)
+    : pantry(shippedCatalogue(), folder.filePath(QStringLiteral("own/ingredients.json")))
+    , window(pantry, answers)
     , table(*window.findChild<IngredientTable*>())
 {
     window.setWindowState(Qt::WindowNoState);

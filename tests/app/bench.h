@@ -4,6 +4,7 @@
 #include "bench/ingredient_table.h"
 #include "bench/main_window.h"
 #include "bench/questions.h"
+#include "document/pantry.h"
 
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
@@ -21,6 +22,7 @@ public:
     Unsaved unsaved = Unsaved::Cancel;
     QString toOpen;
     QString toSave;
+    QString toImport;
     int unsavedAsked = 0;
 
     Unsaved unsavedChanges(QWidget*, const QString&) override
@@ -29,6 +31,7 @@ public:
         return unsaved;
     }
     QString fileToOpen(QWidget*, const QString&) override { return toOpen; }
+    QString ingredientsToImport(QWidget*, const QString&) override { return toImport; }
     QString fileToSave(QWidget*, const QString&) override { return toSave; }
 };
 
@@ -61,6 +64,7 @@ protected:
 
     QTemporaryDir folder;
     Answers answers;
+    Pantry pantry;
     MainWindow window;
     IngredientTable& table;
 };

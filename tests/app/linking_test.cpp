@@ -122,6 +122,34 @@ TEST_F(Linking, EachOfSeveralComponentsIsFrozenInItsOwnWay)
     EXPECT_EQ(window.document().analysis().texture.process, Process::Churned);
 }
 
+TEST_F(Linking, OwnIngredientsTravelInTheFileAndAChangeIsTakenOnlyWhenChosen)
+{
+    Ingredient syrup;
+    syrup.name = "House syrup";
+    syrup.composition.per100g[Constituent::Water] = {50};
+    syrup.composition.per100g[Constituent::Sucrose] = {50};
+    syrup.id = pantry.keep(syrup).value();
+    lay("100 g house syrup");
+    EXPECT_NEAR(sugars_percent(), 50.0, 1e-9);
+    ASSERT_TRUE(window.document().saveAs(inFolder("syrup.firn")));
+    EXPECT_EQ(notice(), QString());
+
+    syrup.composition.per100g[Constituent::Water] = {40};
+    syrup.composition.per100g[Constituent::Sucrose] = {60};
+    ASSERT_TRUE(pantry.keep(syrup));
+    EXPECT_NEAR(sugars_percent(), 50.0, 1e-9);
+    EXPECT_TRUE(notice().contains("“House syrup” is something else in your catalogue")) << notice().toStdString();
+    for (QPushButton* button : notices().findChildren<QPushButton*>())
+        if (button->text() == "Take the catalogue's")
+            button->click();
+    EXPECT_NEAR(sugars_percent(), 60.0, 1e-9);
+
+    ASSERT_TRUE(pantry.remove(syrup.id));
+    window.document().startWith({});
+    window.files().openFile(inFolder("syrup.firn"));
+    EXPECT_NEAR(sugars_percent(), 50.0, 1e-9) << "the recipe reads the same on a machine without this ingredient";
+}
+
 TEST_F(Linking, CopiedRowsKeepWhatTheRefractometerRead)
 {
     lay("100 g strawberries");

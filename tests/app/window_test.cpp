@@ -40,7 +40,7 @@ TEST_F(Window, PanelsComeBackWhereTheyWere)
     dock("sugar")->hide();
     ASSERT_TRUE(window.close());
 
-    MainWindow next(shippedCatalogue(), answers);
+    MainWindow next(pantry, answers);
     next.show();
     EXPECT_EQ(next.dockWidgetArea(next.findChild<QDockWidget*>("texture")), Qt::LeftDockWidgetArea);
     EXPECT_TRUE(next.findChild<QDockWidget*>("sugar")->isHidden());

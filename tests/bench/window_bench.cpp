@@ -5,6 +5,7 @@
 #include "bench/questions.h"
 #include "document/built_in.h"
 #include "document/edits.h"
+#include "document/pantry.h"
 
 #include <QApplication>
 #include <QImage>
@@ -24,9 +25,10 @@ constexpr QSize screen{1366, 768};
 
 void editToAllGaugesPainted(benchmark::State& state)
 {
-    const Catalogue catalogue = *builtInCatalogue();
+    const QTemporaryDir folder;
+    Pantry pantry(*builtInCatalogue(), folder.filePath(QStringLiteral("ingredients.json")));
     Questions questions;
-    MainWindow window(catalogue, questions);
+    MainWindow window(pantry, questions);
     window.document().startWith(greetingSample());
     window.resize(screen);
     window.show();

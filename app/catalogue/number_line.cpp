@@ -1,0 +1,60 @@
+#include "catalogue/number_line.h"
+
+#include "bench/typed_text.h"
+#include "catalogue/fault_label.h"
+#include "gauges/type_and_space.h"
+
+#include <QHBoxLayout>
+
+namespace firn::app {
+
+namespace {
+
+constexpr int charactersOfNumber = 14;
+
+}  // namespace
+
+NumberLine::NumberLine(const QString& spoken, NumberField::Reader reader, const QString& unit, QWidget* parent)
+    : QWidget(parent)
+    , m_field(new NumberField(std::move(reader), [unit](double number) { return typedText(number, unit); }))
+    , m_fault(new FaultLabel)
+{
+    m_field->setAccessibleName(spoken);
+    m_field->setFixedWidth(fontMetrics().averageCharWidth() * charactersOfNumber);
+    connect(m_field, &NumberField::numberTyped, this, [this](std::optional<double> number) {
+        m_number = number;
+        m_fault->say({});
+        emit changed();
+    });
+    connect(m_field, &QLineEdit::editingFinished, this, &NumberLine::checkTyping);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    layout->addWidget(m_field);
+    layout->addWidget(m_fault, 1);
+    layout->addStretch();
+    setFocusProxy(m_field);
+}
+
+void NumberLine::showNumber(std::optional<double> number)
+{
+    m_number = number;
+    m_field->showNumber(number, 0.0);
+    m_field->setPlaceholderText({});
+    m_fault->say({});
+}
+
+bool NumberLine::checkTyping()
+{
+    if (!m_field->problem().isEmpty())
+        m_fault->say(m_field->problem());
+    return m_field->problem().isEmpty();
+}
+
+void NumberLine::say(const QString& fault)
+{
+    if (checkTyping())
+        m_fault->say(fault);
+}
+
+}  // namespace firn::app
