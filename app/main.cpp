@@ -50,6 +50,7 @@ int runWindows(QStringList files)
             window.files().greet();
         window.show();
     }
+    windows.front()->files().offer(leftBehind());
     if (pantry.trouble())
         windows.front()->messages().say(translated(*pantry.trouble()));
     return QApplication::exec();

@@ -14,6 +14,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QStandardPaths>
+#include <memory>
 
 namespace firn::app {
 
@@ -70,6 +71,41 @@ void FileActions::greet()
     } else if (const QStringList files = recentFiles(); !files.isEmpty()) {
         openFile(files.front());
     }
+}
+
+void FileActions::offer(std::vector<LeftBehind> leftBehind)
+{
+    if (leftBehind.empty())
+        return;
+    const auto waiting = std::make_shared<std::vector<LeftBehind>>(std::move(leftBehind));
+    const auto next = [this, waiting](auto act) {
+        return [this, waiting, act] {
+            act(waiting->front());
+            waiting->erase(waiting->begin());
+            offer(std::move(*waiting));
+        };
+    };
+    const LeftBehind& unsaved = waiting->front();
+    const auto recipe = unsaved.recipe();
+    const QString title = recipe ? QString::fromStdString(recipe->recipe.title) : QString();
+    std::vector<MessageBar::Choice> choices{{tr("Throw it away"), next([](const LeftBehind& chosen) { chosen.discard(); })}};
+    if (recipe)
+        choices.insert(choices.begin(), {tr("Take it up"), next([this](const LeftBehind& chosen) { takeUp(chosen); })});
+    m_messages.say(recipe
+                       ? tr("“%1” was not saved when Firn stopped at %2. It is kept as it was then.")
+                             .arg(title.isEmpty() ? tr("Untitled") : title, QLocale().toString(unsaved.time, QLocale::ShortFormat))
+                       : translated(recipe.error()),
+        choices);
+}
+
+void FileActions::takeUp(const LeftBehind& unsaved)
+{
+    auto recipe = unsaved.recipe();
+    if (!recipe || !mayLeave())
+        return;
+    m_document.takeUp(std::move(*recipe));
+    emit tookUp();
+    unsaved.discard();
 }
 
 void FileActions::openFile(const QString& path)

@@ -1,7 +1,7 @@
 // Opening and saving as the person does it: from the menu, with its questions and its refusals.
 #pragma once
 
-#include "document/document.h"
+#include "document/recovery.h"
 
 #include <QObject>
 #include <functional>
@@ -28,6 +28,9 @@ public:
     /// Lays out a sample at the very first start, and later the recipe that was open last.
     void greet();
 
+    /// Offers the recipes that a crash left unsaved, one after the other.
+    void offer(std::vector<LeftBehind> leftBehind);
+
     /// Opens a file in place of the recipe on the bench, after asking about changes that are not saved.
     void openFile(const QString& path);
 
@@ -44,7 +47,12 @@ public:
     /// Takes back what was said about unreadable text, once there is none.
     void forgetRefusal();
 
+signals:
+    /// A recipe that a crash had left behind is on the bench.
+    void tookUp();
+
 private:
+    void takeUp(const LeftBehind& unsaved);
     void startNew();
     void open();
     void fillRecent(QMenu& menu);

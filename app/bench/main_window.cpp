@@ -19,6 +19,7 @@
 #include "gauges/sugar_scale.h"
 #include "gauges/texture_panel.h"
 #include "gauges/type_and_space.h"
+#include "gauges/wording.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -76,6 +77,7 @@ StepsPanel* stepsOf(Document& document)
 
 MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     : m_document(pantry.catalogue())
+    , m_recovery(m_document)
     , m_messages(new MessageBar)
     , m_sheet(new RecipeSheet(m_document))
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
@@ -103,6 +105,8 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
     connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
+    connect(&m_recovery, &Recovery::failed, this, [this](const Sentence& why) { m_messages->say(translated(why)); });
+    connect(m_files, &FileActions::tookUp, &m_recovery, &Recovery::writeNow);
     nameWindow();
     restoreLayout();
     m_sheet->table()->setFocus();

@@ -1,8 +1,8 @@
 // The bench: one recipe, its gauges around it.
 #pragma once
 
-#include "document/document.h"
 #include "document/gesture.h"
+#include "document/recovery.h"
 
 #include <QMainWindow>
 
@@ -57,6 +57,7 @@ private:
     void drawIcons();
 
     Document m_document;
+    Recovery m_recovery;
     MessageBar* m_messages;
     RecipeSheet* m_sheet;
     FileActions* m_files;

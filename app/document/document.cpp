@@ -4,12 +4,15 @@
 #include "exchange/linked_recipes.h"
 #include "recipe/own_ingredients.h"
 
+#include <QCryptographicHash>
 #include <QFileInfo>
 #include <algorithm>
 
 namespace firn::app {
 
 namespace {
+
+QByteArray fingerprint(const QByteArray& contents) { return QCryptographicHash::hash(contents, QCryptographicHash::Sha256); }
 
 std::filesystem::path folderOf(const QString& file) { return fileSystemPath(file).parent_path(); }
 
@@ -67,6 +70,16 @@ QString Document::displayName() const
 }
 
 void Document::startWith(Recipe recipe) { replace(std::move(recipe), {}, {}); }
+
+UnsavedRecipe Document::unsaved() const { return {m_recipe, m_path, fingerprint(m_contentsOnDisk)}; }
+
+void Document::takeUp(UnsavedRecipe unsaved)
+{
+    const auto onDisk = contentsOf(fileSystemPath(unsaved.path));
+    const QByteArray contents = onDisk ? QByteArray::fromStdString(*onDisk) : QByteArray();
+    replace(std::move(unsaved.recipe), unsaved.path, fingerprint(contents) == unsaved.fileFingerprint ? contents : QByteArray());
+    m_undoStack.resetClean();
+}
 
 Result<void> Document::open(const QString& path)
 {

@@ -9,6 +9,13 @@
 
 namespace firn::app {
 
+/// A recipe with edits that no file keeps, as it can be taken up again after a crash.
+struct UnsavedRecipe {
+    Recipe recipe;
+    QString path;                // of the file that it was opened from or saved to; empty if there is none
+    QByteArray fileFingerprint;  // of what the file held then (SHA-256)
+};
+
 /// Holds the recipe and analyses it anew after every edit. Edits go through edits.h and nowhere else.
 class Document : public QObject {
     Q_OBJECT
@@ -47,6 +54,10 @@ public:
 
     /// Puts a recipe on the bench that no file keeps yet.
     void startWith(Recipe recipe);
+
+    UnsavedRecipe unsaved() const;
+    /// Puts a recipe on the bench with its edits, still unsaved. If its file has changed since, saving will say so.
+    void takeUp(UnsavedRecipe unsaved);
 
     /// Opens a file of any kind that Firn reads. On failure the recipe on the bench stays as it is.
     Result<void> open(const QString& path);

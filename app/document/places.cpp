@@ -12,14 +12,14 @@ namespace {
 const QString recentFilesKey = QStringLiteral("recentFiles");
 constexpr int mostRecentFiles = 10;
 
+}  // namespace
+
 // QStandardPaths knows no state folder before Qt 6.7.
 QString stateFolder()
 {
     const QString chosen = qEnvironmentVariable("XDG_STATE_HOME");
     return QDir::isAbsolutePath(chosen) ? chosen : QDir::homePath() + QStringLiteral("/.local/state");
 }
-
-}  // namespace
 
 QSettings state() { return QSettings(stateFolder() + QStringLiteral("/firn/firn.ini"), QSettings::IniFormat); }
 

@@ -6,6 +6,9 @@
 
 namespace firn::app {
 
+/// The folder for what Firn remembers, made by nobody yet.
+QString stateFolder();
+
 /// Layout, recent files: under XDG_STATE_HOME.
 QSettings state();
 
