@@ -50,8 +50,10 @@ int runWindows(QStringList files)
             window.files().greet();
         window.show();
     }
-    windows.front()->files().offer(leftBehind());
-    if (pantry.trouble())
+    // There is room for one sentence: an unsaved recipe is more than ingredients that can be mended at any time.
+    if (auto unsaved = leftBehind(); !unsaved.empty())
+        windows.front()->files().offer(std::move(unsaved));
+    else if (pantry.trouble())
         windows.front()->messages().say(translated(*pantry.trouble()));
     return QApplication::exec();
 }
