@@ -3,16 +3,12 @@
 #include "mix/mix.h"
 #include "readings/readings.h"
 
-#include <array>
 #include <boost/math/tools/roots.hpp>
 #include <cstdint>
 
 namespace firn {
 
 namespace {
-
-constexpr std::array sugarKinds{Constituent::Sucrose, Constituent::Glucose, Constituent::Fructose, Constituent::Galactose,
-    Constituent::Lactose, Constituent::Maltose, Constituent::Trehalose};
 
 Grams sugarsOf(const Composition& composition)
 {

@@ -1,5 +1,7 @@
 #include "mix/mix.h"
 
+#include <algorithm>
+
 namespace firn {
 
 namespace {

@@ -23,6 +23,10 @@ struct Mix {
 };
 
 /// Mono- and disaccharides, lactose included: what "sugars" means on every gauge.
+inline constexpr std::array sugarKinds{Constituent::Sucrose, Constituent::Glucose, Constituent::Fructose, Constituent::Galactose,
+    Constituent::Lactose, Constituent::Maltose, Constituent::Trehalose};
+
+/// All of them together.
 Grams sugars(const Mix& mix);
 
 /// Everything but water and alcohol.

@@ -1,5 +1,6 @@
 #include "mix/mix.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <numeric>
 
@@ -57,6 +58,14 @@ TEST(Ribbon, EveryConstituentIsInOnePart)
     EXPECT_NEAR(sum, 1.0, 1e-12);
     EXPECT_NEAR(ribbon[static_cast<std::size_t>(RibbonPart::Sugars)].value, 7.0 / constituentCount, 1e-12);
     EXPECT_NEAR(ribbon[static_cast<std::size_t>(RibbonPart::SaltAndAcid)].value, 3.0 / constituentCount, 1e-12);
+}
+
+TEST(Mix, SugarsOfTheRibbonAreTheSugarKinds)
+{
+    for (const ConstituentFacts& facts : allConstituents())
+        EXPECT_EQ(ribbonPartOf(facts.constituent) == RibbonPart::Sugars,
+            std::ranges::find(sugarKinds, facts.constituent) != sugarKinds.end())
+            << facts.key;
 }
 
 }  // namespace

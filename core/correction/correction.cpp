@@ -1,0 +1,125 @@
+#include "correction/correction.h"
+
+#include "analysis/analysis.h"
+#include "correction/causes.h"
+#include "correction/choices.h"
+#include "correction/measured_mix.h"
+#include "recipe/scaling.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace firn {
+
+namespace {
+
+Figure tenths(MassFraction share) { return {percent(share), 1}; }
+
+TextureInput textureInput(const Recipe& recipe)
+{
+    const Conditions conditions = conditionsOf(recipe);
+    return {recipe.process.value_or(Process::Churned), recipe.overrun_percent, conditions.serveAt, conditions.freezerAt};
+}
+
+Sentence diagnosisOf(const MeasuredState& measured, const MixFigures& recipe, const std::vector<Cause>& causes)
+{
+    if (!measured.sugars)
+        return phrase("Nothing was measured: reckoned from the recipe's {0} % sugar.", tenths(recipe.sugars));
+    if (std::abs((*measured.sugars - recipe.sugars).value) <= readingTolerance(measured).value)
+        return phrase("The reading agrees with the recipe: {0} % sugar against {1} %, no more apart than readings are.",
+            tenths(*measured.sugars), tenths(recipe.sugars));
+    if (causes.empty())
+        return phrase("{0} % sugar measured, {1} % by the recipe, and no single row explains it: stir, let the sample come to 20 "
+                      "°C, read again, and check the "
+                      "weights.",
+            tenths(*measured.sugars), tenths(recipe.sugars));
+    return phrase("{0} % sugar measured, {1} % by the recipe. What would explain it, likeliest first:", tenths(*measured.sugars),
+        tenths(recipe.sugars));
+}
+
+std::vector<Sentence> cautionsOf(
+    const Component& component, const PreparedComponent& prepared, const MeasuredState& measured, const StrengthTarget& target)
+{
+    std::vector<Sentence> cautions;
+    for (const PreparedRow& row : prepared.rows) {
+        if (row.analysis.problem)
+            cautions.push_back(*row.analysis.problem);
+    }
+    if (std::ranges::any_of(component.steps, [](const Step& step) { return !std::holds_alternative<std::monostate>(step.loss); }))
+        cautions.push_back(phrase(
+            "Reckoned for the mix as it is after its steps. As rows of the recipe the additions go through the steps as well."));
+    const auto* wanted = std::get_if<SugarsTarget>(&target);
+    if (wanted && measured.sugars && std::abs((*measured.sugars - wanted->sugars).value) <= 2.0 * measured.sugars_sd.value)
+        cautions.push_back(
+            phrase("What is wanted is within the reading's uncertainty of ±{0} %: reading again may save the trouble.",
+                tenths(measured.sugars_sd * 2.0)));
+    return cautions;
+}
+
+}  // namespace
+
+Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalogue, std::size_t index,
+    const MeasuredState& measured, const StrengthTarget& target)
+{
+    if (index >= recipe.components.size())
+        return failure(phrase("The recipe has no such component any more: choose another."));
+    const std::vector<PreparedComponent> all = prepared(recipe, catalogue);
+    const Component& component = recipe.components[index];
+    const Mix& written = all[index].mix();
+    if (written.isEmpty())
+        return failure(phrase("Nothing in this component has a weight yet: give it rows with amounts first."));
+    const bool isMeasured = measured.sugars || measured.alcohol;
+    const Result<Mix> now =
+        isMeasured ? measuredMix(written, measured.sugars.value_or(shareOf(sugars(written), written)), measured.alcohol) : written;
+    if (!now)
+        return failure(now.error());
+    const auto intended = broughtTo(target, written);
+    if (!intended)
+        return failure(intended.error());
+
+    CorrectionPlan plan;
+    const TextureInput input = textureInput(recipe);
+    plan.now = *now;
+    plan.recipe = figuresOf(written, input);
+    plan.nowFigures = figuresOf(*now, input);
+    plan.intended = figuresOf(*intended, input);
+    plan.causes = causesOf(component, all[index], measured);
+    plan.diagnosis = diagnosisOf(measured, plan.recipe, plan.causes);
+    Choices choices = choicesFor(component, all[index], catalogue, *now, {target, plan.intended, input, measured.sugars_sd});
+    plan.choices = std::move(choices.ranked);
+    plan.leftOut = std::move(choices.leftOut);
+    plan.cautions = cautionsOf(component, all[index], measured, target);
+    return plan;
+}
+
+std::vector<Row> weighable(const std::vector<Row>& rows, Grams scaleStep)
+{
+    Recipe recipe;
+    recipe.components.front().rows = rows;
+    return rounded(recipe, {scaleStep}).components.front().rows;
+}
+
+Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_t index, const std::vector<Row>& added,
+    const std::optional<Cause>& cause)
+{
+    Component component = recipe.components[index];
+    const std::vector<PreparedComponent> all = prepared(recipe, catalogue);
+    for (std::size_t i = 0; i < component.rows.size(); ++i) {
+        const RowAnalysis& row = all[index].rows[i].analysis;
+        if (component.rows[i].amount.unit == Unit::PercentOfMix && !row.problem)
+            component.rows[i].amount = {row.mass.value, Unit::Gram};
+    }
+    if (cause && cause->asItWas) {
+        Row& row = component.rows[cause->row];
+        const Amount inGrams = row.amount;
+        row = *cause->asItWas;
+        if (row.amount.unit == Unit::PercentOfMix)
+            row.amount = inGrams;
+    } else if (cause) {
+        component.rows.erase(component.rows.begin() + static_cast<std::ptrdiff_t>(cause->row));
+    }
+    component.rows.insert(component.rows.end(), added.begin(), added.end());
+    return component;
+}
+
+}  // namespace firn

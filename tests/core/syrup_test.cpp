@@ -1,0 +1,214 @@
+#include "syrup/pearson.h"
+#include "syrup/scales.h"
+#include "syrup/solubility.h"
+#include "syrup/syrup.h"
+
+#include "solution/sucrose.h"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+#include <limits>
+#include <rapidcheck/gtest.h>
+
+namespace firn {
+namespace {
+
+MassFraction anyShare(int low_permille, int high_permille) { return {*rc::gen::inRange(low_permille, high_permille + 1) / 1000.0}; }
+
+RC_GTEST_PROP(PearsonSquare, ClosesItsMassBalance, ())
+{
+    const MassFraction first = anyShare(0, 1000);
+    const MassFraction second = anyShare(0, 1000);
+    RC_PRE(first != second);
+    const double place = *rc::gen::inRange(0, 1001) / 1000.0;
+    const MassFraction wanted = first < second ? first + (second - first) * place : second + (first - second) * place;
+    const Grams total{*rc::gen::inRange(1, 1000000) / 7.0};
+    const auto blend = pearsonSquare(first, second, wanted, total);
+    RC_ASSERT(blend.has_value());
+    RC_ASSERT(blend->first.value >= -1e-9 && blend->second.value >= -1e-9);
+    RC_ASSERT(std::abs((blend->first + blend->second - total).value) <= 1e-9 * total.value);
+    const double inBoth_g = blend->first.value * first.value + blend->second.value * second.value;
+    RC_ASSERT(std::abs(inBoth_g - total.value * wanted.value) <= 1e-9 * total.value);
+    RC_ASSERT(std::abs(blend->partsOfFirst * blend->second.value - blend->partsOfSecond * blend->first.value)
+              <= 1e-9 * total.value * 100.0);
+}
+
+RC_GTEST_PROP(PearsonSquare, RefusesWhatLiesOutside, ())
+{
+    const MassFraction first = anyShare(100, 900);
+    const MassFraction second = anyShare(100, 900);
+    RC_ASSERT(!pearsonSquare(first, second, std::max(first, second) + MassFraction{0.001}, {100.0}).has_value());
+    RC_ASSERT(!pearsonSquare(first, second, std::min(first, second) - MassFraction{0.001}, {100.0}).has_value());
+}
+
+TEST(PearsonSquare, SaysWhatIsWrong)
+{
+    EXPECT_EQ(english(pearsonSquare({0.5}, {0.65}, {0.7}, {100.0}).error()),
+        "70.0 % cannot be mixed from 50.0 % and 65.0 %: ask for a strength between them, or take a weaker or stronger one.");
+    EXPECT_EQ(english(pearsonSquare({0.5}, {0.5}, {0.5}, {100.0}).error()), "Both have 50.0 %: mixed in any way they stay so.");
+    EXPECT_FALSE(pearsonSquare({0.5}, {0.65}, {0.6}, {0.0}).has_value());
+    EXPECT_FALSE(pearsonSquare({-0.1}, {0.65}, {0.6}, {1.0}).has_value());
+    EXPECT_FALSE(pearsonSquare({0.1}, {0.65}, {std::nan("")}, {1.0}).has_value());
+    EXPECT_FALSE(pearsonSquare({0.1}, {0.65}, {0.6}, {std::numeric_limits<double>::infinity()}).has_value());
+}
+
+RC_GTEST_PROP(AmountToReach, ReachesIt, ())
+{
+    const MassFraction now = anyShare(0, 1000);
+    const MassFraction added = anyShare(0, 1000);
+    const MassFraction wanted = anyShare(0, 1000);
+    const Grams mass{*rc::gen::inRange(1, 1000000) / 7.0};
+    const auto amount = amountToReach(wanted, mass, now, added);
+    const bool isBetween = (wanted.value - now.value) * (added.value - wanted.value) > 0.0;
+    RC_ASSERT(amount.has_value() == (isBetween || wanted == now));
+    if (amount) {
+        const double sugar_g = mass.value * now.value + amount->value * added.value;
+        RC_ASSERT(std::abs(sugar_g / (mass + *amount).value - wanted.value) <= 1e-12);
+    }
+}
+
+RC_GTEST_PROP(Syrup, MadeToAVolumeHasThatVolumeAndStrength, ())
+{
+    const MassFraction strength = anyShare(0, 750);
+    const Millilitres volume{*rc::gen::inRange(1, 100000) / 3.0};
+    const Celsius at{static_cast<double>(*rc::gen::inRange(0, 101))};
+    const auto made = syrupOf(strength, volume, at);
+    RC_ASSERT(made.has_value());
+    const Grams mass = made->sugar + made->water;
+    RC_ASSERT(std::abs(made->sugar / mass - strength.value) <= 1e-12);
+    RC_ASSERT(std::abs(mass.value / sucroseSolutionDensity(strength, at).value - volume.value) <= 1e-9 * volume.value);
+}
+
+TEST(Syrup, BeyondSaturationWarns)
+{
+    EXPECT_FALSE(syrupOf({0.60}, {1000.0}, {20.0})->warning.has_value());
+    EXPECT_TRUE(syrupOf({0.66}, {1000.0}, {20.0})->warning.has_value());
+    EXPECT_TRUE(syrupOf({0.70}, {1000.0}, {20.0})->warning.has_value());
+    EXPECT_FALSE(syrupOf({0.70}, {1000.0}, {60.0})->warning.has_value());
+    EXPECT_FALSE(syrupOf({0.76}, {1000.0}, {20.0}).has_value());
+    EXPECT_FALSE(syrupOf({0.5}, {1000.0}, {101.0}).has_value());
+    EXPECT_FALSE(syrupOf({0.5}, {0.0}, {20.0}).has_value());
+}
+
+RC_GTEST_PROP(Syrup, BoilingKeepsTheSugarAndBothWaysAgree, ())
+{
+    const MassFraction now = anyShare(1, 940);
+    const MassFraction wanted = std::min(now + (strongestSyrup - now) * (*rc::gen::inRange(0, 1001) / 1000.0), strongestSyrup);
+    const Grams mass{*rc::gen::inRange(1, 1000000) / 7.0};
+    const auto toStrength = boiledTo(wanted, mass, now);
+    RC_ASSERT(toStrength.has_value());
+    RC_ASSERT(std::abs(toStrength->mass.value * wanted.value - mass.value * now.value) <= 1e-9 * mass.value);
+    RC_ASSERT(std::abs((toStrength->mass + toStrength->waterDrivenOff - mass).value) <= 1e-9 * mass.value);
+    const Grams left = mass * (*rc::gen::inRange(1, 1001) / 1000.0);
+    if (const auto toMass = boiledTo(left, mass, now)) {
+        const auto back = boiledTo(std::min(toMass->strength, strongestSyrup), mass, now);
+        RC_ASSERT(std::abs((back->mass - left).value) <= 1e-9 * mass.value);
+    } else {
+        RC_ASSERT(now.value * mass.value / left.value > 0.95 - 1e-9);
+    }
+    const auto water = waterToDilute(now, toStrength->mass, wanted);
+    RC_ASSERT(water.has_value());
+    RC_ASSERT(std::abs((*water - toStrength->waterDrivenOff).value) <= 1e-9 * mass.value);
+}
+
+TEST(Syrup, RefusalsNameTheWayOut)
+{
+    EXPECT_EQ(english(boiledTo(MassFraction{0.4}, {1000.0}, {0.5}).error()),
+        "Boiling makes 50.0 % stronger, never 40.0 %: add water instead.");
+    EXPECT_EQ(english(boiledTo(Grams{1100.0}, {1000.0}, {0.5}).error()), "Boiling cannot leave 1100 g of 1000 g: weigh again.");
+    EXPECT_EQ(english(boiledTo(Grams{400.0}, {1000.0}, {0.5}).error()),
+        "400 g of it would be candy: stop at 527 g or more, which is 95.0 %.");
+    EXPECT_EQ(english(waterToDilute({0.6}, {1000.0}, {0.5}).error()),
+        "Water never brings 50.0 % to 60.0 %: ask for something weaker, or boil it down.");
+    EXPECT_FALSE(boiledTo(MassFraction{0.97}, {1000.0}, {0.5}).has_value());
+    EXPECT_FALSE(boiledTo(MassFraction{0.6}, {0.0}, {0.5}).has_value());
+    EXPECT_FALSE(boiledTo(MassFraction{0.6}, {1.0}, {0.0}).has_value());
+}
+
+TEST(SyrupScales, ThereAndBackOnEveryScale)
+{
+    for (const SyrupScaleFacts& facts : allSyrupScales()) {
+        EXPECT_EQ(&factsOf(facts.scale), &facts);
+        double last = -1.0;
+        for (double share = 0.0; share < facts.strongest.value; share += 0.0125) {
+            const auto value = valueOn(facts.scale, {share});
+            ASSERT_TRUE(value.has_value()) << facts.name << share;
+            EXPECT_GT(*value, last) << facts.name << share;
+            last = *value;
+            EXPECT_NEAR(strengthFrom(facts.scale, *value)->value, share, 1e-12) << facts.name;
+        }
+        EXPECT_NEAR(strengthFrom(facts.scale, *valueOn(facts.scale, facts.strongest))->value, facts.strongest.value, 1e-12);
+    }
+}
+
+TEST(SyrupScales, OneToOne)
+{
+    EXPECT_DOUBLE_EQ(strengthFrom(SyrupScale::PartsByMass, 1.0)->value, 0.5);
+    // A cup of sugar, 200 g, and a cup of water, 236.6 mL of 0.9982 g/mL.
+    EXPECT_NEAR(strengthFrom(SyrupScale::PartsByVolume, 1.0)->value, 200.0 / (200.0 + 236.16), 1e-4);
+    EXPECT_NEAR(*valueOn(SyrupScale::GramsPerLitreOfWater, {0.5}), 998.2, 0.05);
+}
+
+TEST(SyrupScales, OutOfRangeIsASentence)
+{
+    EXPECT_EQ(english(strengthFrom(SyrupScale::SpecificGravity, 0.98).error()),
+        "No syrup has 0.9800 on the scale “Specific gravity 20/20 °C”: it goes from 1.0000, which is water, to 1.3823.");
+    EXPECT_EQ(english(valueOn(SyrupScale::Baume, {0.8}).error()),
+        "“°Bé (modulus 145)” is known from 0 to 75 % sugar by mass, not at 80.0 %.");
+    EXPECT_FALSE(strengthFrom(SyrupScale::Brix, std::nan("")).has_value());
+    EXPECT_FALSE(strengthFrom(SyrupScale::Brix, -1.0).has_value());
+    EXPECT_FALSE(valueOn(SyrupScale::Brix, {1.0}).has_value());
+}
+
+RC_GTEST_PROP(Dissolving, IsInEquilibriumAndKeepsTheMass, ())
+{
+    const Constituent solute = *rc::gen::element(
+        Constituent::Sucrose, Constituent::Glucose, Constituent::Fructose, Constituent::Lactose, Constituent::Salt);
+    const Celsius warm{static_cast<double>(*rc::gen::inRange(20, 51))};
+    const Celsius cold{static_cast<double>(*rc::gen::inRange(20, 51))};
+    const Grams amount{*rc::gen::inRange(0, 100000) / 10.0};
+    const Grams water{*rc::gen::inRange(1, 10000) / 10.0};
+    const auto found = dissolve(solute, amount, water, warm, cold);
+    RC_ASSERT(found.has_value());
+    const auto solubility = solubilityOf(solute, cold);
+    const Saturation& state = found->cooled;
+    RC_ASSERT(state.dissolved.value >= -1e-9 && state.solid.value >= 0.0);
+    if (state.ratio <= 1.0) {
+        RC_ASSERT(state.solid.value == 0.0);
+        RC_ASSERT(found->waterForCooled.value == 0.0);
+    } else {
+        const double crystalWater_g = state.solid.value - (amount - state.dissolved).value;
+        const double freeWater_g = water.value - crystalWater_g;
+        RC_ASSERT(freeWater_g >= -1e-9);
+        RC_ASSERT(std::abs(state.dissolved.value - freeWater_g * solubility->g_perGramWater) <= 1e-6 * (amount + water).value);
+        RC_ASSERT(found->warning.has_value());
+        const auto cleared = dissolve(solute, amount, water + found->waterForCooled * 1.000001, warm, cold);
+        RC_ASSERT(cleared->cooled.solid.value == 0.0);
+    }
+}
+
+TEST(Dissolving, WarnsNearSaturationOnCooling)
+{
+    const auto clear = dissolve(Constituent::Sucrose, {600.0}, {400.0}, {80.0}, {5.0});
+    EXPECT_FALSE(clear->warning.has_value());
+    const auto near = dissolve(Constituent::Sucrose, {645.0}, {355.0}, {80.0}, {5.0});
+    EXPECT_LT(near->cooled.ratio, 1.0);
+    EXPECT_TRUE(near->warning.has_value());
+    const auto beyond = dissolve(Constituent::Sucrose, {700.0}, {300.0}, {80.0}, {5.0});
+    EXPECT_EQ(beyond->warm.solid.value, 0.0);
+    EXPECT_GT(beyond->cooled.solid.value, 100.0);
+}
+
+TEST(Dissolving, OutOfRangeIsASentence)
+{
+    EXPECT_EQ(english(solubilityOf(Constituent::Fructose, {5.0}).error()),
+        "How well fructose dissolves is known from 20 to 50 °C, not at 5 °C.");
+    EXPECT_EQ(english(solubilityOf(Constituent::Sorbitol, {20.0}).error()),
+        "How well sorbitol dissolves is not known here: ask for sucrose, glucose, fructose, lactose or salt.");
+    EXPECT_FALSE(dissolve(Constituent::Sucrose, {1.0}, {0.0}, {20.0}, {20.0}).has_value());
+    EXPECT_FALSE(dissolve(Constituent::Sucrose, {-1.0}, {1.0}, {20.0}, {20.0}).has_value());
+}
+
+}  // namespace
+}  // namespace firn
