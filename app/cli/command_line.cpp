@@ -12,6 +12,7 @@ constexpr auto help = R"(Firn, a workbench for formulating frozen desserts.
 firn [FILE...]                opens the window, one for each file
 firn report FILE...           prints what a recipe amounts to
 firn ingredients [SEARCH]     lists the catalogue
+firn read --brix B --sg S     says what a measured mix is
 firn picture FILE.png         draws the window into a picture
 
 FILE is a recipe (.firn), text with one ingredient a line (.txt), or a table (.csv).
@@ -34,6 +35,8 @@ std::optional<int> runCommand(const QStringList& arguments)
         return reportCommand(rest);
     if (command == QLatin1String("ingredients"))
         return ingredientsCommand(rest);
+    if (command == QLatin1String("read"))
+        return readCommand(rest);
     if (command == QLatin1String("picture"))
         return pictureCommand(rest);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {

@@ -18,6 +18,7 @@ void print(const QString& text);
 
 int reportCommand(const QStringList& arguments);
 int ingredientsCommand(const QStringList& arguments);
+int readCommand(const QStringList& arguments);
 int pictureCommand(const QStringList& arguments);
 
 }  // namespace firn::app

@@ -1,11 +1,9 @@
 #include "analysis/analysis.h"
 #include "cli/arguments.h"
 #include "cli/command_line.h"
+#include "cli/recipe_argument.h"
 #include "document/built_in.h"
-#include "document/recipe_file.h"
 #include "exchange/report.h"
-
-#include <iostream>
 
 namespace firn::app {
 
@@ -47,26 +45,6 @@ Result<Wishes> wishesIn(const Arguments& arguments)
     }
     wishes.component = arguments.text(QStringLiteral("component")).toStdString();
     return wishes;
-}
-
-/// "-" stands for standard input, here and in the reading of its text.
-Result<Recipe> recipeIn(const QString& file)
-{
-    const std::filesystem::path path = fileSystemPath(file);
-    const auto contents = path == "-" ? contentsOf(std::cin) : contentsOf(path);
-    return contents ? recipeFromContents(*contents, path) : failure(contents.error());
-}
-
-/// The component of this name, by its fold; none for the whole dessert.
-Result<std::optional<std::size_t>> componentIn(const Recipe& recipe, const std::string& name)
-{
-    if (name.empty())
-        return std::optional<std::size_t>();
-    for (std::size_t i = 0; i < recipe.components.size(); ++i) {
-        if (folded(recipe.components[i].name) == folded(name))
-            return std::optional(i);
-    }
-    return failure(phrase("“{0}” has no component “{1}”.", recipe.title, name));
 }
 
 Analysis analysisOf(const Recipe& recipe, const Catalogue& catalogue, const Wishes& wishes, std::optional<std::size_t> component)

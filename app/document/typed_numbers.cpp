@@ -36,18 +36,32 @@ std::optional<double> numberBefore(std::initializer_list<std::string_view> units
     return unit.empty() || std::ranges::find(units, unit) != units.end() ? std::optional(number->value) : std::nullopt;
 }
 
+/// The same with a sign before it, if need be.
+std::optional<double> signedNumberBefore(std::initializer_list<std::string_view> units, std::string_view text)
+{
+    std::string_view rest = withoutBlanks(text);
+    const bool isNegative = takeOff(rest, "-") || takeOff(rest, "−");
+    if (!isNegative)
+        takeOff(rest, "+");
+    const auto number = numberBefore(units, rest);
+    return number && isNegative ? std::optional(-*number) : number;
+}
+
 }  // namespace
+
+Result<double> numberFromText(std::string_view text)
+{
+    if (const auto number = signedNumberBefore({}, text))
+        return *number;
+    return failure(phrase("\"{0}\" is no number. Write one such as 19 or 19.4.", std::string(text)));
+}
 
 Result<Celsius> temperatureFromText(std::string_view text)
 {
-    std::string_view rest = withoutBlanks(text);
-    const bool isBelowZero = takeOff(rest, "-") || takeOff(rest, "−");
-    if (!isBelowZero)
-        takeOff(rest, "+");
-    const auto number = numberBefore({"°C", "C", "°"}, rest);
+    const auto number = signedNumberBefore({"°C", "C", "°"}, text);
     if (!number)
         return failure(phrase("\"{0}\" is no temperature. Write degrees Celsius, such as -12 or 4.5.", std::string(text)));
-    const Celsius temperature{isBelowZero ? -*number : *number};
+    const Celsius temperature{*number};
     if (temperature < coldestTemperature || temperature > warmestTemperature)
         return failure(phrase("{0} °C is outside {1} to {2} °C. Write a temperature in between.", Figure{temperature.value, 1},
             Figure{coldestTemperature.value, 0}, Figure{warmestTemperature.value, 0}));

@@ -22,6 +22,9 @@ inline constexpr double heaviestFood_gPerMl = 2.0;
 /// Pure fat, 9 kcal/g (Regulation (EU) 1169/2011, Annex XIV), and a little room, since some tables print 902.
 inline constexpr double largestEnergy_kcalPer100g = 910.0;
 
+/// A whole text that is a number, with a sign if need be: "19", "19,4", "-0.3". Fails on anything else.
+Result<double> numberFromText(std::string_view text);
+
 /// A whole text that is a temperature: "-12", "−12,5", "+4 °C". Fails on anything else, and outside -60 to +60 °C.
 Result<Celsius> temperatureFromText(std::string_view text);
 

@@ -9,14 +9,22 @@ namespace firn {
 
 namespace {
 
-/// Half the distance from the spheroid's middle to its pole at which the cap above the surface has this share of the volume: the root of
-/// (1 - z)^2 (2 + z) / 4 = share in [-1, 1], where z is in units of the half axis.
+/// Half of the spheroid's breadth. With half axes a (length) and b (breadth) V = 4/3 pi a b^2, in mm3.
+double halfBreadth_mm(const Egg& egg)
+{
+    const double volume_mm3 = 1000.0 * egg.mass.value / egg.density.value;
+    return std::cbrt(volume_mm3 * 3.0 / (4.0 * std::numbers::pi * egg.lengthToBreadth));
+}
+
+/// Share of the volume that the cap above z has, z in units of the half axis from the middle.
+double capAbove(double z) { return (1.0 - z) * (1.0 - z) * (2.0 + z) / 4.0; }
+
+/// The distance from the spheroid's middle, in units of the half axis, above which the cap has this share of the volume.
 double surfaceOf(double share)
 {
     std::uintmax_t steps = 60;
-    const auto [low, high] =
-        boost::math::tools::toms748_solve([share](double z) { return (1.0 - z) * (1.0 - z) * (2.0 + z) / 4.0 - share; }, -1.0, 1.0,
-            boost::math::tools::eps_tolerance<double>(45), steps);
+    const auto [low, high] = boost::math::tools::toms748_solve(
+        [share](double z) { return capAbove(z) - share; }, -1.0, 1.0, boost::math::tools::eps_tolerance<double>(45), steps);
     return (low + high) / 2.0;
 }
 
@@ -24,9 +32,7 @@ double surfaceOf(double share)
 
 EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid)
 {
-    // A spheroid of half axes a (length) and b (breadth): V = 4/3 pi a b^2, in mm3.
-    const double volume_mm3 = 1000.0 * egg.mass.value / egg.density.value;
-    const double b_mm = std::cbrt(volume_mm3 * 3.0 / (4.0 * std::numbers::pi * egg.lengthToBreadth));
+    const double b_mm = halfBreadth_mm(egg);
     const double a_mm = b_mm * egg.lengthToBreadth;
 
     EggFloat result;
@@ -43,6 +49,14 @@ EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid)
     result.exposedLength = {2.0 * a_mm * waist};
     result.exposedHeight = {b_mm * (1.0 - z)};
     return result;
+}
+
+std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth)
+{
+    const double waist = patchWidth.value / (2.0 * halfBreadth_mm(egg));
+    if (waist < 0.0 || waist > 1.0)
+        return std::nullopt;
+    return egg.density / (1.0 - capAbove(std::sqrt(1.0 - waist * waist)));
 }
 
 }  // namespace firn

@@ -3,6 +3,8 @@
 
 #include "units/quantity.h"
 
+#include <optional>
+
 namespace firn {
 
 struct Egg {
@@ -25,5 +27,8 @@ struct EggFloat {
 /// Buoyancy of a spheroid of this egg's mass and density in a liquid. The geometry is exact; a real egg of unknown age may differ
 /// by 0.03 g/mL in density, which is worth 6 °Bx.
 EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid);
+
+/// The liquid in which the patch of this egg is so wide; none if that is wider than the egg, or more of it than half would show.
+std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth);
 
 }  // namespace firn

@@ -1,5 +1,7 @@
 #include "readings/readings.h"
 
+#include "readings/hydrometer.h"
+#include "readings/refractometer.h"
 #include "solution/refraction.h"
 #include "solution/sucrose.h"
 #include "solution/volume.h"
@@ -9,15 +11,6 @@
 namespace firn {
 
 namespace {
-
-/// Specific gravity as scales and tables give it: both weighed in air of 1.2 mg/mL, against water at 20 °C.
-double specificGravityInAir(GramsPerMillilitre density)
-{
-    constexpr double air_g_mL = 0.0012;
-    return (density.value - air_g_mL) / (waterDensity({20.0}).value - air_g_mL);
-}
-
-double baumeOf(double specificGravity) { return 145.0 * (1.0 - 1.0 / specificGravity); }
 
 double shareOfMix(const Mix& mix, Constituent c) { return shareOf(mix[c], mix).value; }
 
@@ -94,9 +87,9 @@ std::optional<Readings> readings(const Mix& mix, Celsius temperature, const Egg&
     result.temperature = temperature;
     result.density = *density;
     result.refractiveIndex = *index;
-    result.refractometer_brix = brixOfRefractiveIndex(*index);
+    result.refractometer_brix = brixOfRefractiveIndex(refractiveIndexSeen(*index, temperature));
     result.specificGravity_20_20 = specificGravityInAir(*density);
-    result.baume = baumeOf(result.specificGravity_20_20);
+    result.baume = baumeOf(*density);
     result.egg = floatEgg(egg, *density);
     result.disturbances = disturbances(mix);
     return result;

@@ -16,7 +16,7 @@ struct Readings {
     double refractiveIndex = 0.0;              // at the temperature, sodium D line
     std::optional<double> refractometer_brix;  // a sucrose scale made for 20 °C, no compensation; none where the field stays dark
     double specificGravity_20_20 = 0.0;        // a hydrometer's scale: apparent in air, against water at 20 °C
-    double baume = 0.0;                        // 145 (1 - 1/SG)
+    double baume = 0.0;                        // 145 (1 - 1/SG), by the ratio of true densities at 20 °C
     EggFloat egg;
     std::vector<Sentence> disturbances;  // what makes these readings say something else than sugar
 };

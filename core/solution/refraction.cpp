@@ -13,13 +13,13 @@ namespace firn {
 namespace {
 
 constexpr double indexOfWater_20c = 1.33299;  // OIV-MA-AS2-02, 20 °C, sodium D line, against air
-constexpr double highestBrix = 95.0;
 
 double lorentzLorenz(double index) { return (index * index - 1.0) / (index * index + 2.0); }
 double indexOf(double refractionPerVolume) { return std::sqrt((1.0 + 2.0 * refractionPerVolume) / (1.0 - refractionPerVolume)); }
 
 /// Fitted to n of water at 0 to 60 °C: 1.33395, 1.33388 (5), 1.33369 (10), 1.33339 (15), 1.33299 (20), 1.33250 (25), 1.33194 (30),
-/// 1.33061 (40), 1.32904 (50), 1.32725 (60), all from memory; within 0.00001.
+/// 1.33061 (40), 1.32904 (50), 1.32725 (60), all from memory; within 0.00001. The formula of IAPWS R9-97, also from memory, against air of
+/// the same temperature agrees within 0.00002.
 double waterRefraction_mL_g(Celsius temperature)
 {
     static const double at20 = lorentzLorenz(indexOfWater_20c) / waterDensity({20.0}).value;
@@ -27,11 +27,12 @@ double waterRefraction_mL_g(Celsius temperature)
     return at20 * (1.0 + d * (-0.00352536 + d * (0.00595555 - d * 0.00293802)));
 }
 
-/// Strong solutions refract a little more per gram when warm; chosen so that a sucrose solution away from 20 °C reads what the OIV's
-/// Table I of temperature corrections says.
+/// Sugar and water together refract a little more when warm than each alone, by their shares. Fitted, together with the expansion of the
+/// prism (readings/refractometer.cpp), to the OIV's Table I of temperature corrections, 5 to 17 °C and 10 to 75 °Bx.
 double warming(MassFraction strength, Celsius temperature)
 {
-    return 1.0 + 0.009 * strength.value * (temperature.value - 20.0) / 100.0;
+    const double w = strength.value;
+    return 1.0 + 0.040 * w * (1.0 - w) * (temperature.value - 20.0) / 100.0;
 }
 
 /// Fitted to the CRC Handbook's ethanol table with OIML densities; 0.0001 in the index to 90 %, 0.0003 to 100 %.
@@ -66,23 +67,24 @@ std::optional<double> refractiveIndexOf(const Mix& mix, Celsius temperature)
     return indexOf(refraction_mL / liquidVolumeOf(mix, temperature).value);
 }
 
-double refractiveIndexOfBrix(double brix)
+double refractiveIndexOfBrix(double brix, Celsius temperature)
 {
     Mix solution;
     solution.amounts[Constituent::Sucrose] = {brix};
     solution.amounts[Constituent::Water] = {100.0 - brix};
-    return *refractiveIndexOf(solution, {20.0});
+    return *refractiveIndexOf(solution, temperature);
 }
 
-std::optional<double> brixOfRefractiveIndex(double index)
+std::optional<double> brixOfRefractiveIndex(double index, Celsius temperature)
 {
-    if (index > refractiveIndexOfBrix(highestBrix))
+    if (index > refractiveIndexOfBrix(highestBrix, temperature))
         return std::nullopt;
-    if (index <= refractiveIndexOfBrix(0.0))
+    if (index <= refractiveIndexOfBrix(0.0, temperature))
         return 0.0;
     std::uintmax_t steps = 50;
-    const auto [low, high] = boost::math::tools::toms748_solve([index](double brix) { return refractiveIndexOfBrix(brix) - index; },
-        0.0, highestBrix, boost::math::tools::eps_tolerance<double>(40), steps);
+    const auto [low, high] =
+        boost::math::tools::toms748_solve([&](double brix) { return refractiveIndexOfBrix(brix, temperature) - index; }, 0.0,
+            highestBrix, boost::math::tools::eps_tolerance<double>(40), steps);
     return (low + high) / 2.0;
 }
 

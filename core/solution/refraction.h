@@ -17,11 +17,14 @@ std::optional<double> refractiveIndexOf(const Mix& mix, Celsius temperature);
 /// Refractive index of pure water; standard values from memory, which the OIV's table of temperature corrections confirms.
 double refractiveIndexOfWater(Celsius temperature);
 
-/// Index of a sucrose solution at 20 °C, the scale of a refractometer in °Bx. Within 0.00006 of OIV-MA-AS2-02 Table II and the CRC Handbook
-/// from 0 to 84 °Bx.
-double refractiveIndexOfBrix(double brix);
+/// The end of all sucrose scales.
+inline constexpr double highestBrix = 95.0;
 
-/// What the scale shows for an index: 0 for anything below water at 20 °C, none above 95 °Bx.
-std::optional<double> brixOfRefractiveIndex(double index);
+/// Index of a sucrose solution; at 20 °C the scale of a refractometer in °Bx. Within 0.00006 of OIV-MA-AS2-02 Table II and the CRC Handbook
+/// from 0 to 84 °Bx at 20 °C.
+double refractiveIndexOfBrix(double brix, Celsius temperature = {20.0});
+
+/// Strength of the sucrose solution that has this index at this temperature: 0 for anything below water, none above 95 °Bx.
+std::optional<double> brixOfRefractiveIndex(double index, Celsius temperature = {20.0});
 
 }  // namespace firn

@@ -30,6 +30,7 @@ using GramsPerMillilitre = Quantity<struct GramPerMillilitreUnit>;
 using MassFraction = Quantity<struct MassFractionUnit>;  // gram per gram, 0 to 1
 using Millimetres = Quantity<struct MillimetreUnit>;
 using KelvinDifference = Quantity<struct KelvinDifferenceUnit>;
+using Hectopascals = Quantity<struct HectopascalUnit>;  // also called millibar
 
 /// A temperature in degrees Celsius. Two temperatures have a difference, but no sum.
 struct Celsius {

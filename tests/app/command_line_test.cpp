@@ -1,62 +1,18 @@
-#include <QFile>
+#include "program.h"
+
 #include <QImage>
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTemporaryDir>
-#include <gtest/gtest.h>
 
 namespace {
 
-struct Outcome {
-    int status = -1;
-    QString output;
-    QString error;
+class CommandLine : public firn::app::CommandLineTest {};
 
-    QJsonObject json() const { return QJsonDocument::fromJson(output.toUtf8()).object(); }
-};
-
-/// Runs the built program, without a display.
-Outcome firn(const QStringList& arguments, const QByteArray& input = {})
-{
-    QProcess process;
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
-        environment.remove(QString::fromLatin1(name));
-    environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), QStringLiteral("/nowhere"));
-    process.setProcessEnvironment(environment);
-    process.start(QStringLiteral(FIRN_EXECUTABLE), arguments);
-    process.write(input);
-    process.closeWriteChannel();
-    if (!process.waitForFinished(30000))
-        return {};
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-        QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
-}
-
-class CommandLine : public testing::Test {
-protected:
-    QString written(const QString& name, const QByteArray& contents)
-    {
-        QFile file(folder.filePath(name));
-        EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(contents) == contents.size());
-        return file.fileName();
-    }
-    static void expectRefusal(const Outcome& run, const QString& naming)
-    {
-        EXPECT_EQ(run.status, 2);
-        EXPECT_EQ(run.output.toStdString(), "");
-        EXPECT_EQ(run.error.count('\n'), 1) << run.error.toStdString();
-        EXPECT_TRUE(run.error.contains(naming)) << run.error.toStdString();
-    }
-
-    QTemporaryDir folder;
-};
+using firn::app::Outcome;
+using firn::app::runFirn;
 
 TEST_F(CommandLine, ReportOfTextAsJson)
 {
-    const Outcome run = firn({"report", written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n5 g unicorn dust\n"), "--json"});
+    const Outcome run = runFirn({"report", written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n5 g unicorn dust\n"), "--json"});
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.error.toStdString(), "");
     const QJsonObject json = run.json();
@@ -74,9 +30,9 @@ TEST_F(CommandLine, ReportOfOneComponent)
         R"({"format":"firn-recipe","version":1,"title":"Cup","components":[
             {"name":"Granita","rows":[{"ingredient":"water","amount":75,"unit":"g"},{"ingredient":"sucrose","amount":25,"unit":"g"}]},
             {"name":"Syrup","rows":[{"ingredient":"sucrose","amount":100,"unit":"g"}]}]})");
-    EXPECT_DOUBLE_EQ(firn({"report", file, "--json"}).json()["mass_g"].toDouble(), 200.0);
-    EXPECT_DOUBLE_EQ(firn({"report", file, "--json", "--component", "granita"}).json()["mass_g"].toDouble(), 100.0);
-    const Outcome missing = firn({"report", file, "--component", "cream"});
+    EXPECT_DOUBLE_EQ(runFirn({"report", file, "--json"}).json()["mass_g"].toDouble(), 200.0);
+    EXPECT_DOUBLE_EQ(runFirn({"report", file, "--json", "--component", "granita"}).json()["mass_g"].toDouble(), 100.0);
+    const Outcome missing = runFirn({"report", file, "--component", "cream"});
     EXPECT_EQ(missing.status, 2);
     EXPECT_EQ(missing.error.toStdString(), "firn: “Cup” has no component “cream”.\n");
 }
@@ -85,24 +41,24 @@ TEST_F(CommandLine, ConditionsComeFromTheCommandLineWithEitherDecimalMark)
 {
     const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
     const auto ice = [&](const QString& serveAt) {
-        return firn({"report", file, "--json", "--serve-at", serveAt, "--process", "scraped"}).json()["texture"].toObject();
+        return runFirn({"report", file, "--json", "--serve-at", serveAt, "--process", "scraped"}).json()["texture"].toObject();
     };
     EXPECT_EQ(ice("-8,5"), ice("-8.5"));
     EXPECT_LT(ice("-5")["ice_percent_at_serving"].toDouble(), ice("-15")["ice_percent_at_serving"].toDouble());
     EXPECT_EQ(ice("-8")["process"].toString(), "scraped");
-    EXPECT_EQ(firn({"report", file, "--json", "--read-at=30"}).json()["readings"].toObject()["temperature_c"].toDouble(), 30.0);
+    EXPECT_EQ(runFirn({"report", file, "--json", "--read-at=30"}).json()["readings"].toObject()["temperature_c"].toDouble(), 30.0);
 }
 
 TEST_F(CommandLine, StandardInputIsText)
 {
-    const Outcome run = firn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");
+    const Outcome run = runFirn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.json()["rows"].toArray().size(), 2);
 }
 
 TEST_F(CommandLine, EmptyRecipeStillHasAReport)
 {
-    const Outcome run = firn({"report", "-", "--json"}, "");
+    const Outcome run = runFirn({"report", "-", "--json"}, "");
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.json()["mass_g"].toDouble(-1), 0.0);
 }
@@ -110,54 +66,54 @@ TEST_F(CommandLine, EmptyRecipeStillHasAReport)
 TEST_F(CommandLine, SeveralFilesOneObjectAfterAnother)
 {
     const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
-    const Outcome run = firn({"report", file, file, "--json"});
+    const Outcome run = runFirn({"report", file, file, "--json"});
     EXPECT_EQ(run.output.count("\"firn-report\""), 2);
 }
 
 TEST_F(CommandLine, RefusalsAreOneLine)
 {
     const QString file = written("ice.txt", "75 g water\n");
-    expectRefusal(firn({"report", "nowhere.txt"}), "nowhere.txt");
-    expectRefusal(firn({"report", folder.path()}), folder.path());
-    expectRefusal(firn({"report"}), "recipe");
-    expectRefusal(firn({"report", file, "--serve-at", "cold"}), "cold");
-    expectRefusal(firn({"report", file, "--serve-at", "-61"}), "-61");
-    expectRefusal(firn({"report", file, "--serve-at"}), "serve-at");
-    expectRefusal(firn({"report", file, "--process", "boiled"}), "boiled");
-    expectRefusal(firn({"report", file, "--colour"}), "colour");
-    expectRefusal(firn({"report", written("torn.firn", "{\"format\": \"firn-rec")}), "torn.firn");
-    expectRefusal(firn({"report", "-"}, "1/0 cups sugar\n"), "1");
-    expectRefusal(firn({"--colour"}), "colour");
-    expectRefusal(firn({"picture"}), "picture");
-    expectRefusal(firn({"picture", "x.png", "--size", "big"}), "1366x768");
+    expectRefusal(runFirn({"report", "nowhere.txt"}), "nowhere.txt");
+    expectRefusal(runFirn({"report", folder.path()}), folder.path());
+    expectRefusal(runFirn({"report"}), "recipe");
+    expectRefusal(runFirn({"report", file, "--serve-at", "cold"}), "cold");
+    expectRefusal(runFirn({"report", file, "--serve-at", "-61"}), "-61");
+    expectRefusal(runFirn({"report", file, "--serve-at"}), "serve-at");
+    expectRefusal(runFirn({"report", file, "--process", "boiled"}), "boiled");
+    expectRefusal(runFirn({"report", file, "--colour"}), "colour");
+    expectRefusal(runFirn({"report", written("torn.firn", "{\"format\": \"firn-rec")}), "torn.firn");
+    expectRefusal(runFirn({"report", "-"}, "1/0 cups sugar\n"), "1");
+    expectRefusal(runFirn({"--colour"}), "colour");
+    expectRefusal(runFirn({"picture"}), "picture");
+    expectRefusal(runFirn({"picture", "x.png", "--size", "big"}), "1366x768");
 }
 
 TEST_F(CommandLine, OneBadFileAmongGoodOnesPrintsNoHalfReport)
 {
-    expectRefusal(firn({"report", written("ice.txt", "75 g water\n"), "nowhere.txt"}), "nowhere.txt");
+    expectRefusal(runFirn({"report", written("ice.txt", "75 g water\n"), "nowhere.txt"}), "nowhere.txt");
 }
 
-TEST_F(CommandLine, WithoutADisplayTheWindowSaysSo) { expectRefusal(firn({}), "display"); }
+TEST_F(CommandLine, WithoutADisplayTheWindowSaysSo) { expectRefusal(runFirn({}), "display"); }
 
 TEST_F(CommandLine, IngredientsAreListedAndSearched)
 {
-    const QJsonArray all = firn({"ingredients", "--json"}).json()["ingredients"].toArray();
-    const QJsonArray some = firn({"ingredients", "strawberr", "--json"}).json()["ingredients"].toArray();
+    const QJsonArray all = runFirn({"ingredients", "--json"}).json()["ingredients"].toArray();
+    const QJsonArray some = runFirn({"ingredients", "strawberr", "--json"}).json()["ingredients"].toArray();
     EXPECT_GT(all.size(), some.size());
     ASSERT_GT(some.size(), 0);
     const QJsonObject first = some.first().toObject();
     EXPECT_EQ(first["id"].toString(), "strawberry");
     EXPECT_GT(first["per_100g"].toObject()["water"].toDouble(), 80.0);
     EXPECT_FALSE(first["source"].toString().isEmpty());
-    EXPECT_TRUE(firn({"ingredients", "strawberr"}).output.contains("strawberry: Strawberr"));
+    EXPECT_TRUE(runFirn({"ingredients", "strawberr"}).output.contains("strawberry: Strawberr"));
 }
 
 TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
 {
-    const Outcome run = firn({"ingredients", "zzzz"});
+    const Outcome run = runFirn({"ingredients", "zzzz"});
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.output.toStdString(), "No ingredient matches “zzzz”.\n");
-    const Outcome json = firn({"ingredients", "zzzz", "--json"});
+    const Outcome json = runFirn({"ingredients", "zzzz", "--json"});
     EXPECT_EQ(json.status, 0);
     EXPECT_TRUE(json.json()["ingredients"].isArray());
     EXPECT_EQ(json.json()["ingredients"].toArray().size(), 0);
@@ -165,18 +121,19 @@ TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
 
 TEST_F(CommandLine, HelpAndVersion)
 {
-    EXPECT_TRUE(firn({"--help"}).output.contains("firn report"));
-    EXPECT_TRUE(firn({"report", "--help"}).output.contains("--serve-at"));
-    EXPECT_TRUE(firn({"ingredients", "--help"}).output.contains("SEARCH"));
-    EXPECT_TRUE(firn({"picture", "--help"}).output.contains("--dark"));
-    EXPECT_TRUE(firn({"--version"}).output.startsWith("firn "));
+    EXPECT_TRUE(runFirn({"--help"}).output.contains("firn report"));
+    EXPECT_TRUE(runFirn({"report", "--help"}).output.contains("--serve-at"));
+    EXPECT_TRUE(runFirn({"ingredients", "--help"}).output.contains("SEARCH"));
+    EXPECT_TRUE(runFirn({"picture", "--help"}).output.contains("--dark"));
+    EXPECT_TRUE(runFirn({"read", "--help"}).output.contains("--alcohol-known"));
+    EXPECT_TRUE(runFirn({"--version"}).output.startsWith("firn "));
 }
 
 TEST_F(CommandLine, PictureOfTheWindowNeedsNoDisplay)
 {
     const auto ground = [&](const QStringList& more) {
         const QString path = folder.filePath(QStringLiteral("window.png"));
-        const Outcome run = firn(QStringList{"picture", path, "--size", "1366x768"} + more);
+        const Outcome run = runFirn(QStringList{"picture", path, "--size", "1366x768"} + more);
         EXPECT_EQ(run.status, 0) << run.error.toStdString();
         const QImage picture(path);
         EXPECT_EQ(picture.size(), QSize(1366, 768));

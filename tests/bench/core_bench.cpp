@@ -3,6 +3,7 @@
 #include "analysis/analysis.h"
 #include "exchange/catalogue_json.h"
 #include "exchange/files.h"
+#include "readings/measurement.h"
 #include "solution/water_activity.h"
 
 #include <benchmark/benchmark.h>
@@ -94,6 +95,21 @@ void curveAgainstRootFinder(benchmark::State& state)
     state.counters["rootFinderTakesTimes"] = searched / parametric;
 }
 BENCHMARK(curveAgainstRootFinder)->Unit(benchmark::kMicrosecond);
+
+/// Sugar and alcohol of a whole recipe from a refractometer and a hydrometer.
+void solveTwoReadings(benchmark::State& state)
+{
+    const Mix mix = analyse(twentyRows(), catalogue(), {}).mix;
+    const Celsius temperature{12.0};
+    const Refractometer refractometer;
+    const Hydrometer hydrometer = wholeScale(HydrometerScale::SpecificGravity);
+    const std::vector<Measurement> measurements{
+        RefractometerReading{*read(refractometer, mix, temperature)->value, temperature, refractometer},
+        HydrometerReading{*read(hydrometer, mix, temperature)->value, temperature, hydrometer}};
+    for (auto _ : state)
+        benchmark::DoNotOptimize(solve(measurements, {}, mix));
+}
+BENCHMARK(solveTwoReadings)->Unit(benchmark::kMicrosecond);
 
 void loadCatalogue(benchmark::State& state)
 {

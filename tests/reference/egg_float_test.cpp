@@ -2,6 +2,7 @@
 // densities of the CRC Handbook (4 decimals). Columns: egg density, g/mL; sucrose, % by mass; floats; patch width, length and height, mm.
 
 #include "readings/readings.h"
+#include "readings/sugar_by_egg.h"
 #include "solutions.h"
 
 #include <gtest/gtest.h>
@@ -36,6 +37,25 @@ TEST(EggFloat, OfSpheroidInSucroseSolutions)
         EXPECT_NEAR(found->egg.exposedWidth.value, row.width_mm, printed_mm);
         EXPECT_NEAR(found->egg.exposedLength.value, row.length_mm, printed_mm);
         EXPECT_NEAR(found->egg.exposedHeight.value, row.height_mm, printed_mm);
+    }
+}
+
+// The patch leads back to the sugar: within what 0.3 mm of patch are worth.
+TEST(EggFloat, PatchLeadsBackToTheSugar)
+{
+    for (const Row& row : rows) {
+        if (!row.floats)
+            continue;
+        SCOPED_TRACE(testing::Message() << row.egg_g_mL << " g/mL in " << row.sucrose_percent << " %");
+        const auto liquid = liquidFloating({{57.0}, {row.egg_g_mL}, 1.30}, {row.width_mm});
+        ASSERT_TRUE(liquid.has_value());
+        EXPECT_NEAR(floatEgg({{57.0}, {row.egg_g_mL}, 1.30}, *liquid).exposedWidth.value, row.width_mm, 1e-6);
+        const GramsPerMillilitre egg{row.egg_g_mL};
+        const auto range = sugarByEgg({.patchWidth = {row.width_mm}, .age = {"known", egg, egg, egg}});
+        ASSERT_TRUE(range.has_value());
+        EXPECT_NEAR(percent(range->likely), row.sucrose_percent, 0.3);
+        EXPECT_LE(range->least, range->likely);
+        EXPECT_GE(range->most, range->likely);
     }
 }
 

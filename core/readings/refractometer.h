@@ -1,0 +1,42 @@
+// A refractometer in °Bx: a sucrose scale made for 20 °C, with limits, and with or without automatic temperature compensation.
+//
+// Without compensation it shows the refractive index at the drop's temperature, seen through its prism, on the 20 °C scale. Compensation
+// moves the scale as a sucrose solution would need it.
+#pragma once
+
+#include "mix/mix.h"
+#include "readings/scale_reading.h"
+
+#include <optional>
+#include <span>
+
+namespace firn {
+
+struct Refractometer {
+    double from_brix = 0.0;
+    double to_brix = 95.0;
+    bool compensates = false;
+    double division_brix = 0.2;
+    friend bool operator==(const Refractometer&, const Refractometer&) = default;
+};
+
+/// Scales that are sold, without compensation: common practice, no source.
+std::span<const Refractometer> commonRefractometers();
+
+/// The temperatures over which compensation is meant to work: common practice, no source.
+inline constexpr Celsius compensatedFrom{10.0};
+inline constexpr Celsius compensatedTo{30.0};
+
+/// The index that the scale of an instrument without compensation seems to see: its prism's own index changes with temperature.
+double refractiveIndexSeen(double index, Celsius temperature);
+
+/// The true index, at this temperature, of whatever makes the instrument show this. The inverse of read().
+double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature);
+
+/// None for a mix without liquid. Errors of pure sucrose: docs/models.md. Valid from 0 to 60 °C.
+std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature);
+
+/// Why this instrument may be off in this mix, in °Bx.
+std::vector<ErrorPart> errorsOf(const Refractometer& instrument, const Mix& mix, Celsius temperature);
+
+}  // namespace firn
