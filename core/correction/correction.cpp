@@ -15,10 +15,11 @@ namespace {
 
 Figure tenths(MassFraction share) { return {percent(share), 1}; }
 
-TextureInput textureInput(const Recipe& recipe)
+TextureInput textureInput(const Recipe& recipe, std::size_t component)
 {
     const Conditions conditions = conditionsOf(recipe);
-    return {recipe.process.value_or(Process::Churned), recipe.overrun_percent, conditions.serveAt, conditions.freezerAt};
+    return {processOf(recipe, component).value_or(Process::Churned), overrunOf(recipe, component), conditions.serveAt,
+        conditions.freezerAt};
 }
 
 Sentence diagnosisOf(const MeasuredState& measured, const MixFigures& recipe, const std::vector<Cause>& causes)
@@ -63,7 +64,7 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
 {
     if (index >= recipe.components.size())
         return failure(phrase("The recipe has no such component any more: choose another."));
-    const std::vector<PreparedComponent> all = prepared(recipe, catalogue);
+    const std::vector<PreparedComponent> all = prepared(recipe, catalogue).components;
     const Component& component = recipe.components[index];
     const Mix& written = all[index].mix();
     if (written.isEmpty())
@@ -78,7 +79,7 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
         return failure(intended.error());
 
     CorrectionPlan plan;
-    const TextureInput input = textureInput(recipe);
+    const TextureInput input = textureInput(recipe, index);
     plan.now = *now;
     plan.recipe = figuresOf(written, input);
     plan.nowFigures = figuresOf(*now, input);
@@ -103,7 +104,7 @@ Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_
     const std::optional<Cause>& cause)
 {
     Component component = recipe.components[index];
-    const std::vector<PreparedComponent> all = prepared(recipe, catalogue);
+    const std::vector<PreparedComponent> all = prepared(recipe, catalogue).components;
     for (std::size_t i = 0; i < component.rows.size(); ++i) {
         const RowAnalysis& row = all[index].rows[i].analysis;
         if (component.rows[i].amount.unit == Unit::PercentOfMix && !row.problem)

@@ -1,5 +1,7 @@
 #include "exchange/nutrition_table.h"
 
+#include "mix/mix.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,7 +11,6 @@ namespace {
 
 using enum Constituent;
 
-constexpr std::array sugarKinds = {Sucrose, Glucose, Fructose, Galactose, Lactose, Maltose, Trehalose};
 constexpr std::array otherCarbohydrates = {
     Oligosaccharides, Dextrins, Sorbitol, Xylitol, Erythritol, Maltitol, Glycerol, Starch, Hydrocolloid, Acid, Other};
 

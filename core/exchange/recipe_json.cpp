@@ -1,6 +1,7 @@
 #include "exchange/recipe_json.h"
 
 #include "exchange/ingredient_json.h"
+#include "exchange/reading_json.h"
 #include "exchange/recipe_fields.h"
 #include "exchange/step_json.h"
 
@@ -162,6 +163,19 @@ Fault readIngredients(const Json& value, std::vector<Ingredient>& ingredients)
     return std::nullopt;
 }
 
+Fault readReadings(const Json& value, std::vector<ReadingRecord>& readings)
+{
+    if (!value.is_array())
+        return phrase("\"readings\" must be a list.");
+    for (const Json& json : value) {
+        auto reading = readingFromJson(json);
+        if (!reading)
+            return phrase("Reading {0}: {1}", wholeNumber(readings.size() + 1), english(reading.error()));
+        readings.push_back(std::move(*reading));
+    }
+    return std::nullopt;
+}
+
 Fault readLinked(const Json& value, std::vector<LinkedRecipe>& linked);
 
 Fault faultOfFormat(const Json& json)
@@ -203,6 +217,8 @@ Result<Recipe> recipeFrom(const Json& json)
             fault = readComponents(value, recipe.components);
         else if (key == "ingredients")
             fault = readIngredients(value, recipe.ingredients);
+        else if (key == "readings")
+            fault = readReadings(value, recipe.readings);
         else if (key == "linked_recipes")
             fault = readLinked(value, recipe.linked);
         else if (key != "format" && key != "version")

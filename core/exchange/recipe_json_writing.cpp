@@ -1,5 +1,6 @@
 #include "exchange/ingredient_json.h"
 #include "exchange/json.h"
+#include "exchange/reading_json.h"
 #include "exchange/recipe_json.h"
 #include "exchange/step_json.h"
 
@@ -114,6 +115,9 @@ std::string recipeToJson(const Recipe& recipe)
         out += std::string(&ingredient == recipe.ingredients.data() ? ",\n  \"ingredients\": [\n" : ",\n") + "    "
                + ingredientToJson(ingredient);
     out += recipe.ingredients.empty() ? "" : "\n  ]";
+    for (const ReadingRecord& reading : recipe.readings)
+        out += std::string(&reading == recipe.readings.data() ? ",\n  \"readings\": [\n" : ",\n") + "    " + readingToJson(reading);
+    out += recipe.readings.empty() ? "" : "\n  ]";
     for (const LinkedRecipe& linked : recipe.linked) {
         out += &linked == recipe.linked.data() ? ",\n  \"linked_recipes\": [\n" : ",\n";
         writeLinked(out, linked);

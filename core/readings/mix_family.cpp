@@ -7,7 +7,7 @@ namespace firn {
 namespace {
 
 /// Lactose is not among them: it stays with the milk.
-constexpr std::array sugarKinds{Constituent::Sucrose, Constituent::Glucose, Constituent::Fructose, Constituent::Galactose,
+constexpr std::array addedSugars{Constituent::Sucrose, Constituent::Glucose, Constituent::Fructose, Constituent::Galactose,
     Constituent::Maltose, Constituent::Trehalose};
 
 Mix scaled(const Mix& mix, double factor)
@@ -38,7 +38,7 @@ MixFamily::MixFamily(const Mix& background, Alcohol alcohol)
 {
     Mix sugars;
     Mix rest = background;
-    for (const Constituent kind : sugarKinds) {
+    for (const Constituent kind : addedSugars) {
         sugars.amounts[kind] = background[kind];
         rest.amounts[kind] = {0.0};
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ingredients/ingredient.h"
+#include "recipe/reading_record.h"
 #include "recipe/step.h"
 #include "units/amount.h"
 
@@ -54,6 +55,7 @@ struct Recipe {
     UnknownFields unknown;
     std::vector<Ingredient> ingredients = {};  // the cook's own ones that it uses, so that it reads the same on another machine
     std::vector<LinkedRecipe> linked = {};
+    std::vector<ReadingRecord> readings = {};  // in the order in which they were made
     friend bool operator==(const Recipe&, const Recipe&);
 };
 

@@ -31,7 +31,7 @@ Recipe granita()
 
 double sugarsShare(const Mix& mix) { return shareOf(sugars(mix), mix).value; }
 
-Mix mixOf(const Recipe& recipe) { return prepared(recipe, shippedCatalogue()).front().mix(); }
+Mix mixOf(const Recipe& recipe) { return prepared(recipe, shippedCatalogue()).components.front().mix(); }
 
 Recipe with(Recipe recipe, const Component& component)
 {

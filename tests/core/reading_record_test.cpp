@@ -1,5 +1,6 @@
 #include "analysis/recorded_reading.h"
 #include "exchange/reading_json.h"
+#include "exchange/recipe_json.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -53,6 +54,21 @@ RC_GTEST_PROP(ReadingRecord, AnyRecordSurvives, ())
     const auto read = fromText(readingToJson(record));
     RC_ASSERT(read.has_value());
     RC_ASSERT(*read == record);
+}
+
+TEST(ReadingRecord, IsKeptInTheRecipe)
+{
+    Recipe recipe;
+    recipe.readings = {*fromText(example), *fromText(R"({"instrument": "egg", "value": 25})")};
+    const std::string text = recipeToJson(recipe);
+    const auto again = recipeFromJson(text);
+    ASSERT_TRUE(again) << english(again.error());
+    EXPECT_EQ(again->readings, recipe.readings);
+    EXPECT_EQ(recipeToJson(*again), text);
+
+    const auto torn = recipeFromJson(R"({"format": "firn-recipe", "version": 1, "components": [], "readings": [{"value": 3}]})");
+    ASSERT_FALSE(torn);
+    EXPECT_TRUE(english(torn.error()).starts_with("Reading 1: ")) << english(torn.error());
 }
 
 TEST(ReadingRecord, RefusalsNameTheField)
