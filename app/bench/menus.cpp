@@ -9,6 +9,7 @@
 #include "bench/row_actions.h"
 #include "document/edits.h"
 #include "gauges/wording.h"
+#include "syrups/syrups_window.h"
 
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -65,6 +66,7 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_scale->raise();
         m_scale->widget()->setFocus();
     });
+    menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addSeparator();

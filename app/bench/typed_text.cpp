@@ -7,16 +7,16 @@
 
 namespace firn::app {
 
-QString typedText(double number, const QString& unit)
+QString typedText(double number, const QString& unit, int mostDecimals)
 {
-    constexpr int mostDecimals = 3;
     constexpr double sameNumber = 1e-6;
     int decimals = 0;
     for (double scaled = number; decimals < mostDecimals && std::abs(scaled - std::round(scaled)) > sameNumber; ++decimals)
         scaled *= 10.0;
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return withUnit(locale.toString(number, 'f', decimals), unit);
+    const QString written = locale.toString(number, 'f', decimals);
+    return unit.isEmpty() ? written : withUnit(written, unit);
 }
 
 }  // namespace firn::app

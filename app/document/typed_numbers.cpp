@@ -56,15 +56,15 @@ Result<double> numberFromText(std::string_view text)
     return failure(phrase("\"{0}\" is no number. Write one such as 19 or 19.4.", std::string(text)));
 }
 
-Result<Celsius> temperatureFromText(std::string_view text)
+Result<Celsius> temperatureFromText(std::string_view text, Celsius warmest)
 {
     const auto number = signedNumberBefore({"°C", "C", "°"}, text);
     if (!number)
         return failure(phrase("\"{0}\" is no temperature. Write degrees Celsius, such as -12 or 4.5.", std::string(text)));
     const Celsius temperature{*number};
-    if (temperature < coldestTemperature || temperature > warmestTemperature)
+    if (temperature < coldestTemperature || temperature > warmest)
         return failure(phrase("{0} °C is outside {1} to {2} °C. Write a temperature in between.", Figure{temperature.value, 1},
-            Figure{coldestTemperature.value, 0}, Figure{warmestTemperature.value, 0}));
+            Figure{coldestTemperature.value, 0}, Figure{warmest.value, 0}));
     return temperature;
 }
 

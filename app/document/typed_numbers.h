@@ -25,8 +25,8 @@ inline constexpr double largestEnergy_kcalPer100g = 910.0;
 /// A whole text that is a number, with a sign if need be: "19", "19,4", "-0.3". Fails on anything else.
 Result<double> numberFromText(std::string_view text);
 
-/// A whole text that is a temperature: "-12", "−12,5", "+4 °C". Fails on anything else, and outside -60 to +60 °C.
-Result<Celsius> temperatureFromText(std::string_view text);
+/// A whole text that is a temperature: "-12", "−12,5", "+4 °C". Fails on anything else, below -60 °C, and above `warmest`.
+Result<Celsius> temperatureFromText(std::string_view text, Celsius warmest = warmestTemperature);
 
 /// A whole text that is an overrun: "25", "25,5 %". Fails on anything else, and outside 0 to 300 %.
 Result<double> overrunFromText(std::string_view text);

@@ -23,6 +23,12 @@ std::optional<Sentence> faultOf(Grams mass, MassFraction now)
 
 }  // namespace
 
+SugarAndWater contentsOf(Grams syrup, MassFraction strength)
+{
+    const Grams sugar = syrup * strength.value;
+    return {sugar, syrup - sugar};
+}
+
 Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt)
 {
     if (!(strength.value >= 0.0 && strength <= strongestOfKnownDensity))
@@ -35,9 +41,9 @@ Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius m
         return failure(phrase("Nothing would be made: ask for more than 0 mL."));
     SyrupRecipe result;
     result.density = sucroseSolutionDensity(strength, measuredAt);
-    const Grams mass{volume.value * result.density.value};
-    result.sugar = mass * strength.value;
-    result.water = mass - result.sugar;
+    const auto [sugar, water] = contentsOf({volume.value * result.density.value}, strength);
+    result.sugar = sugar;
+    result.water = water;
     if (const auto dissolved = dissolve(Constituent::Sucrose, result.sugar, result.water, measuredAt, measuredAt))
         result.warning = dissolved->warning;
     return result;

@@ -14,6 +14,14 @@ inline constexpr MassFraction strongestSyrup{0.95};
 /// The end of the density formula, solution/sucrose.h.
 inline constexpr MassFraction strongestOfKnownDensity{0.75};
 
+struct SugarAndWater {
+    Grams sugar;
+    Grams water;
+};
+
+/// What this much syrup of this strength, a share from 0 to 1, is made of.
+SugarAndWater contentsOf(Grams syrup, MassFraction strength);
+
 struct SyrupRecipe {
     Grams sugar;
     Grams water;

@@ -80,6 +80,13 @@ RC_GTEST_PROP(Syrup, MadeToAVolumeHasThatVolumeAndStrength, ())
     RC_ASSERT(std::abs(mass.value / sucroseSolutionDensity(strength, at).value - volume.value) <= 1e-9 * volume.value);
 }
 
+TEST(Syrup, ContentsAddUpToIt)
+{
+    const auto [sugar, water] = contentsOf({400.0}, {0.65});
+    EXPECT_DOUBLE_EQ(sugar.value, 260.0);
+    EXPECT_DOUBLE_EQ(water.value, 140.0);
+}
+
 TEST(Syrup, BeyondSaturationWarns)
 {
     EXPECT_FALSE(syrupOf({0.60}, {1000.0}, {20.0})->warning.has_value());

@@ -1,0 +1,121 @@
+#include "syrups/outcome_view.h"
+
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+#include "syrups/ink_label.h"
+#include "syrups/pearson_picture.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace firn::app {
+
+namespace {
+
+QLabel* plainLabel(const QString& objectName)
+{
+    auto* label = new QLabel;
+    label->setObjectName(objectName);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+/// "615 g sugar, 615 g water": a syrup has nothing else.
+QString textOf(const std::vector<Row>& rows)
+{
+    QStringList texts;
+    for (const Row& row : rows) {
+        const QString grams = gramsText({row.amount.value});
+        texts << (row.ingredient == "sucrose" ? OutcomeView::tr("%1 sugar").arg(grams) : OutcomeView::tr("%1 water").arg(grams));
+    }
+    return texts.join(OutcomeView::tr(", ", "between ingredients"));
+}
+
+}  // namespace
+
+OutcomeView::OutcomeView(bool hasSquare, QWidget* parent)
+    : QWidget(parent)
+    , m_square(hasSquare ? new PearsonPicture : nullptr)
+    , m_answer(plainLabel(QStringLiteral("answer")))
+    , m_grid(new QGridLayout)
+    , m_lines(new MarkedLines)
+    , m_put(new QPushButton(tr("&Put in recipe")))
+    , m_toPut(new InkLabel(InkLabel::Quiet))
+{
+    m_answer->setWordWrap(true);
+    m_lines->setObjectName(QStringLiteral("lines"));
+    m_lines->setAccessibleName(tr("Cautions and reasons"));
+    m_put->setObjectName(QStringLiteral("putInRecipe"));
+    m_put->setAutoDefault(false);
+    m_toPut->setObjectName(QStringLiteral("toPut"));
+    connect(m_put, &QPushButton::clicked, this, &OutcomeView::putInRecipe);
+
+    m_grid->setHorizontalSpacing(groupSpace);
+    m_grid->setVerticalSpacing(gridStep);
+    m_grid->setColumnStretch(2, 1);
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(closeSpace);
+    foot->addWidget(m_put);
+    foot->addWidget(m_toPut, 1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    if (m_square) {
+        layout->addWidget(m_square);
+        layout->addSpacing(groupSpace - closeSpace);
+    }
+    layout->addWidget(m_answer);
+    layout->addLayout(m_grid);
+    layout->addWidget(m_lines, 1);
+    layout->addLayout(foot);
+}
+
+void OutcomeView::show(const Outcome& outcome)
+{
+    if (m_square)
+        m_square->show(outcome.square);
+    m_answer->setText(outcome.answer);
+    showFigures(outcome.figures);
+    m_lines->setLines(outcome.lines);
+    m_rows = outcome.rows;
+    m_put->setVisible(!m_rows.empty());
+    m_toPut->setText(textOf(m_rows));
+}
+
+void OutcomeView::showFigures(const std::vector<WorkedFigure>& figures)
+{
+    while (m_figures.size() < figures.size()) {
+        const int row = int(m_figures.size());
+        const FigureLine line{plainLabel(QStringLiteral("figureLabel%1").arg(row)), plainLabel(QStringLiteral("figure%1").arg(row)),
+            new InkLabel(InkLabel::Quiet)};
+        line.value->setFont(titleFont(font()));
+        m_grid->addWidget(line.label, row, 0);
+        m_grid->addWidget(line.value, row, 1, Qt::AlignRight | Qt::AlignVCenter);
+        m_grid->addWidget(line.note, row, 2);
+        m_figures.push_back(line);
+    }
+    for (std::size_t i = 0; i < m_figures.size(); ++i) {
+        const WorkedFigure figure = i < figures.size() ? figures[i] : WorkedFigure{};
+        m_figures[i].label->setText(figure.label);
+        m_figures[i].value->setText(figure.value);
+        m_figures[i].note->setText(figure.note);
+    }
+}
+
+void OutcomeView::fitToFont(int height)
+{
+    m_answer->setFont(figureFont(font()));
+    m_put->setMinimumHeight(height);
+    for (const FigureLine& line : m_figures)
+        line.value->setFont(titleFont(font()));
+}
+
+void OutcomeView::putInRecipe()
+{
+    emit rowsWanted(m_rows);
+    m_toPut->setText(tr("%1: in the recipe now.").arg(textOf(m_rows)));
+}
+
+}  // namespace firn::app

@@ -1,0 +1,53 @@
+// What follows from a form: what to do in large letters, the figures, and why.
+#pragma once
+
+#include "syrups/syrup_job.h"
+
+#include <QWidget>
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+
+namespace firn::app {
+
+class InkLabel;
+class MarkedLines;
+class PearsonPicture;
+
+class OutcomeView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OutcomeView(bool hasSquare, QWidget* parent = nullptr);
+
+    /// Nothing where the form has none.
+    void show(const Outcome& outcome);
+
+    void fitToFont(int height);
+
+signals:
+    /// The person wants these in the recipe.
+    void rowsWanted(const std::vector<firn::Row>& rows);
+
+private:
+    void showFigures(const std::vector<WorkedFigure>& figures);
+    void putInRecipe();
+
+    struct FigureLine {
+        QLabel* label;
+        QLabel* value;
+        InkLabel* note;
+    };
+
+    PearsonPicture* m_square = nullptr;
+    QLabel* m_answer;
+    QGridLayout* m_grid;
+    std::vector<FigureLine> m_figures;
+    MarkedLines* m_lines;
+    QPushButton* m_put;
+    InkLabel* m_toPut;
+    std::vector<Row> m_rows;
+};
+
+}  // namespace firn::app
