@@ -21,6 +21,16 @@ std::optional<Sentence> faultOf(Grams mass, MassFraction now)
     return std::nullopt;
 }
 
+std::optional<BoilingPoint> boilsAt(MassFraction strength)
+{
+    const SugarAndWater contents = contentsOf({1.0}, strength);
+    Mix syrup;
+    syrup.amounts[Constituent::Sucrose] = contents.sugar;
+    syrup.amounts[Constituent::Water] = contents.water;
+    const auto point = boilingPointOf(syrup);
+    return point ? std::optional(*point) : std::nullopt;
+}
+
 }  // namespace
 
 SugarAndWater contentsOf(Grams syrup, MassFraction strength)
@@ -60,7 +70,7 @@ Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now)
         return failure(
             phrase("Boiling makes {0} % stronger, never {1} %: add water instead.", percentFigure(now), percentFigure(wanted)));
     const Grams left = mass * (now / wanted);
-    return BoiledSyrup{left, wanted, mass - left};
+    return BoiledSyrup{left, wanted, mass - left, boilsAt(wanted)};
 }
 
 Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now)
@@ -73,7 +83,8 @@ Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now)
     if (!(left >= least))
         return failure(phrase("{0} g of it would be candy: stop at {1} g or more, which is {2} %.", Figure{left.value, 0},
             Figure{std::ceil(least.value), 0}, percentFigure(strongestSyrup)));
-    return BoiledSyrup{left, now * (mass / left), mass - left};
+    const MassFraction strength = now * (mass / left);
+    return BoiledSyrup{left, strength, mass - left, boilsAt(strength)};
 }
 
 Result<Grams> waterToDilute(MassFraction wanted, Grams mass, MassFraction now)

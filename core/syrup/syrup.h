@@ -1,6 +1,7 @@
 // Making, boiling down and diluting a syrup of sucrose and water. Strengths are shares of sugar by mass: °Bx/100.
 #pragma once
 
+#include "solution/boiling_point.h"
 #include "units/quantity.h"
 #include "units/sentence.h"
 
@@ -37,6 +38,7 @@ struct BoiledSyrup {
     Grams mass;
     MassFraction strength;
     Grams waterDrivenOff;
+    std::optional<BoilingPoint> boilsAt;  // at sea level, when it is done; none beyond what was ever measured
 };
 
 /// Boiled until it has this strength, at most 95 %. All sugar stays; that none of it inverts or browns is an assumption. Fails where it would

@@ -121,6 +121,11 @@ RC_GTEST_PROP(Syrup, BoilingKeepsTheSugarAndBothWaysAgree, ())
 
 TEST(Syrup, RefusalsNameTheWayOut)
 {
+    // Browne's table of 1912 prints an elevation of 1.8 K at 50 %, the activity model of Starzak and Peacock a little more.
+    const auto boiled = boiledTo(MassFraction{0.5}, {1000.0}, {0.2});
+    ASSERT_TRUE(boiled && boiled->boilsAt);
+    EXPECT_NEAR(boiled->boilsAt->elevation.value, 1.8, 0.4);
+    EXPECT_FALSE(boiledTo(MassFraction{0.9}, {1000.0}, {0.2})->boilsAt);
     EXPECT_EQ(english(boiledTo(MassFraction{0.4}, {1000.0}, {0.5}).error()),
         "Boiling makes 50.0 % stronger, never 40.0 %: add water instead.");
     EXPECT_EQ(english(boiledTo(Grams{1100.0}, {1000.0}, {0.5}).error()), "Boiling cannot leave 1100 g of 1000 g: weigh again.");
