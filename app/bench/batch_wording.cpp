@@ -28,15 +28,7 @@ QString signedText(double value, const QString& text, const QString& zero)
     return value > 0.0 && text != zero ? u'+' + text : text;
 }
 
-}  // namespace
-
-QString batchText(const Batch& batch)
-{
-    return Wording::tr("%1: %2, %3", "factor, mass, volume")
-        .arg(factorText(batch.factor), gramsText(batch.mass), volumeText(batch.finishedVolume));
-}
-
-QString roundingText(const RoundingEffect& effect)
+QString movedText(const RoundingEffect& effect)
 {
     const auto points = [](double value) { return figure(value, 1); };
     const auto degreesOf = [](double value) { return degrees({value}, 2); };
@@ -48,6 +40,23 @@ QString roundingText(const RoundingEffect& effect)
     if (sugars == points(0.0) && degreesMoved == degreesOf(0.0))
         return Wording::tr("Rounding moves neither the sugars nor the freezing point.");
     return Wording::tr("Rounding moves sugars by %1 points and the freezing point by %2.").arg(sugars, degreesMoved);
+}
+
+}  // namespace
+
+QString batchText(const Batch& batch)
+{
+    return Wording::tr("%1: %2, %3", "factor, mass, volume")
+        .arg(factorText(batch.factor), gramsText(batch.mass), volumeText(batch.finishedVolume));
+}
+
+QString roundingText(const RoundingEffect& effect, const Recipe& recipe, std::size_t component)
+{
+    const QString moved = movedText(effect);
+    if (recipe.components.size() < 2)
+        return moved;
+    const QString name = QString::fromStdString(recipe.components.at(component).name);
+    return Wording::tr("All components are scaled. In “%1”: %2", "what rounding does to one of them").arg(name, moved);
 }
 
 }  // namespace firn::app

@@ -11,6 +11,6 @@ namespace firn::app {
 QString batchText(const Batch& batch);
 
 /// What rounding did to sugars and freezing point, as a sentence.
-QString roundingText(const RoundingEffect& effect);
+QString roundingText(const RoundingEffect& effect, const Recipe& recipe, std::size_t component);
 
 }  // namespace firn::app

@@ -186,10 +186,12 @@ void FileActions::linkRecipe()
     if (path.isEmpty())
         return;
     auto linked = takenIn(fileSystemPath(path), fileSystemPath(m_document.path()));
-    if (!linked)
+    if (!linked) {
         m_messages.say(translated(linked.error()));
-    else
-        firn::app::linkRecipe(m_document, m_document.component(), std::move(*linked));
+        return;
+    }
+    m_messages.dismiss();
+    firn::app::linkRecipe(m_document, m_document.component(), std::move(*linked));
 }
 
 void FileActions::fillRecent(QMenu& menu)

@@ -1,5 +1,6 @@
 #include "bench/loss_editor.h"
 
+#include "analysis/steps.h"
 #include "bench/number_field.h"
 #include "bench/typed_text.h"
 #include "document/step_numbers.h"
@@ -85,6 +86,9 @@ LossEditor::LossEditor(QWidget* parent)
         field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("00.00 g per g0")));
         connect(field, &QLineEdit::textChanged, this, &LossEditor::textChanged);
     }
+    m_soaking->setToolTip(
+        tr("Liquid that goes out with each gram. Coffee grounds hold about twice their weight (common practice, no source)."));
+    m_extracted->setToolTip(tr("Of what in it can dissolve, the part that stays in the mix."));
     showFields();
 }
 
@@ -105,6 +109,7 @@ void LossEditor::show(const Loss& loss, const Component& component, const Catalo
     m_loss = loss;
     m_massNow = massNow;
     m_kind->setCurrentIndex(int(loss.index()));
+    m_likelySteeped = int(likelySteepedRow(component, catalogue).value_or(0));
     m_row->clear();
     for (const Row& row : component.rows) {
         const Ingredient* ingredient = catalogue.find(row.ingredient);
@@ -133,9 +138,8 @@ void LossEditor::chooseKind(int kind)
         return;
     const Loss choices[] = {Loss(), HeldBack{}, Steeped{}, BoiledToMass{m_massNow}, BoiledToBrix{}};
     Loss chosen = choices[kind];
-    // What is steeped is usually weighed out last (common practice, no source).
-    if (auto* steeped = std::get_if<Steeped>(&chosen); steeped && m_row->count() > 0)
-        steeped->ingredient = m_row->itemData(m_row->count() - 1).toString().toStdString();
+    if (auto* steeped = std::get_if<Steeped>(&chosen))
+        *steeped = {m_row->itemData(m_likelySteeped).toString().toStdString(), usualSoaking_gPerG, usualExtraction_percent};
     emit lossChosen(chosen, {});
 }
 

@@ -38,6 +38,7 @@ private:
 
     Loss m_loss;
     Grams m_massNow;
+    int m_likelySteeped = 0;
     QComboBox* m_kind;
     QComboBox* m_row;
     NumberField* m_grams;

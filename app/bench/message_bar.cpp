@@ -4,6 +4,7 @@
 #include "gauges/type_and_space.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
@@ -24,7 +25,11 @@ MessageBar::MessageBar(QWidget* parent)
 
     auto* dismissButton = new QPushButton(tr("Dismiss"));
     dismissButton->setObjectName(QStringLiteral("dismissMessage"));
-    connect(dismissButton, &QPushButton::clicked, this, &MessageBar::dismiss);
+    connect(dismissButton, &QPushButton::clicked, this, [this] {
+        const QString dismissed = sentence();
+        dismiss();
+        emit dismissedByHand(dismissed);
+    });
 
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(groupSpace, gridStep, closeSpace, gridStep);
@@ -42,6 +47,7 @@ void MessageBar::note(const QString& sentence, const std::vector<Choice>& choice
 void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices, bool isNote)
 {
     dismiss();
+    m_focusBefore = QApplication::focusWidget();
     m_isNote = isNote;
     m_label->setText(sentence);
     for (const Choice& choice : choices) {
@@ -59,6 +65,9 @@ void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices
 
 void MessageBar::dismiss()
 {
+    // The focus would go to the next field in line, where the next key would type over what is there.
+    if (m_focusBefore && isAncestorOf(QApplication::focusWidget()))
+        m_focusBefore->setFocus();
     hide();
     m_label->clear();
     while (QLayoutItem* item = m_choices->takeAt(0)) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QFrame>
+#include <QPointer>
 #include <functional>
 #include <vector>
 
@@ -30,6 +31,9 @@ public:
     void dismiss();
     QString sentence() const;
 
+signals:
+    void dismissedByHand(const QString& sentence);
+
 protected:
     void paintEvent(QPaintEvent* event) override;
 
@@ -39,6 +43,7 @@ private:
     QLabel* m_label;
     QHBoxLayout* m_choices;
     bool m_isNote = false;
+    QPointer<QWidget> m_focusBefore;
 };
 
 }  // namespace firn::app

@@ -65,6 +65,7 @@ void NumberField::setProblem(const QString& problem)
     m_problem = problem;
     setToolTip(toolTipText(problem));
     update();
+    emit problemChanged();
 }
 
 void NumberField::focusInEvent(QFocusEvent* event)

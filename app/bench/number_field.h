@@ -30,6 +30,9 @@ signals:
     /// Typed so far; none where the line is empty. All that is typed until the line is left is one gesture.
     void numberTyped(std::optional<double> number, firn::app::Gesture gesture);
 
+    /// The text can be read, or cannot any more.
+    void problemChanged();
+
 protected:
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;

@@ -96,6 +96,8 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
     layout->addWidget(m_title);
     layout->addLayout(line);
 
+    for (const NumberField* field : {m_overrun, m_serving, m_freezer})
+        connect(field, &NumberField::problemChanged, this, &RecipeBar::problemChanged);
     fitToFont();
     connect(&document, &Document::changed, this, &RecipeBar::show);
     show(document.analysis());
@@ -130,6 +132,14 @@ void RecipeBar::show(const Analysis& analysis)
     m_overrun->showNumber(overrunOf(recipe, m_document.component()), 0.0);
     m_serving->showNumber(recipe.serveAt_c, analysis.conditions.serveAt.value);
     m_freezer->showNumber(recipe.freezerAt_c, analysis.conditions.freezerAt.value);
+}
+
+QString RecipeBar::problem() const
+{
+    for (const NumberField* field : {m_overrun, m_serving, m_freezer})
+        if (!field->problem().isEmpty())
+            return field->problem();
+    return {};
 }
 
 QString RecipeBar::takeTyping()

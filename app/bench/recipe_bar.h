@@ -26,9 +26,15 @@ public:
     /// Puts the caret into a field whose text cannot be read, and says why; else the answer is empty.
     QString takeTyping();
 
+    /// Why a field's text cannot be read; empty if all can.
+    QString problem() const;
+
     NumberField* overrun() { return m_overrun; }
     NumberField* serving() { return m_serving; }
     NumberField* freezer() { return m_freezer; }
+
+signals:
+    void problemChanged();
 
 protected:
     bool eventFilter(QObject* object, QEvent* event) override;

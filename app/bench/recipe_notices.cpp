@@ -1,8 +1,11 @@
 #include "bench/recipe_notices.h"
 
 #include "document/link_edits.h"
+#include "exchange/linked_recipes.h"
 #include "gauges/wording.h"
 #include "recipe/own_ingredients.h"
+
+#include <algorithm>
 
 namespace firn::app {
 
@@ -14,62 +17,88 @@ RecipeNotices::RecipeNotices(Document& document, QWidget* parent)
     setObjectName(QStringLiteral("recipeNotices"));
     setAccessibleName(tr("Notice about the recipe"));
     connect(&document, &Document::changed, this, &RecipeNotices::show);
+    connect(&document, &Document::replaced, this, [this] { m_dismissed.clear(); });
     connect(&m_linkedFiles, &LinkedFiles::differencesChanged, this, &RecipeNotices::show);
+    connect(this, &MessageBar::dismissedByHand, this, &RecipeNotices::dismissForGood);
 }
 
-/// A sentence that was dismissed stays away until another one has had to be said.
+/// The most pressing one that was not dismissed.
 void RecipeNotices::show()
 {
-    auto notice = stepInView();
-    if (!notice)
-        notice = linkedRecipe();
-    if (!notice)
-        notice = ownIngredient();
-    if (!notice) {
-        m_shown.clear();
+    const std::vector<Notice> all = notices();
+    QSet<QString> known;
+    for (const Notice& notice : all)
+        known.insert(notice.sentence);
+    m_dismissed.intersect(known);  // what comes up again is said again
+    const auto next = std::ranges::find_if(all, [this](const Notice& notice) { return !m_dismissed.contains(notice.sentence); });
+    const QString wanted = next == all.end() ? QString() : next->sentence;
+    if (wanted == sentence())
+        return;
+    if (wanted.isEmpty())
         dismiss();
-    } else if (notice->sentence != m_shown) {
-        m_shown = notice->sentence;
-        say(notice->sentence, notice->choices);
+    else
+        say(next->sentence, next->choices);
+}
+
+std::vector<RecipeNotices::Notice> RecipeNotices::notices() const
+{
+    std::vector<Notice> all;
+    addStepInView(all);
+    addLinkedRecipes(all);
+    addOwnIngredients(all);
+    return all;
+}
+
+void RecipeNotices::dismissForGood(const QString& sentence)
+{
+    std::vector<Notice> step;
+    addStepInView(step);
+    if (!step.empty() && step.front().sentence == sentence) {
+        // Gauges that show a mix half way must not do so unsaid.
+        m_document.showStepsDone(std::nullopt);
+    } else {
+        m_dismissed.insert(sentence);
+        show();
     }
 }
 
-std::optional<RecipeNotices::Notice> RecipeNotices::stepInView() const
+void RecipeNotices::addStepInView(std::vector<Notice>& notices) const
 {
     const auto done = m_document.stepsDone();
     if (!done)
-        return std::nullopt;
+        return;
     const auto& steps = m_document.recipe().components[m_document.component()].steps;
     const QString sentence =
         *done == 0 ? tr("The gauges show the mix as it is weighed out, before any step.")
                    : tr("The gauges show the mix after step %1, %2.").arg(*done).arg(translatedName(keyOf(steps[*done - 1].kind)));
-    return Notice{sentence, {{tr("Show the finished mix"), [this] { m_document.showStepsDone(std::nullopt); }}}};
+    notices.push_back({sentence, {{tr("Show the finished mix"), [this] { m_document.showStepsDone(std::nullopt); }}}});
 }
 
-std::optional<RecipeNotices::Notice> RecipeNotices::linkedRecipe() const
+void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices) const
 {
-    if (m_linkedFiles.differences().empty())
-        return std::nullopt;
-    const LinkedFiles::Difference& difference = m_linkedFiles.differences().front();
-    if (difference.linked >= m_document.recipe().linked.size())
-        return std::nullopt;
-    if (difference.problem)
-        return Notice{translated(*difference.problem), {}};
-    const QString name = QString::fromStdString(m_document.recipe().linked[difference.linked].name);
-    const auto takeNew = [this, difference] { takeNewRecipe(m_document, difference.linked, *difference.now); };
-    return Notice{tr("The recipe “%1” has changed since it was taken in; it counts here as it was.").arg(name),
-        {{tr("Take the new one"), takeNew}}};
+    const Recipe& recipe = m_document.recipe();
+    for (const LinkedFiles::Difference& difference : m_linkedFiles.differences()) {
+        if (difference.linked >= recipe.linked.size() || !isNamedInRows(recipe.linked[difference.linked], recipe))
+            continue;
+        if (difference.problem) {
+            notices.push_back({translated(*difference.problem), {}});
+            continue;
+        }
+        const QString name = QString::fromStdString(recipe.linked[difference.linked].name);
+        const auto takeNew = [this, difference] { takeNewRecipe(m_document, difference.linked, *difference.now); };
+        notices.push_back({tr("The recipe “%1” has changed since it was taken in; it counts here as it was.").arg(name),
+            {{tr("Take the new one"), takeNew}}});
+    }
 }
 
-std::optional<RecipeNotices::Notice> RecipeNotices::ownIngredient() const
+void RecipeNotices::addOwnIngredients(std::vector<Notice>& notices) const
 {
-    const auto changed = changedOwnIngredients(m_document.recipe(), m_document.ownIngredients());
-    if (changed.empty())
-        return std::nullopt;
-    const auto takeNew = [this, now = *changed.front()] { takeNewIngredient(m_document, now); };
-    return Notice{tr("“%1” is something else in your catalogue than in this recipe; it counts as the recipe has it.")
-                      .arg(QString::fromStdString(changed.front()->name)),
-        {{tr("Take the catalogue's"), takeNew}}};
+    for (const Ingredient* changed : changedOwnIngredients(m_document.recipe(), m_document.ownIngredients())) {
+        const auto takeNew = [this, now = *changed] { takeNewIngredient(m_document, now); };
+        notices.push_back({tr("“%1” is something else in your catalogue than in this recipe; it counts as the recipe has it.")
+                               .arg(QString::fromStdString(changed->name)),
+            {{tr("Take the catalogue's"), takeNew}}});
+    }
 }
 
 }  // namespace firn::app

@@ -5,6 +5,8 @@
 #include "bench/message_bar.h"
 #include "document/linked_files.h"
 
+#include <QSet>
+
 namespace firn::app {
 
 class RecipeNotices : public MessageBar {
@@ -14,21 +16,21 @@ public:
     explicit RecipeNotices(Document& document, QWidget* parent = nullptr);
 
 private:
-    /// What there is to say, most pressing first.
     struct Notice {
         QString sentence;
         std::vector<Choice> choices;
-        friend bool operator==(const Notice& a, const Notice& b) { return a.sentence == b.sentence; }
     };
 
     void show();
-    std::optional<Notice> stepInView() const;
-    std::optional<Notice> linkedRecipe() const;
-    std::optional<Notice> ownIngredient() const;
+    void dismissForGood(const QString& sentence);
+    std::vector<Notice> notices() const;
+    void addStepInView(std::vector<Notice>& notices) const;
+    void addLinkedRecipes(std::vector<Notice>& notices) const;
+    void addOwnIngredients(std::vector<Notice>& notices) const;
 
     Document& m_document;
     LinkedFiles m_linkedFiles;
-    QString m_shown;
+    QSet<QString> m_dismissed;
 };
 
 }  // namespace firn::app

@@ -70,6 +70,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     connect(&m_table->rows(), &QAbstractItemModel::dataChanged, this, &RecipeSheet::showProblem);
     connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showProblem);
     connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showComponents);
+    connect(m_head, &RecipeBar::problemChanged, this, &RecipeSheet::showProblem);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &RecipeSheet::showProblem);
     total->show(document.analysis().ribbon);
     figures->show(document.analysis());
@@ -132,7 +133,8 @@ void RecipeSheet::showProblem()
     const IngredientModel& model = m_table->rows();
     const QModelIndex current = m_table->currentIndex();
     const bool isFirst = model.isDraft(current) || (!problemOf(current).isEmpty() && !model.firstDraft().isValid());
-    const QString problem = problemOf(isFirst ? current : model.firstProblem());
+    const QString ofTable = problemOf(isFirst ? current : model.firstProblem());
+    const QString problem = ofTable.isEmpty() ? m_head->problem() : ofTable;
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
 }

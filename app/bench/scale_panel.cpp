@@ -72,9 +72,9 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
     m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"));
     m_portions = addField(Way::Portions, tr("Portions"), QStringLiteral("scalePortions"), QStringLiteral("24"));
     m_portion = addField(Way::Portions, tr("Each of"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
-    m_length = addField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("300 mm"));
-    m_width = addField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("200 mm"));
-    m_depth = addField(Way::Pan, tr("Depth filled"), QStringLiteral("scaleDepth"), tr("20 mm"));
+    m_length = addField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("30 cm"));
+    m_width = addField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("20 cm"));
+    m_depth = addField(Way::Pan, tr("Depth filled"), QStringLiteral("scaleDepth"), tr("2 cm"));
     addChoice(tr("Ingredient"), m_ingredient, QStringLiteral("scaleIngredient"));
     m_available = addField(Way::Ingredient, tr("There is"), QStringLiteral("scaleAvailable"), tr("740 g"));
     for (const Grams step : scaleSteps)
@@ -251,11 +251,12 @@ void ScalePanel::preview()
         say(tr("Write how much is wanted, and see here what it makes."), colours.quietInk);
     } else {
         const Rounding rounding{scaleSteps.at(std::size_t(m_scaleStep->currentIndex())), m_spoonFractions->isChecked()};
-        const auto batch = wanted().and_then(
-            [&](const BatchSize& size) { return batchOf(size, rounding, m_document.recipe(), m_document.catalogue()); });
+        const auto batch = wanted().and_then([&](const BatchSize& size) {
+            return batchOf(size, rounding, m_document.recipe(), m_document.catalogue(), m_document.component());
+        });
         if (batch) {
             m_batch = *batch;
-            say(roundingText(batch->rounding), colours.ink);
+            say(roundingText(batch->rounding, m_document.recipe(), m_document.component()), colours.ink);
         } else {
             say(translated(batch.error()), colours.caution);
         }

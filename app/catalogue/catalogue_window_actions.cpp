@@ -103,6 +103,10 @@ bool CatalogueWindow::keepForm()
     if (!m_form->check())
         return false;
     const Ingredient typed = m_form->ingredient();
+    if (const auto fault = faultOfName(typed, m_pantry.catalogue())) {
+        m_form->sayNameFault(translated(*fault));
+        return false;
+    }
     const auto kept = m_pantry.keep(typed);
     if (!kept) {
         m_form->sayProblem(translated(kept.error()));
@@ -158,6 +162,13 @@ void CatalogueWindow::import()
 void CatalogueWindow::keepImported()
 {
     const std::vector<Ingredient> chosen = m_import->chosen();
+    for (const Ingredient& ingredient : chosen) {
+        const auto fault = faultOfName(ingredient, m_pantry.catalogue());
+        if (fault && !m_pantry.ownLike(ingredient)) {
+            m_messages->say(translated(*fault));
+            return;
+        }
+    }
     std::vector<Ingredient> replaced;
     for (const Ingredient& own : m_pantry.own())
         if (std::ranges::find(chosen, own.id, &Ingredient::id) != chosen.end())

@@ -270,6 +270,13 @@ bool IngredientForm::check()
     return isGood;
 }
 
+void IngredientForm::sayNameFault(const QString& fault)
+{
+    m_nameFault->say(fault);
+    m_name->setFocus();
+    m_area->ensureWidgetVisible(m_name);
+}
+
 void IngredientForm::sayProblem(const QString& problem) { m_problem->say(problem); }
 
 }  // namespace firn::app

@@ -35,6 +35,7 @@ public:
 
     /// Says all that is wrong at once, each beside its field. False if anything is.
     bool check();
+    void sayNameFault(const QString& fault);
     /// Says why it could not be kept.
     void sayProblem(const QString& problem);
 

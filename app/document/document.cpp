@@ -102,7 +102,7 @@ Result<void> Document::saveAs(const QString& path)
     if (const auto chain = chainOfLinks(fileSystemPath(absolute), m_recipe, folderOf(absolute)); !chain.empty())
         return failure(phrase("A recipe cannot be part of itself: this one links to {0}. Save it in another file.", chain));
     const Recipe travelling = withOwnIngredients(m_recipe, m_catalogue, m_own);
-    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), travelling), path);
+    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), withoutUnusedLinks(travelling)), path);
     if (auto written = writeFile(path, contents); !written)
         return written;
     m_recipe.ingredients = travelling.ingredients;

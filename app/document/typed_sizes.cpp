@@ -18,9 +18,9 @@ std::optional<Millilitres> volumeOf(const Amount& amount)
 /// Millimetres in a unit of length.
 std::optional<double> millimetresIn(std::string_view unit)
 {
-    if (unit.empty() || unit == "mm")
+    if (unit == "mm")
         return 1.0;
-    if (unit == "cm")
+    if (unit.empty() || unit == "cm")
         return 10.0;
     if (unit == "in" || unit == "\"")
         return 25.4;

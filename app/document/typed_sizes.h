@@ -26,7 +26,7 @@ Result<Millilitres> volumeFromText(std::string_view text);
 /// A mass or a volume; a plain number is in grams.
 Result<std::variant<Grams, Millilitres>> portionFromText(std::string_view text);
 
-/// "530", "53 cm"; a plain number is in millimetres.
+/// "53", "530 mm"; a plain number is in centimetres.
 Result<Millimetres> lengthFromText(std::string_view text);
 
 }  // namespace firn::app

@@ -50,6 +50,8 @@ void FiguresPanel::show(const Analysis& analysis)
     m_items.clear();
     add(tr("mass"), gramsText(analysis.mass), amount);
     add(tr("volume at 20 °C"), millilitresText(analysis.volume_20c), amount);
+    if (analysis.overrun_percent > 0.0)
+        add(tr("with air"), millilitresText(analysis.finishedVolume), amount);
     add(tr("total solids"), percentText(totalSolids), share);
     add(tr("sugars"), percentText(sugars), share);
     add(tr("fat"), percentText(fat), share);

@@ -74,6 +74,7 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
     result.mass = mix.mass();
     result.water = mix[Constituent::Water];
     result.volume_20c = subject.volume_20c;
+    result.finishedVolume = subject.volume_20c + subject.air;
     if (subject.volume_20c.value > 0.0)
         result.overrun_percent = 100.0 * (subject.air / subject.volume_20c);
     result.shares = sharesOf(mix);

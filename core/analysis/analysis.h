@@ -61,6 +61,7 @@ struct Analysis {
     Grams water;
     Millilitres volume_20c;
     double overrun_percent = 0.0;  // of the component, or of the whole by volume
+    Millilitres finishedVolume;    // at 20 °C, with that air
     Shares shares;
     double alcohol_percentByVolume = 0.0;   // mL of ethanol in 100 mL of the mix at 20 °C, before air
     MassFraction sugarsUncertainty;         // one standard deviation, from the spread of the ingredients

@@ -6,9 +6,12 @@ namespace firn {
 
 namespace {
 
-Analysis wholeOf(const Recipe& recipe, const Catalogue& catalogue) { return analyse(recipe, catalogue, conditionsOf(recipe)); }
+Analysis analysed(const Recipe& recipe, const Catalogue& catalogue, std::optional<std::size_t> component)
+{
+    return analyse(recipe, catalogue, conditionsOf(recipe), component);
+}
 
-Millilitres finishedVolume(const Analysis& whole) { return whole.volume_20c * (1.0 + whole.overrun_percent / 100.0); }
+Analysis wholeOf(const Recipe& recipe, const Catalogue& catalogue) { return analysed(recipe, catalogue, {}); }
 
 /// The factor that each kind of size asks for; zero where one of its figures is zero or less.
 struct FactorOf {
@@ -16,7 +19,7 @@ struct FactorOf {
 
     Result<double> operator()(const ByFactor& by) const { return by.factor; }
     Result<double> operator()(const ByMass& by) const { return by.mass / whole.mass; }
-    Result<double> operator()(const ByVolume& by) const { return by.volume / finishedVolume(whole); }
+    Result<double> operator()(const ByVolume& by) const { return by.volume / whole.finishedVolume; }
 
     Result<double> operator()(const ByPortions& by) const
     {
@@ -85,12 +88,14 @@ Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Cata
     return factorFor(size, recipe, wholeOf(recipe, catalogue));
 }
 
-RoundingEffect roundingEffect(const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue)
+RoundingEffect roundingEffect(
+    const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue, std::optional<std::size_t> component)
 {
-    return roundingEffect(wholeOf(exact, catalogue), wholeOf(rounded, catalogue));
+    return roundingEffect(analysed(exact, catalogue, component), analysed(rounded, catalogue, component));
 }
 
-Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue)
+Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue,
+    std::optional<std::size_t> component)
 {
     const auto factor = factorFor(size, recipe, catalogue);
     if (!factor)
@@ -101,8 +106,8 @@ Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Rec
     batch.recipe = rounded(exact, rounding);
     const Analysis made = wholeOf(batch.recipe, catalogue);
     batch.mass = made.mass;
-    batch.finishedVolume = finishedVolume(made);
-    batch.rounding = roundingEffect(wholeOf(exact, catalogue), made);
+    batch.finishedVolume = made.finishedVolume;
+    batch.rounding = roundingEffect(exact, batch.recipe, catalogue, component);
     return batch;
 }
 

@@ -54,15 +54,16 @@ inline constexpr double largestBatchFactor = 1e6;
 /// wanted, the row asked for has no weight, the factor is beyond largestBatchFactor, or an amount would be beyond largestAmount.
 Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Catalogue& catalogue);
 
-/// What rounding did to the whole dessert: the rounded recipe less the exact one.
+/// What rounding did to a component, or to the whole dessert: the rounded recipe less the exact one.
 struct RoundingEffect {
     std::optional<KelvinDifference> freezingPoint;  // none for a dessert without water
-    double sugars_percentPoints = 0.0;              // of the whole mix's mass
+    double sugars_percentPoints = 0.0;              // of the mix's mass
     Grams mass;
     friend bool operator==(const RoundingEffect&, const RoundingEffect&) = default;
 };
 
-RoundingEffect roundingEffect(const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue);
+RoundingEffect roundingEffect(
+    const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue, std::optional<std::size_t> component = {});
 
 /// A recipe in the size wanted, with amounts that can be weighed, and what it makes.
 struct Batch {
@@ -73,7 +74,8 @@ struct Batch {
     RoundingEffect rounding;
 };
 
-/// Fails as factorFor does.
-Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue);
+/// Fails as factorFor does. What rounding did is told of this component, or of the whole dessert where none is named.
+Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Recipe& recipe, const Catalogue& catalogue,
+    std::optional<std::size_t> component = {});
 
 }  // namespace firn

@@ -155,6 +155,24 @@ StepOutcome taken(const Mix& mix, const BoiledToBrix& boiled)
 
 }  // namespace
 
+std::optional<std::size_t> likelySteepedRow(const Component& component, const Catalogue& catalogue)
+{
+    std::optional<std::size_t> likely;
+    Grams most;
+    for (std::size_t i = 0; i < component.rows.size(); ++i) {
+        const Ingredient* ingredient = catalogue.find(component.rows[i].ingredient);
+        if (!ingredient)
+            continue;
+        const Amounts& amounts = ingredient->composition.per100g;
+        const Grams undissolved = amounts[Constituent::Fibre] + amounts[Constituent::Starch] + amounts[Constituent::Other];
+        if (undissolved > most) {
+            most = undissolved;
+            likely = i;
+        }
+    }
+    return likely;
+}
+
 std::vector<StepOutcome> outcomesOf(const std::vector<Step>& steps, const Mix& start, const std::vector<WeighedRow>& rows)
 {
     std::vector<StepOutcome> outcomes;

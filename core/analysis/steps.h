@@ -1,8 +1,9 @@
 // What the steps make of a mix. Every gram is accounted for: before a step = after it + what it took away.
 #pragma once
 
+#include "ingredients/catalogue.h"
 #include "mix/mix.h"
-#include "recipe/step.h"
+#include "recipe/recipe.h"
 #include "units/sentence.h"
 
 #include <optional>
@@ -22,6 +23,9 @@ struct StepOutcome {
     Mix lost;
     std::optional<Sentence> problem;  // why the step could not take away what it says
 };
+
+/// The row that is most likely steeped: the one with the most that does not dissolve. None where all of it does.
+std::optional<std::size_t> likelySteepedRow(const Component& component, const Catalogue& catalogue);
 
 /// The mix after each step, in order.
 ///

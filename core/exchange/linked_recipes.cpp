@@ -2,6 +2,7 @@
 
 #include "exchange/files.h"
 #include "exchange/plain_text.h"
+#include "ingredients/catalogue.h"
 
 #include <algorithm>
 
@@ -74,6 +75,22 @@ Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, co
     if (*now == linked.recipe)
         return std::optional<Recipe>();
     return std::optional(std::move(*now));
+}
+
+bool isNamedInRows(const LinkedRecipe& linked, const Recipe& recipe)
+{
+    const std::string name = folded(linked.name);
+    return std::ranges::any_of(recipe.components, [&name](const Component& component) {
+        return std::ranges::any_of(component.rows, [&name](const Row& row) { return folded(row.ingredient) == name; });
+    });
+}
+
+Recipe withoutUnusedLinks(Recipe recipe)
+{
+    auto links = std::move(recipe.linked);
+    std::erase_if(links, [&recipe](const LinkedRecipe& linked) { return !isNamedInRows(linked, recipe); });
+    recipe.linked = std::move(links);
+    return recipe;
 }
 
 Recipe withLinksFrom(const fs::path& folder, Recipe recipe)

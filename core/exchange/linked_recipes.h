@@ -26,6 +26,10 @@ std::string chainOfLinks(const std::filesystem::path& sought, const Recipe& reci
 /// read; the recipe taken in still counts then, and the sentence says so. `folder` is that of the recipe with the link.
 Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, const std::filesystem::path& folder);
 
+/// Whether a row of the recipe stands for this link; after its row was deleted none does.
+bool isNamedInRows(const LinkedRecipe& linked, const Recipe& recipe);
+Recipe withoutUnusedLinks(Recipe recipe);
+
 /// The recipe with its links' files as paths from this folder where they lie in it or below, for a file that can move together with them; and
 /// the same as absolute paths again.
 Recipe withLinksFrom(const std::filesystem::path& folder, Recipe recipe);

@@ -26,6 +26,14 @@ void checkPart(std::vector<IngredientFault>& faults, IngredientField field, Gram
         faults.push_back({field, std::move(sentence)});
 }
 
+std::vector<const std::string*> namesOf(const Ingredient& ingredient)
+{
+    std::vector<const std::string*> names{&ingredient.name};
+    for (const std::string& synonym : ingredient.synonyms)
+        names.push_back(&synonym);
+    return names;
+}
+
 }  // namespace
 
 std::vector<IngredientFault> faultsOf(const Ingredient& ingredient)
@@ -50,6 +58,20 @@ std::vector<IngredientFault> faultsOf(const Ingredient& ingredient)
     checkPart(faults, YolkSolids, yolkSolids, solids,
         phrase("{0} g of yolk solids cannot be part of {1} g of solids. Correct one of them.", tenth(yolkSolids), tenth(solids)));
     return faults;
+}
+
+std::optional<Sentence> faultOfName(const Ingredient& ingredient, const Catalogue& catalogue)
+{
+    for (const std::string* name : namesOf(ingredient)) {
+        const Ingredient* other = catalogue.find(*name);
+        if (!other || other->id == ingredient.id)
+            continue;
+        const auto others = namesOf(*other);
+        if (std::ranges::any_of(others, [&](const std::string* taken) { return folded(*taken) == folded(*name); }))
+            return phrase(
+                "“{0}” is in the catalogue already, and recipes that name it would change: call this one something else.", *name);
+    }
+    return std::nullopt;
 }
 
 Grams missingTo100g(const Amounts& per100g) { return Grams{100.0} - per100g.total(); }

@@ -23,6 +23,10 @@ struct IngredientFault {
 /// What stands against keeping this ingredient; nothing if it may be kept.
 std::vector<IngredientFault> faultsOf(const Ingredient& ingredient);
 
+/// Why it cannot have this name: an ingredient of the catalogue has it, and would be silently replaced by it in every recipe. Nothing where the
+/// name is free or is that of the ingredient itself.
+std::optional<Sentence> faultOfName(const Ingredient& ingredient, const Catalogue& catalogue);
+
 /// What the constituents lack to 100 g; negative where they are more.
 Grams missingTo100g(const Amounts& per100g);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 namespace firn {
 
@@ -26,35 +27,60 @@ double toStep(double value, double step)
     return std::max(1.0, std::round(value / step)) * step;
 }
 
-/// The kitchen fraction next to a value: quarters and thirds, which measuring cups and spoons come in.
+/// The kitchen fraction next to a value: quarters and thirds, which measuring cups and spoons come in, and whole ones from ten on.
 double toKitchenFraction(double value)
 {
     constexpr std::array fractions{0.0, 0.25, 1.0 / 3.0, 0.5, 2.0 / 3.0, 0.75, 1.0};
+    constexpr double countedWhole = 10.0;
+    if (value >= countedWhole)
+        return std::round(value);
     const double whole = std::floor(value);
     const double rest = value - whole;
     const auto nearest = std::min_element(
         fractions.begin(), fractions.end(), [rest](double a, double b) { return std::abs(a - rest) < std::abs(b - rest); });
-    return std::max(whole + *nearest, value > 0.0 ? fractions[1] : 0.0);
+    return whole + *nearest;
 }
 
-bool isMeasuredInFractions(Unit unit)
+/// What a measure is taken with when it would have to be rounded too much.
+std::optional<Unit> finerThan(Unit unit)
 {
     switch (unit) {
-    case Unit::Teaspoon:
-    case Unit::Tablespoon:
-    case Unit::Cup:
-    case Unit::MetricTeaspoon:
-    case Unit::MetricTablespoon:
-    case Unit::MetricCup:
-    case Unit::ImperialCup:
-    case Unit::FluidOunce:
-    case Unit::ImperialFluidOunce:
-    case Unit::Pint:
     case Unit::Quart:
+    case Unit::Pint:
+        return Unit::Cup;
+    case Unit::Cup:
+    case Unit::FluidOunce:
+        return Unit::Tablespoon;
+    case Unit::Tablespoon:
+        return Unit::Teaspoon;
     case Unit::ImperialPint:
-        return true;
+        return Unit::ImperialCup;
+    case Unit::ImperialCup:
+    case Unit::ImperialFluidOunce:
+    case Unit::MetricCup:
+        return Unit::MetricTablespoon;
+    case Unit::MetricTablespoon:
+        return Unit::MetricTeaspoon;
     default:
-        return false;
+        return std::nullopt;
+    }
+}
+
+bool isFinest(Unit unit) { return unit == Unit::Teaspoon || unit == Unit::MetricTeaspoon; }
+
+/// In the coarsest cup or spoon that shows the amount within a twentieth.
+Amount inKitchenMeasures(Amount amount)
+{
+    constexpr double tolerance = 0.05;
+    constexpr double leastSpoon = 0.125;  // the smallest of a set (common practice, no source)
+    while (true) {
+        const double shown = toKitchenFraction(amount.value);
+        const auto finer = finerThan(amount.unit);
+        if (!finer)
+            return {amount.value > 0.0 ? std::max(shown, leastSpoon) : shown, amount.unit};
+        if (std::abs(shown - amount.value) <= tolerance * amount.value)
+            return {shown, amount.unit};
+        amount = {amount.value * factsOf(amount.unit).size / factsOf(*finer).size, *finer};
     }
 }
 
@@ -67,8 +93,8 @@ Amount roundedAmount(const Amount& amount, const Rounding& rounding)
         return amount;
     if (facts.dimension == Dimension::Count)
         return {toStep(amount.value, 0.5), amount.unit};
-    if (isMeasuredInFractions(amount.unit))
-        return {toKitchenFraction(amount.value), amount.unit};
+    if (finerThan(amount.unit) || isFinest(amount.unit))
+        return inKitchenMeasures(amount);
     constexpr double jugStep_mL = 5.0;
     return {toStep(amount.value, jugStep_mL / facts.size), amount.unit};
 }

@@ -12,8 +12,10 @@ Recipe scaled(const Recipe& recipe, double factor);
 
 /// To what amounts are rounded.
 struct Rounding {
-    Grams scaleStep{1.0};          // the kitchen scale's resolution; weights become multiples of it
-    bool toSpoonFractions = true;  // cups and spoons to quarters and thirds, jugs to 5 mL, pieces to halves
+    Grams scaleStep{1.0};  // the kitchen scale's resolution; weights become multiples of it
+    // Cups and spoons to quarters and thirds, with a smaller one where that would move the amount by more than a twentieth; jugs to 5 mL, pieces
+    // to halves.
+    bool toSpoonFractions = true;
 };
 
 /// The recipe with amounts that can be weighed or measured. An amount never becomes zero: it keeps at least one step.

@@ -105,7 +105,7 @@ TEST_F(Scale, FillsAPan)
 {
     lay("250 g water\n100 g sugar");
     choose("scaleWay", "a pan");
-    write("scaleLength", "530");
+    write("scaleLength", "53");
     write("scaleWidth", "32.5 cm");
     EXPECT_FALSE(canApply());
     write("scaleDepth", "20 mm");

@@ -51,12 +51,41 @@ TEST(Rounding, ToTheScaleAndToSpoons)
     EXPECT_DOUBLE_EQ(rows[0].amount.value, 152.0);
     EXPECT_DOUBLE_EQ(rows[1].amount.value, 1.0);  // never nothing
     EXPECT_DOUBLE_EQ(rows[2].amount.value, 1.0 + 1.0 / 3.0);
-    EXPECT_DOUBLE_EQ(rows[3].amount.value, 0.25);
+    EXPECT_DOUBLE_EQ(rows[3].amount.value, 0.125);
     EXPECT_DOUBLE_EQ(rows[4].amount.value, 2.5);
     EXPECT_DOUBLE_EQ(rows[5].amount.value, 505.0);
     EXPECT_DOUBLE_EQ(rows[6].amount.value, 0.152);
     EXPECT_EQ(rows[7].amount.value, 0.0);
     EXPECT_EQ(rounded(odd, {{1.0}, false}).components.front().rows[2].amount.value, 1.4);
+}
+
+TEST(Rounding, TakesASmallerSpoonWhereTheCupWouldMoveTheAmountTooMuch)
+{
+    const auto one = [](double value, Unit unit) {
+        Recipe recipe;
+        recipe.components.front().rows = {{"water", {value, unit}, {}, {}}};
+        return rounded(recipe, {}).components.front().rows[0].amount;
+    };
+    EXPECT_EQ(one(0.2, Unit::Cup), (Amount{3.25, Unit::Tablespoon}));
+    EXPECT_EQ(one(0.85, Unit::Cup), (Amount{14.0, Unit::Tablespoon}));
+    EXPECT_EQ(one(0.01, Unit::Cup), (Amount{0.5, Unit::Teaspoon}));
+    EXPECT_EQ(one(0.1, Unit::MetricCup), (Amount{1.0 + 2.0 / 3.0, Unit::MetricTablespoon}));
+    EXPECT_EQ(one(1.5, Unit::Cup), (Amount{1.5, Unit::Cup}));
+    EXPECT_EQ(one(0.001, Unit::Teaspoon), (Amount{0.125, Unit::Teaspoon}));
+}
+
+RC_GTEST_PROP(Rounding, NeverMovesACupByMoreThanATwentiethDownToATeaspoon, ())
+{
+    const Unit unit =
+        *rc::gen::element(Unit::Cup, Unit::Quart, Unit::Tablespoon, Unit::MetricCup, Unit::ImperialPint, Unit::FluidOunce);
+    const double value = *rc::gen::inRange(1, 100000) / 3331.0;
+    Recipe one;
+    one.components.front().rows = {{"water", {value, unit}, {}, {}}};
+    const Amount after = rounded(one, {}).components.front().rows[0].amount;
+    const double before_mL = value * factsOf(unit).size;
+    const double after_mL = after.value * factsOf(after.unit).size;
+    const double quarterTeaspoon_mL = 1.25;
+    RC_ASSERT(std::abs(after_mL - before_mL) <= std::max(0.05 * before_mL, quarterTeaspoon_mL));
 }
 
 RC_GTEST_PROP(Rounding, NeverMovesAWeightByMoreThanAStep, ())
