@@ -24,6 +24,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Delete"), tr("deletes the rows")},
         {tr("Ctrl+I"), tr("opens the catalogue, where Enter puts an ingredient in the recipe")},
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
+        {tr("Ctrl+M"), tr("measures the mix and puts it right")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},
     };
     constexpr int columnPairs = 2;

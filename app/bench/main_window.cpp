@@ -11,6 +11,7 @@
 #include "bench/scale_panel.h"
 #include "bench/steps_panel.h"
 #include "document/edits.h"
+#include "document/instruments.h"
 #include "document/pantry.h"
 #include "document/places.h"
 #include "gauges/caution_strip.h"
@@ -84,6 +85,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
 {
     setAcceptDrops(true);
+    m_document.setInstruments(rememberedInstruments());
     auto* centre = new QWidget;
     auto* layout = new QVBoxLayout(centre);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -9,6 +9,7 @@
 #include "bench/row_actions.h"
 #include "document/edits.h"
 #include "gauges/wording.h"
+#include "measure/measure_window.h"
 #include "syrups/syrups_window.h"
 
 #include <QActionGroup>
@@ -66,10 +67,11 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_scale->raise();
         m_scale->widget()->setFocus();
     });
+    menu.addAction(tr("&Measure and correct…"), QKeySequence(tr("Ctrl+M")), this, [this] { showMeasuring(m_document, *this); });
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
-    menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addSeparator();
+    menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
     QAction* removal = menu.addAction(tr("&Delete component"), m_sheet, &RecipeSheet::removeComponent);
     connect(&menu, &QMenu::aboutToShow, this, [this, removal] { removal->setEnabled(m_document.recipe().components.size() > 1); });

@@ -31,6 +31,13 @@ void NumberField::showNumber(std::optional<double> number, double usual)
     }
 }
 
+void NumberField::forget()
+{
+    m_number.reset();
+    m_isTyping = false;
+    write();
+}
+
 void NumberField::read()
 {
     m_isTyping = true;

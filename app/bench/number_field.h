@@ -23,6 +23,12 @@ public:
     /// Shows a number, or `usual` in quiet ink where none is chosen. What is being typed stays as long as it means that number.
     void showNumber(std::optional<double> number, double usual);
 
+    /// The last number that could be read; none where the line is empty.
+    std::optional<double> number() const { return m_number; }
+
+    /// Empties the line.
+    void forget();
+
     /// Why the text cannot be read; empty if it can.
     QString problem() const { return m_problem; }
 

@@ -39,6 +39,14 @@ void Document::setReadAt(Celsius temperature)
     reanalyse();
 }
 
+void Document::setInstruments(const Instruments& instruments)
+{
+    if (instruments == m_instruments)
+        return;
+    m_instruments = instruments;
+    reanalyse();
+}
+
 void Document::showComponent(std::size_t component)
 {
     if (component == m_component)
@@ -139,6 +147,7 @@ void Document::reanalyse()
 {
     Conditions conditions = conditionsOf(m_recipe);
     conditions.readAt = m_readAt;
+    conditions.instruments = m_instruments;
     m_component = std::min(m_component, m_recipe.components.size() - 1);
     if (m_stepsDone >= m_recipe.components[m_component].steps.size())
         m_stepsDone.reset();

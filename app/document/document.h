@@ -46,6 +46,9 @@ public:
     void followCatalogue(std::vector<Ingredient> own);
     const std::vector<Ingredient>& ownIngredients() const { return m_own; }
 
+    /// The instruments that the readings are those of.
+    void setInstruments(const Instruments& instruments);
+
     /// Where the recipe is kept; empty before the first save, and for a recipe that was read from text or CSV.
     QString path() const { return m_path; }
 
@@ -86,6 +89,7 @@ private:
     std::size_t m_component = 0;
     std::optional<std::size_t> m_stepsDone;
     Celsius m_readAt{20.0};
+    Instruments m_instruments;
     Analysis m_analysis;
     QUndoStack m_undoStack;
     QString m_path;

@@ -1,6 +1,7 @@
 #include "document/edits.h"
 
 #include "document/change_value.h"
+#include "document/whole_recipe.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -207,7 +208,15 @@ void addComponent(Document& document, const std::string& name)
 
 void renameComponent(Document& document, std::size_t component, const std::string& name, Gesture gesture)
 {
-    change(document, Words::tr("Rename component"), ComponentField{component, &Component::name}, name, gesture);
+    Recipe after = document.recipe();
+    std::string& own = after.components.at(component).name;
+    // An empty name also stands for the whole dessert, whose readings stay its own.
+    for (ReadingRecord& reading : after.readings) {
+        if (!own.empty() && reading.component == own)
+            reading.component = name;
+    }
+    own = name;
+    change(document, Words::tr("Rename component"), WholeRecipe{}, std::move(after), gesture);
 }
 
 void removeComponent(Document& document, std::size_t component)

@@ -11,7 +11,7 @@
 #include <QPainter>
 #include <QSignalBlocker>
 #include <QSpinBox>
-#include <array>
+#include <limits>
 
 namespace firn::app {
 
@@ -23,6 +23,38 @@ constexpr double tallestPicture = 0.42;  // against the width of the panel; tall
 constexpr double lowestPicture = 5.5;    // lines of text; the first sentence on what disturbs the readings may take the rest
 constexpr int coldestReading_c = 0;
 constexpr int hottestReading_c = 80;
+
+/// "19.0 ± 0.3 °Bx"
+QString withBand(const ScaleReading& reading, int decimals, const QString& unit)
+{
+    if (!reading.value)
+        return ReadingsPanel::tr("off the scale");
+    const QString band =
+        ReadingsPanel::tr("%1 ± %2").arg(figure(*reading.value, decimals), figure(combined(reading.errors), decimals));
+    return unit.isEmpty() ? band : withUnit(band, unit);
+}
+
+QString shownText(const ScaleReading& reading, QString (*written)(double))
+{
+    return reading.value ? written(*reading.value) : ReadingsPanel::tr("off the scale");
+}
+
+std::optional<std::size_t> columnOf(Instrument instrument)
+{
+    switch (instrument) {
+    case Instrument::Refractometer:
+        return 0;
+    case Instrument::Egg:
+        return 2;
+    case Instrument::BoilingPoint:
+        return std::nullopt;
+    case Instrument::HydrometerBrix:
+    case Instrument::HydrometerGravity:
+    case Instrument::HydrometerBaume:
+        break;
+    }
+    return 1;
+}
 
 }  // namespace
 
@@ -53,21 +85,17 @@ void ReadingsPanel::show(const Analysis& analysis)
         const QSignalBlocker quietly(m_readAt);
         m_readAt->setValue(qRound(analysis.conditions.readAt.value));
     }
+    m_instruments = analysis.instruments;
     std::vector<MarkedLine> lines;
-    if (m_readings) {
+    if (m_readings && m_instruments) {
         for (const Sentence& disturbance : m_readings->disturbances)
             lines.push_back({Mark::None, translated(disturbance), true});
-        const QString egg = m_readings->egg.floats
-                                ? tr("an egg floats and shows a patch %1 wide").arg(millimetresText(m_readings->egg.exposedWidth))
-                                : tr("an egg sinks");
-        const QString refractometer = m_readings->refractometer_brix ? brixText(*m_readings->refractometer_brix) : tr("no line");
-        setValueText(tr("At %1: refractometer %2, hydrometer %3 or %4, %5")
-                         .arg(chosenDegrees(m_readings->temperature), refractometer,
-                             specificGravityText(m_readings->specificGravity_20_20), baumeText(m_readings->baume), egg));
-    } else if (analysis.mix.isEmpty()) {
-        setValueText(tr("Instruments read a mix as soon as there is one"));
+        write(analysis);
     } else {
-        setValueText(tr("There is no liquid in the mix to read"));
+        m_readings.reset();
+        setToolTip({});
+        setValueText(analysis.mix.isEmpty() ? tr("Instruments read a mix as soon as there is one")
+                                            : tr("There is no liquid in the mix to read"));
     }
     m_disturbances->setLines(std::move(lines));
     m_disturbances->setVisible(m_readings.has_value());
@@ -76,16 +104,54 @@ void ReadingsPanel::show(const Analysis& analysis)
     update();
 }
 
-QString ReadingsPanel::baumeCaption() const
+void ReadingsPanel::write(const Analysis& analysis)
 {
-    return m_readings ? tr("hydrometer, %1").arg(baumeText(m_readings->baume)) : QString();
+    const auto& [refractometer, brix, hydrometerBrix, gravity, baume] = *m_instruments;
+    const EggFloat& egg = m_readings->egg;
+    m_shown = {};
+    m_shown[0] = {brix.value ? brixText(*brix.value) : tr("off the scale"),
+        brix.value                       ? tr("refractometer")
+        : brix.onScale == OnScale::Above ? tr("refractometer, over %1").arg(brixText(refractometer.to_brix))
+                                         : tr("refractometer, under %1").arg(brixText(refractometer.from_brix)),
+        {}};
+    const QString alsoBaume = shownText(baume, baumeText), alsoBrix = shownText(hydrometerBrix, brixText);
+    m_shown[1] = {shownText(gravity, specificGravityText), tr("hydrometer, %1, %2").arg(alsoBrix, alsoBaume), {}};
+    m_shown[2] = {egg.floats ? millimetresText(egg.exposedWidth) : tr("sinks"),
+        egg.floats ? tr("of the egg shows") : tr("egg on the bottom"), {}};
+    QStringList spoken{
+        tr("At %1: refractometer %2, hydrometer %3 or %4 or %5, %6")
+            .arg(chosenDegrees(m_readings->temperature), withBand(brix, 1, tr("°Bx")), withBand(gravity, 3, {}),
+                withBand(hydrometerBrix, 1, tr("°Bx")), withBand(baume, 1, tr("°Bé")),
+                egg.floats ? tr("an egg floats and shows a patch %1 wide").arg(m_shown[2].figure) : tr("an egg sinks"))};
+    for (const BesideReading& beside : analysis.measured.readings) {
+        const QString measured = tr("measured %1").arg(readingText(beside.record));
+        if (const auto column = columnOf(beside.record.instrument))
+            m_shown[*column].measured = measured;
+        spoken << tr("%1: %2", "an instrument and what was measured").arg(nameOf(beside.record.instrument), measured);
+    }
+    setValueText(spoken.join(u'\n'));
+    setToolTip(valueText());
 }
 
-/// Two lines where the longest caption does not fit into one.
+double ReadingsPanel::columnWidth(int index) const
+{
+    const auto edge = static_cast<std::size_t>(index);
+    return (columnEdges[edge + 1] - columnEdges[edge]) * width();
+}
+
+/// As high as the longest caption is, broken where its column ends.
 int ReadingsPanel::captionHeight() const
 {
-    const double room = (columnEdges[2] - columnEdges[1]) * width();
-    return fontMetrics().horizontalAdvance(baumeCaption()) > room ? 2 * lineHeight(font()) : lineHeight(font());
+    int height = 0;
+    for (int i = 0; i < static_cast<int>(m_shown.size()); ++i) {
+        const auto heightOf = [&](const QString& text) {
+            const QRect room(0, 0, static_cast<int>(columnWidth(i)), std::numeric_limits<short>::max());
+            return text.isEmpty() ? 0 : fontMetrics().boundingRect(room, Qt::AlignHCenter | Qt::TextWordWrap, text).height();
+        };
+        const Shown& shown = m_shown[static_cast<std::size_t>(i)];
+        height = std::max(height, heightOf(shown.caption) + heightOf(shown.measured));
+    }
+    return std::max(height, lineHeight(font()));
 }
 
 /// As high as the sentences are; where that would cost the pictures their size, as high as the first of them.
@@ -111,11 +177,11 @@ int ReadingsPanel::usedHeight() const
 ReadingsPanel::Column ReadingsPanel::column(int index) const
 {
     const auto edge = static_cast<std::size_t>(index);
-    const double left = columnEdges[edge] * width(), columnWidth = columnEdges[edge + 1] * width() - left;
+    const double left = columnEdges[edge] * width(), across = columnWidth(index);
     const double figureHeight = lineHeight(figureFont(font()));
     const double captionTop = usedHeight() - footHeight() - gridStep - captionHeight();
-    return {{left, 0.0, columnWidth, captionTop - figureHeight}, {left, captionTop - figureHeight, columnWidth, figureHeight},
-        {left, captionTop, columnWidth, static_cast<double>(captionHeight())}};
+    return {{left, 0.0, across, captionTop - figureHeight}, {left, captionTop - figureHeight, across, figureHeight},
+        {left, captionTop, across, static_cast<double>(captionHeight())}};
 }
 
 void ReadingsPanel::layOut()
@@ -142,16 +208,21 @@ void ReadingsPanel::changeEvent(QEvent* event)
     }
 }
 
-void ReadingsPanel::paintFigure(
-    QPainter& painter, const Column& column, const QString& figure, const QString& caption, const GaugeColours& colours)
+void ReadingsPanel::paintShown(QPainter& painter, int index, const GaugeColours& colours) const
 {
+    const Column place = column(index);
+    const Shown& shown = m_shown[static_cast<std::size_t>(index)];
     const QFont text = painter.font();
-    painter.setFont(figureFont(text));
+    // What does not fit as a figure is told as a word.
+    const bool isTooWide = QFontMetrics(figureFont(text)).horizontalAdvance(shown.figure) > place.figure.width();
+    painter.setFont(isTooWide ? text : figureFont(text));
     painter.setPen(colours.ink);
-    painter.drawText(column.figure, Qt::AlignCenter, figure);
+    painter.drawText(place.figure, Qt::AlignCenter, shown.figure);
     painter.setFont(text);
     painter.setPen(colours.quietInk);
-    painter.drawText(column.caption, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, caption);
+    painter.drawText(place.caption, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, shown.caption);
+    painter.setPen(colours.curve);
+    painter.drawText(place.caption, Qt::AlignHCenter | Qt::AlignBottom | Qt::TextWordWrap, shown.measured);
 }
 
 void ReadingsPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
@@ -160,15 +231,13 @@ void ReadingsPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
         paintHint(painter, rect(), valueText(), colours);
         return;
     }
-    const Readings& readings = *m_readings;
-    paintRefractometer(painter, column(0).picture, readings.refractometer_brix, colours);
-    paintFigure(painter, column(0), readings.refractometer_brix ? brixText(*readings.refractometer_brix) : tr("no line"),
-        tr("refractometer"), colours);
-    paintHydrometer(painter, column(1).picture, readings.specificGravity_20_20, colours);
-    paintFigure(painter, column(1), specificGravityText(readings.specificGravity_20_20), baumeCaption(), colours);
-    paintEgg(painter, readings.egg, column(2).picture, colours);
-    paintFigure(painter, column(2), readings.egg.floats ? millimetresText(readings.egg.exposedWidth) : tr("sinks"),
-        readings.egg.floats ? tr("of the egg shows") : tr("egg on the bottom"), colours);
+    const bool isUnder = m_instruments->brix.onScale == OnScale::Below;
+    paintRefractometer(painter, column(0).picture, isUnder ? std::optional(0.0) : m_instruments->brix.value, colours);
+    paintHydrometer(
+        painter, column(1).picture, m_instruments->hydrometerGravity.value.value_or(m_readings->specificGravity_20_20), colours);
+    paintEgg(painter, m_readings->egg, column(2).picture, colours);
+    for (int i = 0; i < static_cast<int>(m_shown.size()); ++i)
+        paintShown(painter, i, colours);
 }
 
 }  // namespace firn::app

@@ -4,6 +4,8 @@
 #include "analysis/analysis.h"
 #include "gauges/gauge.h"
 
+#include <array>
+
 class QSpinBox;
 
 namespace firn::app {
@@ -31,7 +33,14 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    /// One instrument's column: its picture, and under it a figure and what it is.
+    /// What one instrument shows, what that is, and what was measured with it.
+    struct Shown {
+        QString figure;
+        QString caption;
+        QString measured;
+    };
+
+    /// One instrument's column: its picture, and under it the rest.
     struct Column {
         QRectF picture;
         QRectF figure;
@@ -39,17 +48,19 @@ private:
     };
 
     Column column(int index) const;
-    QString baumeCaption() const;
+    double columnWidth(int index) const;
     int captionHeight() const;
     int footHeight() const;
     int usedHeight() const;
     void layOut();
-    static void paintFigure(
-        QPainter& painter, const Column& column, const QString& figure, const QString& caption, const GaugeColours& colours);
+    void write(const Analysis& analysis);
+    void paintShown(QPainter& painter, int index, const GaugeColours& colours) const;
 
     QSpinBox* m_readAt;
     MarkedLines* m_disturbances;
     std::optional<Readings> m_readings;
+    std::optional<InstrumentReadings> m_instruments;
+    std::array<Shown, 3> m_shown;  // refractometer, hydrometer, egg
 };
 
 }  // namespace firn::app

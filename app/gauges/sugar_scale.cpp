@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <cmath>
 
 namespace firn::app {
 
@@ -24,6 +25,15 @@ QPainterPath pointingDown(QPointF tip, double halfWidth)
     path.lineTo(tip + QPointF(-halfWidth, -1.5 * halfWidth));
     path.closeSubpath();
     return path;
+}
+
+QString measuredText(const MixEstimate& measured, MassFraction difference)
+{
+    const QString apart = figure(std::abs(percent(difference)), 1), sugars = percentText(measured.sugar, measured.sugar_sd);
+    if (apart == figure(0.0, 1))
+        return SugarScale::tr("measured %1, as the recipe has it").arg(sugars);
+    return difference.value < 0.0 ? SugarScale::tr("measured %1, %2 less than the recipe").arg(sugars, apart)
+                                  : SugarScale::tr("measured %1, %2 more than the recipe").arg(sugars, apart);
 }
 
 }  // namespace
@@ -45,11 +55,14 @@ QSize SugarScale::minimumSizeHint() const { return {fontMetrics().averageCharWid
 
 QRectF SugarScale::scale() const
 {
-    const double top = lineHeight(figureFont(font())) + gridStep + lineHeight(font());
+    const double top = figureHeight() + gridStep + lineHeight(font());
     const double endMargin = 0.5 * fontMetrics().horizontalAdvance(percentText({scaleEnd}, 0)) + 1.0;
     const double left = needleHalfWidth() + 1.0;
     return {left, top, std::max(1.0, width() - left - endMargin), qRound(besideText(font(), usualScaleHeight)) + 0.0};
 }
+
+/// What was measured has a line of its own under the figure.
+int SugarScale::figureHeight() const { return lineHeight(figureFont(font())) + (m_measured ? lineHeight(font()) : 0); }
 
 double SugarScale::needleHalfWidth() const { return besideText(font(), usualNeedleHalfWidth); }
 
@@ -69,7 +82,11 @@ void SugarScale::show(const Analysis& analysis)
     m_textureClass = analysis.texture.textureClass;
     m_sugars = analysis.shares.sugars;
     m_uncertainty = analysis.sugarsUncertainty;
-    m_refractometer_brix = analysis.readings ? analysis.readings->refractometer_brix : std::nullopt;
+    m_refractometer_brix = analysis.instruments ? analysis.instruments->brix.value : std::nullopt;
+    if (m_measured.has_value() != analysis.measured.mix.has_value())
+        updateGeometry();
+    m_measured = analysis.measured.mix;
+    m_measuredText = m_measured ? measuredText(*m_measured, analysis.measured.sugarDifference) : QString();
     if (m_isEmpty)
         setValueText(tr("Type an ingredient, or paste a recipe"));
     else if (m_refractometer_brix)
@@ -78,6 +95,8 @@ void SugarScale::show(const Analysis& analysis)
                              chosenDegrees(analysis.readings->temperature)));
     else
         setValueText(tr("%1 sugars by mass").arg(percentText(m_sugars, m_uncertainty)));
+    if (!m_isEmpty && m_measured)
+        setValueText(tr("%1; %2").arg(valueText(), m_measuredText));
     update();
 }
 
@@ -130,6 +149,8 @@ void SugarScale::paintGauge(QPainter& painter, const GaugeColours& colours)
         paintBracket(painter, bracket, colours);
     if (!m_isEmpty)
         paintNeedle(painter, colours);
+    if (!m_isEmpty && m_measured)
+        paintMeasured(painter, colours);
 }
 
 void SugarScale::paintFigures(QPainter& painter, const GaugeColours& colours) const
@@ -214,6 +235,25 @@ void SugarScale::paintNeedle(QPainter& painter, const GaugeColours& colours) con
     painter.setPen(QPen(colours.ground, 1.0));
     painter.setBrush(colours.ink);
     painter.drawPath(pointingDown(tip, needleHalfWidth()));
+}
+
+/// A dot on the scale with its uncertainty, and the same dot before the words.
+void SugarScale::paintMeasured(QPainter& painter, const GaugeColours& colours) const
+{
+    const QRectF whole = scale();
+    const double radius = 0.5 * whole.height(), middle = whole.center().y();
+    const double low = xOf((m_measured->sugar - m_measured->sugar_sd).value),
+                 high = xOf((m_measured->sugar + m_measured->sugar_sd).value);
+    const double baseline = lineHeight(figureFont(font())) + fontMetrics().ascent();
+    painter.setPen(QPen(colours.ink, 2.0));
+    painter.drawLine(QPointF(low, middle), QPointF(high, middle));
+    for (const double end : {low, high})
+        painter.drawLine(QPointF(end, middle - 0.5 * radius), QPointF(end, middle + 0.5 * radius));
+    painter.setPen(QPen(colours.ink, 1.5));
+    painter.setBrush(colours.ground);
+    painter.drawEllipse(QPointF(xOf(m_measured->sugar.value), middle), radius, radius);
+    painter.drawEllipse(QPointF(radius + 1.0, baseline - 0.35 * fontMetrics().ascent()), radius, radius);
+    painter.drawText(QPointF(2.0 * radius + closeSpace, baseline), m_measuredText);
 }
 
 /// The band of the mix's own kind stands out: heavy where the mix lies in it, an outline where it lies outside.

@@ -50,6 +50,8 @@ private:
     void placeBrackets();
     void paintFigures(QPainter& painter, const GaugeColours& colours) const;
     void paintScale(QPainter& painter, const GaugeColours& colours) const;
+    void paintMeasured(QPainter& painter, const GaugeColours& colours) const;
+    int figureHeight() const;
     void paintNeedle(QPainter& painter, const GaugeColours& colours) const;
     void paintBracket(QPainter& painter, const Bracket& bracket, const GaugeColours& colours) const;
 
@@ -57,6 +59,8 @@ private:
     MassFraction m_sugars;
     MassFraction m_uncertainty;
     std::optional<double> m_refractometer_brix;
+    std::optional<MixEstimate> m_measured;
+    QString m_measuredText;  // empty where nothing is measured
     TextureClass m_textureClass = TextureClass::Nothing;
     std::vector<Bracket> m_brackets;
     std::size_t m_rowCount = 0;

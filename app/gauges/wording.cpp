@@ -131,4 +131,48 @@ QString nameOf(RibbonPart part)
     return {};
 }
 
+QString nameOf(Instrument instrument)
+{
+    switch (instrument) {
+    case Instrument::Refractometer:
+        return Wording::tr("refractometer");
+    case Instrument::Egg:
+        return Wording::tr("egg");
+    case Instrument::BoilingPoint:
+        return Wording::tr("boiling point");
+    case Instrument::HydrometerBrix:
+    case Instrument::HydrometerGravity:
+    case Instrument::HydrometerBaume:
+        break;
+    }
+    return Wording::tr("hydrometer");
+}
+
+QString valueOn(Instrument instrument, double value)
+{
+    switch (instrument) {
+    case Instrument::Refractometer:
+    case Instrument::HydrometerBrix:
+        return brixText(value);
+    case Instrument::HydrometerGravity:
+        return specificGravityText(value);
+    case Instrument::HydrometerBaume:
+        return baumeText(value);
+    case Instrument::Egg:
+        return millimetresText({value});
+    case Instrument::BoilingPoint:
+        break;
+    }
+    return degrees({value});
+}
+
+QString readingText(const ReadingRecord& record)
+{
+    const QString value = valueOn(record.instrument, record.value);
+    const bool hasTemperature = record.temperature_c && record.instrument != Instrument::BoilingPoint;
+    return hasTemperature
+               ? Wording::tr("%1 at %2", "a reading and its temperature").arg(value, chosenDegrees({*record.temperature_c}))
+               : value;
+}
+
 }  // namespace firn::app

@@ -41,4 +41,13 @@ QString lactoseText(double grams_per100gWater);
 
 QString nameOf(RibbonPart part);
 
+/// "refractometer"
+QString nameOf(Instrument instrument);
+
+/// A number in this instrument's unit: "19.0 °Bx", "1.078", "25 mm".
+QString valueOn(Instrument instrument, double value);
+
+/// What was read, and how warm it was: "19.0 °Bx at 31 °C".
+QString readingText(const ReadingRecord& record);
+
 }  // namespace firn::app

@@ -92,6 +92,9 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
     const Process process = conditions.process.value_or(subject.process.value_or(Process::Churned));
     result.texture = texture(mix, result.freezing, {process, result.overrun_percent, conditions.serveAt, conditions.freezerAt});
     result.readings = readings(mix, conditions.readAt);
+    if (result.readings)
+        result.instruments = instrumentReadings(conditions.instruments, mix, conditions.readAt);
+    result.measured = measuredBeside(recipe, component, mix);
 
     for (PreparedComponent& each : preparation.components) {
         auto& rows = result.components.emplace_back();

@@ -1,6 +1,8 @@
 // The one door: everything that Firn knows about a recipe. The window and the command line show this and compute nothing.
 #pragma once
 
+#include "analysis/instrument_readings.h"
+#include "analysis/measured_beside.h"
 #include "analysis/steps.h"
 #include "freezing/freezing_curve.h"
 #include "freezing/textbook.h"
@@ -21,6 +23,7 @@ struct Conditions {
     Celsius freezerAt{-18.0};
     Celsius readAt{20.0};
     std::optional<Process> process;  // instead of the recipe's own
+    Instruments instruments = {};    // that the cook reads
 };
 
 /// The conditions that a recipe asks for, where it says so.
@@ -71,7 +74,9 @@ struct Analysis {
     std::optional<TextbookFreezing> textbook;
     Texture texture;
     std::optional<Readings> readings;
-    std::vector<Caution> cautions;  // most serious first
+    std::vector<Caution> cautions;                       // most serious first
+    std::optional<InstrumentReadings> instruments = {};  // none where there are no readings
+    MeasuredBeside measured = {};
 };
 
 /// Analyses one component of a recipe, or all of it as one mix where none is named (components that are part of others count once): after its

@@ -1,14 +1,11 @@
 #include "analysis/recorded_reading.h"
 
 #include "readings/sugar_by_boiling.h"
-#include "readings/sugar_by_egg.h"
 #include "solution/volume.h"
 
+#include <algorithm>
+
 namespace firn {
-
-namespace {
-
-Celsius temperatureOf(const ReadingRecord& record) { return {record.temperature_c.value_or(20.0)}; }
 
 Refractometer refractometerOf(const ReadingRecord& record)
 {
@@ -27,12 +24,29 @@ Hydrometer hydrometerOf(const ReadingRecord& record)
         record.division.value_or(whole.division)};
 }
 
+namespace {
+
+Celsius temperatureOf(const ReadingRecord& record) { return {record.temperature_c.value_or(20.0)}; }
+
+bool isHydrometer(Instrument instrument)
+{
+    return instrument == Instrument::HydrometerBrix || instrument == Instrument::HydrometerGravity
+           || instrument == Instrument::HydrometerBaume;
+}
+
+/// An egg whose density is that of an age in the list is one of that age, with its spread; any other density was measured.
+EggAge ageOf(GramsPerMillilitre density)
+{
+    const auto age = std::ranges::find(eggAges(), density, &EggAge::density);
+    return age == eggAges().end() ? EggAge{"measured", density, density, density} : *age;
+}
+
 EggReading eggOf(const ReadingRecord& record)
 {
     EggReading reading{{record.value}, temperatureOf(record)};
     reading.mass = record.eggMass.value_or(reading.mass);
     if (record.eggDensity)
-        reading.age = {"measured", *record.eggDensity, *record.eggDensity, *record.eggDensity};
+        reading.age = ageOf(*record.eggDensity);
     return reading;
 }
 
@@ -74,24 +88,29 @@ std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& 
     return read(hydrometerOf(record), computed, temperatureOf(record));
 }
 
+Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed)
+{
+    if (records.size() == 1 && records.front().instrument == Instrument::Egg)
+        return sugarByEgg(eggOf(records.front()), known.alcohol, computed).map([](const SugarRange& range) {
+            return Found{asEstimates(range), range};
+        });
+    if (records.size() == 1 && records.front().instrument == Instrument::BoilingPoint)
+        return sugarByBoiling(boilingOf(records.front()), computed).map([](const MixEstimate& one) { return Found{{one}}; });
+    std::vector<Measurement> measurements;
+    for (const ReadingRecord& record : records) {
+        if (record.instrument == Instrument::Refractometer)
+            measurements.push_back(RefractometerReading{record.value, temperatureOf(record), refractometerOf(record)});
+        else if (isHydrometer(record.instrument))
+            measurements.push_back(HydrometerReading{record.value, temperatureOf(record), hydrometerOf(record)});
+        else
+            return failure(phrase("An egg and a boiling point are read alone: leave the other readings out."));
+    }
+    return solve(measurements, known, computed).map([](std::vector<MixEstimate> mixes) { return Found{std::move(mixes)}; });
+}
+
 Result<std::vector<MixEstimate>> mixesBy(const ReadingRecord& record, const Mix& computed)
 {
-    switch (record.instrument) {
-    case Instrument::Egg:
-        return sugarByEgg(eggOf(record), {}, computed).map(asEstimates);
-    case Instrument::BoilingPoint:
-        return sugarByBoiling(boilingOf(record), computed).map([](const MixEstimate& one) { return std::vector{one}; });
-    case Instrument::Refractometer: {
-        const Measurement measurement = RefractometerReading{record.value, temperatureOf(record), refractometerOf(record)};
-        return solve({&measurement, 1}, {}, computed);
-    }
-    case Instrument::HydrometerBrix:
-    case Instrument::HydrometerGravity:
-    case Instrument::HydrometerBaume:
-        break;
-    }
-    const Measurement measurement = HydrometerReading{record.value, temperatureOf(record), hydrometerOf(record)};
-    return solve({&measurement, 1}, {}, computed);
+    return foundBy({&record, 1}, {}, computed).map([](Found found) { return std::move(found.mixes); });
 }
 
 }  // namespace firn

@@ -3,18 +3,33 @@
 
 #include "mix/mix.h"
 #include "readings/measurement.h"
+#include "readings/sugar_by_egg.h"
 #include "recipe/reading_record.h"
 
 #include <optional>
+#include <span>
 
 namespace firn {
+
+/// The instruments of a record: the usual one of its kind where it says nothing.
+Refractometer refractometerOf(const ReadingRecord& record);
+Hydrometer hydrometerOf(const ReadingRecord& record);
 
 /// What the instrument of this record shows in the computed mix, in the record's unit: measured beside computed. None off its scale, where the
 /// egg sinks, and where it cannot be used.
 std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed);
 
-/// What mix reads so, with `computed` as background (readings/measurement.h). An egg's range is given as its middle, half of it as the
-/// uncertainty.
+/// What readings of one mix, made at one time, say about it.
+struct Found {
+    std::vector<MixEstimate> mixes;        // all that read so, never an empty list
+    std::optional<SugarRange> range = {};  // of an egg, of which `mixes` has the middle with half of it as the uncertainty
+};
+
+/// What mix reads so, with `computed` as background (readings/measurement.h). One reading of any kind, or one of a refractometer and one of a
+/// hydrometer. An egg heeds the alcohol that is known, a boiling point nothing that is.
+Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed);
+
+/// The mixes that one record finds.
 Result<std::vector<MixEstimate>> mixesBy(const ReadingRecord& record, const Mix& computed = {});
 
 }  // namespace firn

@@ -1,6 +1,7 @@
 #include "readings/egg_kinds.h"
 
 #include <array>
+#include <cmath>
 
 namespace firn {
 
@@ -31,6 +32,16 @@ const EggSize& sizeOf(Grams egg, std::span<const EggSize> sizes)
             found = &size;
     }
     return *found;
+}
+
+Grams usualMass(std::size_t index, std::span<const EggSize> sizes)
+{
+    const bool isOpenBelow = sizes[index].from.value <= 0.0;
+    const bool isOpenAbove = index + 1 == sizes.size();
+    const Grams bound = isOpenBelow ? sizes[index + 1].from : sizes[index].from;
+    const std::size_t wide = isOpenBelow ? index + 1 : isOpenAbove ? index - 1 : index;
+    const Grams half = (sizes[wide + 1].from - sizes[wide].from) / 2.0;
+    return {std::round((isOpenBelow ? bound - half : bound + half).value)};
 }
 
 std::span<const EggAge> eggAges()

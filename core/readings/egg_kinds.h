@@ -3,6 +3,7 @@
 
 #include "units/quantity.h"
 
+#include <cstddef>
 #include <span>
 #include <string_view>
 
@@ -23,6 +24,9 @@ std::span<const EggSize> usEggSizes();
 
 /// The class that an egg of this mass falls into; the smallest for anything lighter.
 const EggSize& sizeOf(Grams egg, std::span<const EggSize> sizes);
+
+/// What an egg of one class weighs if nobody weighs it: the middle of the class. One that is open at an end counts as wide as its neighbour. To a gram.
+Grams usualMass(std::size_t index, std::span<const EggSize> sizes);
 
 /// How dense an egg is: its air cell grows as it dries. 1.085 to 1.09 when laid, 0.0017 less a day in a warm room (Romanoff and Romanoff, The Avian
 /// Egg, 1949, from memory), slower in a refrigerator; 1.03 the least of a list in print.

@@ -60,6 +60,8 @@ Analysis granita()
     readings.baume = 14.25;
     readings.egg = floatEgg(Egg{}, {1.107});
     analysis.readings = readings;
+    const auto shows = [](double value, double sd) { return ScaleReading{OnScale::Yes, value, {{phrase("the eye"), sd}}}; };
+    analysis.instruments = InstrumentReadings{{}, shows(26.4, 0.2), shows(25.6, 0.4), shows(1.109, 0.002), shows(14.25, 0.3)};
     return analysis;
 }
 
@@ -269,7 +271,7 @@ TEST(SugarScale, OnlyTheBandOfTheMixsOwnKindStandsOut)
     SugarScale scale;
     scale.resize(430, 96);
     Analysis analysis = granita();
-    analysis.readings.reset();  // whose tick has the same colour
+    analysis.instruments.reset();  // whose tick has the same colour
     const QColor colour = gaugeColours(scale.palette()).curve;
     const auto lit = [&](TextureClass textureClass, double sugars) {
         analysis.texture.textureClass = textureClass;
@@ -422,12 +424,14 @@ TEST(ReadingsPanel, SaysWhatEachInstrumentShows)
     ReadingsPanel panel;
     panel.show(granita());
     const QString eggWidth = millimetresText(granita().readings->egg.exposedWidth);
-    for (const QString& part : {brixText(26.4), QStringLiteral("1.109"), baumeText(14.25), eggWidth})
+    const auto band = [](const char* figures, const QString& unit) { return withUnit(QString::fromUtf8(figures), unit); };
+    for (const QString& part : {band("26.4 ± 0.2", QStringLiteral("°Bx")), QStringLiteral("1.109 ± 0.002"),
+             band("25.6 ± 0.4", QStringLiteral("°Bx")), band("14.3 ± 0.3", QStringLiteral("°Bé")), eggWidth})
         EXPECT_TRUE(panel.valueText().contains(part)) << part.toStdString();
     Analysis dark = granita();
-    dark.readings->refractometer_brix.reset();
+    dark.instruments->brix = {OnScale::Above, {}, {}};
     panel.show(dark);
-    EXPECT_TRUE(panel.valueText().contains(QStringLiteral("no line")));
+    EXPECT_TRUE(panel.valueText().contains(QStringLiteral("off the scale")));
 }
 
 TEST(ReadingsPanel, PicturesMakeRoomForWhatDisturbsTheReadings)

@@ -1,0 +1,108 @@
+#include "measure/fields.h"
+
+#include "bench/typed_text.h"
+#include "document/typed_numbers.h"
+#include "gauges/palette.h"
+#include "gauges/type_and_space.h"
+
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace firn::app {
+
+namespace {
+
+constexpr double smallestTarget_px = 24.0;  // what a wet finger still hits
+
+}  // namespace
+
+NumberField* fieldFor(const QString& name, const QString& spoken, const QString& unit, std::optional<double> usual, Bounds bounds)
+{
+    const auto read = [unit = unit.toStdString(), bounds](std::string_view text) -> Result<double> {
+        if (!unit.empty() && text.ends_with(unit))
+            text.remove_suffix(unit.size());
+        const auto number = numberFromText(text);
+        if (number && (*number < bounds.least || *number > bounds.most))
+            return failure(phrase(
+                "{0} is not from {1} to {2}: correct it.", Figure{*number, 0}, Figure{bounds.least, 0}, Figure{bounds.most, 0}));
+        return number;
+    };
+    auto* field = new NumberField(read, [unit](double number) { return typedText(number, unit); });
+    field->setObjectName(name);
+    field->setAccessibleName(spoken);
+    field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("0000.000 °Bx0")));
+    field->setMinimumHeight(qRound(besideText(field->font(), smallestTarget_px)));
+    if (usual)
+        field->showNumber({}, *usual);
+    else
+        field->setPlaceholderText(unit);
+    return field;
+}
+
+QWidget* inOneRow(const QList<QWidget*>& widgets)
+{
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    for (QWidget* widget : widgets)
+        layout->addWidget(widget);
+    layout->addStretch();
+    return row;
+}
+
+QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items)
+{
+    auto* choice = new QComboBox;
+    choice->setObjectName(name);
+    choice->setAccessibleName(spoken);
+    choice->addItems(items);
+    choice->setMinimumHeight(qRound(besideText(choice->font(), smallestTarget_px)));
+    return choice;
+}
+
+QLabel* plainLabel(const QString& name)
+{
+    auto* label = new QLabel;
+    label->setObjectName(name);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+QLabel* titleLabel(const QString& text)
+{
+    auto* label = new QLabel(text);
+    label->setFont(titleFont(label->font()));
+    return label;
+}
+
+void dye(QLabel& label, Ink ink)
+{
+    const GaugeColours colours = coloursInWindow(label.parentWidget() ? label.parentWidget()->palette() : label.palette());
+    QPalette palette = label.palette();
+    palette.setColor(QPalette::WindowText, ink == Ink::Caution ? colours.caution
+                                           : ink == Ink::Quiet ? colours.quietInk
+                                                               : colours.ink);
+    label.setPalette(palette);
+}
+
+void calm(QAbstractItemView& view)
+{
+    constexpr float tint = 0.18F;
+    const GaugeColours colours = coloursInWindow(view.parentWidget() ? view.parentWidget()->palette() : view.palette());
+    QColor chosen = colours.curve;
+    chosen.setAlphaF(tint);
+    QPalette palette = view.palette();
+    palette.setColor(QPalette::Base, Qt::transparent);
+    palette.setColor(QPalette::Highlight, chosen);
+    palette.setColor(QPalette::HighlightedText, colours.ink);
+    view.setPalette(palette);
+    view.setFrameShape(QFrame::NoFrame);
+    view.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+}
+
+}  // namespace firn::app

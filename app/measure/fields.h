@@ -1,0 +1,37 @@
+// What the fields of the measure window are made of.
+#pragma once
+
+#include "bench/number_field.h"
+
+class QAbstractItemView;
+class QComboBox;
+class QLabel;
+
+namespace firn::app {
+
+/// What a field takes; a number beyond is a slip of the key.
+struct Bounds {
+    double least = -1e4;
+    double most = 1e4;
+};
+
+/// A line for a number with this unit, which may stand behind what is typed. An empty line means `usual`, shown in quiet ink.
+NumberField* fieldFor(
+    const QString& name, const QString& spoken, const QString& unit, std::optional<double> usual = {}, Bounds bounds = {});
+
+/// Several things in one row of a form.
+QWidget* inOneRow(const QList<QWidget*>& widgets);
+
+QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items);
+
+/// Wrapped plain text that a person may select.
+QLabel* plainLabel(const QString& name = {});
+QLabel* titleLabel(const QString& text);
+
+enum class Ink { Plain, Quiet, Caution };
+void dye(QLabel& label, Ink ink);
+
+/// No box of its own, and a chosen line that does not shout.
+void calm(QAbstractItemView& view);
+
+}  // namespace firn::app

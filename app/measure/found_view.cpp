@@ -1,0 +1,184 @@
+#include "measure/found_view.h"
+
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+#include "measure/measure_wording.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace firn::app {
+
+namespace {
+
+constexpr int tableRows = 5;  // the header, sugars, alcohol, and two instruments
+
+}  // namespace
+
+FoundView::FoundView(QWidget* parent)
+    : QWidget(parent)
+    , m_result(plainLabel(QStringLiteral("found")))
+    , m_explanation(plainLabel(QStringLiteral("explanation")))
+    , m_mixes(choiceOf(QStringLiteral("mixes"), tr("Which of the mixes that read so"), {}))
+    , m_table(new QGridLayout)
+    , m_disturbances(plainLabel(QStringLiteral("disturbances")))
+    , m_note(new QLineEdit)
+    , m_keep(new QPushButton(tr("&Keep this reading")))
+{
+    m_result->setFont(figureFont(font()));
+    m_result->setAccessibleName(tr("What is in the mix"));
+    m_table->setHorizontalSpacing(groupSpace - gridStep);
+    m_table->setVerticalSpacing(gridStep);
+    m_table->setColumnStretch(0, 1);
+    for (int row = 0; row < tableRows; ++row) {
+        auto& cells = m_cells.emplace_back();
+        for (int column = 0; column < columnCount; ++column) {
+            cells[std::size_t(column)] = new QLabel;
+            cells[std::size_t(column)]->setTextFormat(Qt::PlainText);
+            m_table->addWidget(cells[std::size_t(column)], row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+        }
+    }
+    m_note->setObjectName(QStringLiteral("readingNote"));
+    m_note->setAccessibleName(tr("Note to the reading"));
+    m_note->setPlaceholderText(tr("a note, if you like"));
+    m_note->setMinimumHeight(m_mixes->minimumHeight());
+    m_keep->setObjectName(QStringLiteral("keepReading"));
+    m_keep->setMinimumHeight(m_mixes->minimumHeight());
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    layout->addWidget(m_result);
+    layout->addWidget(m_explanation);
+    layout->addWidget(m_mixes);
+    layout->addLayout(m_table);
+    layout->addWidget(m_disturbances);
+    layout->addStretch();
+    auto* keeping = new QHBoxLayout;
+    keeping->addWidget(m_note, 1);
+    keeping->addWidget(m_keep);
+    layout->addLayout(keeping);
+
+    const auto keep = [this] {
+        if (!m_keep->isEnabled())
+            return;
+        const QString note = m_note->text().trimmed();
+        m_note->clear();
+        emit keepingAsked(note);
+    };
+    connect(m_keep, &QPushButton::clicked, this, keep);
+    connect(m_note, &QLineEdit::returnPressed, this, keep);
+    connect(m_mixes, &QComboBox::currentIndexChanged, this, [this] {
+        showTable();
+        emit mixChosen();
+    });
+}
+
+void FoundView::show(const Measuring& measuring, const QString& problem)
+{
+    m_measuring = measuring;
+    m_problem = problem;
+    if (!problem.isEmpty())
+        m_measuring.mixes.clear();
+    showMixes();
+    showResult();
+    showTable();
+}
+
+std::optional<MeasuredState> FoundView::measured() const
+{
+    if (m_measuring.mixes.empty())
+        return std::nullopt;
+    return m_measuring.mixes.at(std::size_t(std::max(0, m_mixes->currentIndex()))).state;
+}
+
+void FoundView::showMixes()
+{
+    const QSignalBlocker quietly(m_mixes);
+    const int before = m_mixes->currentIndex();
+    m_mixes->clear();
+    for (const FoundMix& mix : m_measuring.mixes)
+        m_mixes->addItem(mixText(mix, u' '));
+    m_mixes->setCurrentIndex(std::clamp(before, 0, std::max(0, m_mixes->count() - 1)));
+    m_mixes->setVisible(m_mixes->count() > 1);
+}
+
+QString FoundView::headline() const
+{
+    const std::size_t count = m_measuring.mixes.size();
+    return count == 0   ? tr("Nothing read yet")
+           : count == 1 ? mixText(m_measuring.mixes.front(), u'\n')
+                        : tr("%n mixes read so", nullptr, int(count));
+}
+
+void FoundView::showResult()
+{
+    const QString problem = !m_problem.isEmpty() ? m_problem : m_measuring.problem ? translated(*m_measuring.problem) : QString();
+    m_result->setText(problem.isEmpty() ? headline() : tr("No mix reads so"));
+    QString explanation = problem;
+    if (explanation.isEmpty() && m_measuring.mixes.empty())
+        explanation = tr("Type what the instrument shows. What it would show in the recipe’s mix stands below.");
+    else if (explanation.isEmpty() && m_measuring.range)
+        explanation = rangeText(*m_measuring.range);
+    else if (explanation.isEmpty() && m_measuring.mixes.size() > 1)
+        explanation = tr("Choose the one that it can be.");
+    m_explanation->setText(explanation);
+    m_explanation->setVisible(!explanation.isEmpty());
+    dye(*m_explanation, problem.isEmpty() ? Ink::Quiet : Ink::Caution);
+    dye(*m_result, problem.isEmpty() && !m_measuring.mixes.empty() ? Ink::Plain : Ink::Quiet);
+    QStringList disturbances;
+    for (const Sentence& sentence : m_measuring.disturbances)
+        disturbances << translated(sentence);
+    m_disturbances->setText(disturbances.join(u'\n'));
+    m_disturbances->setVisible(!disturbances.isEmpty());
+    dye(*m_disturbances, Ink::Quiet);
+    m_keep->setEnabled(!m_measuring.mixes.empty());
+}
+
+void FoundView::showTable()
+{
+    int row = 0;
+    put(row++, {QString(), tr("measured"), tr("by the recipe"), tr("apart")});
+    const int chosen = std::max(0, m_mixes->currentIndex());
+    const FoundMix* mix = m_measuring.mixes.empty() ? nullptr : &m_measuring.mixes.at(std::size_t(chosen));
+    put(row++, {tr("sugars"), mix ? sugarsText(*mix) : QString(), percentText(m_measuring.sugar),
+                   mix ? differenceText(mix->sugarDifference) : QString()});
+    if (m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0))
+        put(row++, {tr("alcohol, by mass"), mix ? alcoholText(*mix) : QString(), percentText(m_measuring.alcohol),
+                       mix ? differenceText(mix->alcoholDifference) : QString()});
+    for (const BesideReading& beside : m_measuring.beside)
+        put(row++, {nameOf(beside.record.instrument), mix ? valueOn(beside.record.instrument, beside.record.value) : QString(),
+                       computedText(beside), mix ? differenceText(beside) : QString()});
+    for (; row < tableRows; ++row)
+        put(row, {});
+}
+
+void FoundView::put(int row, const Line& line)
+{
+    const bool isUsed = std::ranges::any_of(line, [](const QString& text) { return !text.isEmpty(); });
+    for (std::size_t column = 0; column < line.size(); ++column) {
+        QLabel& cell = *m_cells[std::size_t(row)][column];
+        cell.setText(line[column]);
+        cell.setVisible(isUsed);
+        dye(cell, row == 0 || column == 0 || column == 3 ? Ink::Quiet : Ink::Plain);
+    }
+}
+
+void FoundView::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        showResult();
+        showTable();
+    }
+    if (event->type() == QEvent::FontChange)
+        m_result->setFont(figureFont(font()));
+}
+
+}  // namespace firn::app

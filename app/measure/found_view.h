@@ -1,0 +1,59 @@
+// What is in the mix by its readings, large, and beside it what the recipe computes.
+#pragma once
+
+#include "correction/measuring.h"
+#include "measure/fields.h"
+
+#include <QWidget>
+#include <array>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace firn::app {
+
+class FoundView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FoundView(QWidget* parent = nullptr);
+
+    /// `problem` says why a text cannot be read; empty if all can.
+    void show(const Measuring& measuring, const QString& problem);
+
+    /// The mix that is believed, of those that read so; none where there is none.
+    std::optional<MeasuredState> measured() const;
+
+signals:
+    void mixChosen();
+    void keepingAsked(const QString& note);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    static constexpr int columnCount = 4;
+    using Line = std::array<QString, columnCount>;
+
+    void showMixes();
+    void showResult();
+    void showTable();
+    void put(int row, const Line& line);
+    QString headline() const;
+
+    Measuring m_measuring;
+    QString m_problem;
+    QLabel* m_result;
+    QLabel* m_explanation;
+    QComboBox* m_mixes;
+    QGridLayout* m_table;
+    std::vector<std::array<QLabel*, columnCount>> m_cells;
+    QLabel* m_disturbances;
+    QLineEdit* m_note;
+    QPushButton* m_keep;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,170 @@
+#include "measure/measure_window.h"
+
+#include "bench/message_bar.h"
+#include "document/instruments.h"
+#include "document/measure_edits.h"
+#include "document/places.h"
+#include "gauges/type_and_space.h"
+#include "measure/correction_view.h"
+#include "measure/fields.h"
+#include "measure/found_view.h"
+#include "measure/instrument_form.h"
+#include "measure/kept_readings.h"
+
+#include <QDateTime>
+#include <QLabel>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace firn::app {
+
+namespace {
+
+const QString geometryKey = QStringLiteral("measure/geometry");
+constexpr QSize usualSize{980, 640};
+
+/// One hairline between two groups.
+QFrame* hairline()
+{
+    auto* line = new QFrame;
+    line->setFrameShape(QFrame::HLine);
+    line->setFrameShadow(QFrame::Plain);
+    line->setForegroundRole(QPalette::PlaceholderText);
+    return line;
+}
+
+QVBoxLayout* under(const QString& title, QWidget* content)
+{
+    auto* column = new QVBoxLayout;
+    column->setSpacing(closeSpace);
+    column->addWidget(titleLabel(title));
+    column->addWidget(content, 1);
+    return column;
+}
+
+}  // namespace
+
+MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
+    : QWidget(parent, Qt::Window)
+    , m_document(document)
+    , m_messages(new MessageBar)
+    , m_instruments(new InstrumentForm)
+    , m_found(new FoundView)
+    , m_kept(new KeptReadings(document))
+    , m_correction(new CorrectionView(document))
+{
+    setObjectName(QStringLiteral("measureWindow"));
+    layOut();
+    const auto onKey = [this](const QKeySequence& keys, auto action) {
+        connect(new QShortcut(keys, this), &QShortcut::activated, this, action);
+    };
+    onKey(Qt::Key_Escape, [this] { close(); });
+    const auto go = [this](void (QUndoStack::*step)()) {
+        return [this, step] {
+            m_messages->dismiss();
+            (m_document.undoStack().*step)();
+        };
+    };
+    onKey(QKeySequence::Undo, go(&QUndoStack::undo));
+    onKey(QKeySequence::Redo, go(&QUndoStack::redo));
+    connect(&document, &Document::changed, this, &MeasureWindow::refresh);
+    connect(&document, &Document::replaced, m_instruments, &InstrumentForm::forgetReadings);
+    connect(m_instruments, &InstrumentForm::changed, this, &MeasureWindow::refresh);
+    connect(m_found, &FoundView::mixChosen, this, &MeasureWindow::refresh);
+    connect(m_found, &FoundView::keepingAsked, this, &MeasureWindow::keep);
+    connect(m_correction, &CorrectionView::recipePutRight, this, &MeasureWindow::say);
+    connect(m_correction, &CorrectionView::choiceAdded, this, [this](const QString& sentence) {
+        m_instruments->forgetReadings();
+        say(sentence);
+    });
+    resize(usualSize);
+    restoreGeometry(state().value(geometryKey).toByteArray());
+}
+
+void MeasureWindow::layOut()
+{
+    auto* top = new QHBoxLayout;
+    top->setSpacing(groupSpace + closeSpace);
+    top->addLayout(under(tr("What the instrument shows"), m_instruments), 0);
+    top->addLayout(under(tr("What is in the mix"), m_found), 3);
+    top->addWidget(m_kept, 2);
+    auto* body = new QWidget;
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(groupSpace, groupSpace, groupSpace, groupSpace);
+    column->setSpacing(groupSpace);
+    column->addLayout(top);
+    column->addWidget(hairline());
+    column->addWidget(m_correction, 1);
+    auto* area = new QScrollArea;
+    area->setWidget(body);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_messages);
+    layout->addWidget(area, 1);
+}
+
+void MeasureWindow::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    refresh();
+    m_instruments->focusReading();
+}
+
+void MeasureWindow::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    state().setValue(geometryKey, saveGeometry());
+}
+
+void MeasureWindow::refresh()
+{
+    // Nobody looks while it is hidden, and typing an amount should not wait for it.
+    if (!isVisible())
+        return;
+    m_document.setInstruments(rememberedInstruments());
+    const QString problem = m_instruments->problem();
+    const Measuring measured = measuring(m_document.recipe(), m_document.catalogue(), m_document.component(),
+        m_instruments->instruments(), problem.isEmpty() && m_instruments->isRead(), m_instruments->known());
+    m_instruments->showFillingWith(measured.computed);
+    m_found->show(measured, problem);
+    m_kept->show(measured.computed);
+    m_correction->show(measured, m_found->measured());
+    nameWindow();
+}
+
+void MeasureWindow::keep(const QString& note)
+{
+    std::vector<ReadingRecord> readings = m_instruments->instruments();
+    const Recipe& recipe = m_document.recipe();
+    for (ReadingRecord& reading : readings) {
+        reading.date = QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString();
+        reading.component = recipe.components.at(m_document.component()).name;
+        reading.note = note.toStdString();
+    }
+    keepReadings(m_document, readings);
+}
+
+void MeasureWindow::say(const QString& sentence) { m_messages->note(sentence); }
+
+void MeasureWindow::nameWindow()
+{
+    const QString component = QString::fromStdString(m_document.recipe().components.at(m_document.component()).name);
+    const QString of = component.isEmpty() ? m_document.displayName() : component;
+    setWindowTitle(tr("Measure and correct: %1").arg(QString(of).replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
+}
+
+void showMeasuring(Document& document, QWidget& bench)
+{
+    auto* window = bench.findChild<MeasureWindow*>(QString(), Qt::FindDirectChildrenOnly);
+    if (!window)
+        window = new MeasureWindow(document, &bench);
+    window->show();
+    window->raise();
+    window->activateWindow();
+}
+
+}  // namespace firn::app

@@ -1,0 +1,46 @@
+// Measure and correct: what the instrument shows, what is in the mix, and how to put it right.
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+namespace firn::app {
+
+class CorrectionView;
+class FoundView;
+class InstrumentForm;
+class KeptReadings;
+class MessageBar;
+
+/// Stays open beside the bench and follows the component in view.
+class MeasureWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    /// The document must outlive the window.
+    MeasureWindow(Document& document, QWidget* parent);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    void layOut();
+    void refresh();
+    void keep(const QString& note);
+    void say(const QString& sentence);
+    void nameWindow();
+
+    Document& m_document;
+    MessageBar* m_messages;
+    InstrumentForm* m_instruments;
+    FoundView* m_found;
+    KeptReadings* m_kept;
+    CorrectionView* m_correction;
+};
+
+/// The bench's own one, made at the first call.
+void showMeasuring(Document& document, QWidget& bench);
+
+}  // namespace firn::app

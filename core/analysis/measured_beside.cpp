@@ -1,0 +1,71 @@
+#include "analysis/measured_beside.h"
+
+#include "analysis/recorded_reading.h"
+
+#include <algorithm>
+
+namespace firn {
+
+namespace {
+
+/// Hydrometers are one kind, whatever is written on their scale.
+Instrument kindOf(const ReadingRecord& record)
+{
+    return record.instrument == Instrument::HydrometerGravity || record.instrument == Instrument::HydrometerBaume
+               ? Instrument::HydrometerBrix
+               : record.instrument;
+}
+
+/// Of one date, and such as are solved together.
+bool areOnePair(const ReadingRecord& a, const ReadingRecord& b)
+{
+    const auto has = [&](Instrument kind) { return kindOf(a) == kind || kindOf(b) == kind; };
+    return !a.date.empty() && a.date == b.date && has(Instrument::Refractometer) && has(Instrument::HydrometerBrix);
+}
+
+std::optional<MixEstimate> mixOf(const std::vector<BesideReading>& latest, const Mix& computed)
+{
+    std::vector<ReadingRecord> together{latest.back().record};
+    if (latest.size() > 1 && areOnePair(latest[latest.size() - 2].record, latest.back().record))
+        together.push_back(latest[latest.size() - 2].record);
+    const auto found = foundBy(together, {}, computed);
+    return found && found->mixes.size() == 1 ? std::optional(found->mixes.front()) : std::nullopt;
+}
+
+}  // namespace
+
+BesideReading besideComputed(const ReadingRecord& record, const Mix& computed)
+{
+    BesideReading beside{record, computedFor(record, computed), {}};
+    if (beside.computed && beside.computed->value)
+        beside.difference = record.value - *beside.computed->value;
+    return beside;
+}
+
+bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<std::size_t> component)
+{
+    if (record.component.empty() && recipe.components.size() == 1)
+        return true;
+    return record.component == (component ? recipe.components.at(*component).name : std::string());
+}
+
+MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed)
+{
+    MeasuredBeside measured;
+    for (const ReadingRecord& record : recipe.readings) {
+        if (!isAbout(record, recipe, component))
+            continue;
+        std::erase_if(measured.readings, [&](const BesideReading& one) { return kindOf(one.record) == kindOf(record); });
+        measured.readings.push_back({record, {}, {}});
+    }
+    if (measured.readings.empty() || computed.isEmpty())
+        return measured;
+    for (BesideReading& one : measured.readings)
+        one = besideComputed(one.record, computed);
+    measured.mix = mixOf(measured.readings, computed);
+    if (measured.mix)
+        measured.sugarDifference = measured.mix->sugar - shareOf(sugars(computed), computed);
+    return measured;
+}
+
+}  // namespace firn
