@@ -39,6 +39,11 @@ double valueOf(const Hydrometer& instrument, GramsPerMillilitre density)
     const auto tooDense = [&](double brix) { return (sucroseSolutionDensity(fromPercent(brix), made) - density).value; };
     const double low = std::max(instrument.from, 0.0);
     const double high = std::min(instrument.to, highestSucrose_percent);
+    // Water at the end of the scale may lie a rounding beyond it.
+    if (tooDense(low) >= 0.0)
+        return low;
+    if (tooDense(high) <= 0.0)
+        return high;
     const auto [below, above] =
         boost::math::tools::toms748_solve(tooDense, low, high, boost::math::tools::eps_tolerance<double>(44), steps);
     return (below + above) / 2.0;

@@ -30,6 +30,17 @@ bool names(const std::vector<ErrorPart>& errors, std::string_view word)
     return false;
 }
 
+TEST(Hydrometer, ReadsWaterAtTheEndOfItsScale)
+{
+    Mix water;
+    for (int tenths = 150; tenths <= 200; ++tenths) {
+        water.amounts[Constituent::Water] = {tenths * 0.777};
+        const auto reading = read(wholeScale(HydrometerScale::Brix, Calibration::At20C), water, {tenths / 10.0});
+        ASSERT_TRUE(reading);
+        EXPECT_NEAR(reading->value.value_or(0.0), 0.0, 0.5);
+    }
+}
+
 TEST(Refractometer, BeyondItsScaleItShowsNothing)
 {
     const Refractometer weak{0.0, 32.0};
