@@ -175,14 +175,14 @@ void FileActions::startNew()
 
 void FileActions::open()
 {
-    const QString path = m_questions.fileToOpen(&m_window, QFileInfo(suggestedPath()).path());
+    const QString path = m_questions.fileToOpen(&m_window, tr("Open a recipe"), QFileInfo(suggestedPath()).path());
     if (!path.isEmpty())
         openFile(path);
 }
 
 void FileActions::linkRecipe()
 {
-    const QString path = m_questions.fileToOpen(&m_window, QFileInfo(suggestedPath()).path());
+    const QString path = m_questions.fileToOpen(&m_window, tr("Add a recipe as ingredient"), QFileInfo(suggestedPath()).path());
     if (path.isEmpty())
         return;
     auto linked = takenIn(fileSystemPath(path), fileSystemPath(m_document.path()));

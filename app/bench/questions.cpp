@@ -30,10 +30,9 @@ Questions::Unsaved Questions::unsavedChanges(QWidget* window, const QString& rec
     return box.clickedButton() == save ? Unsaved::Save : box.clickedButton() == discard ? Unsaved::Discard : Unsaved::Cancel;
 }
 
-QString Questions::fileToOpen(QWidget* window, const QString& folder)
+QString Questions::fileToOpen(QWidget* window, const QString& title, const QString& folder)
 {
-    return QFileDialog::getOpenFileName(
-        window, Words::tr("Open a recipe"), folder, Words::tr("Recipes (*.firn *.json *.txt *.csv);;All files (*)"));
+    return QFileDialog::getOpenFileName(window, title, folder, Words::tr("Recipes (*.firn *.json *.txt *.csv);;All files (*)"));
 }
 
 QString Questions::ingredientsToImport(QWidget* window, const QString& folder)

@@ -16,7 +16,7 @@ public:
     virtual Unsaved unsavedChanges(QWidget* window, const QString& recipe);
 
     /// An empty path means that the person thought better of it.
-    virtual QString fileToOpen(QWidget* window, const QString& folder);
+    virtual QString fileToOpen(QWidget* window, const QString& title, const QString& folder);
     virtual QString ingredientsToImport(QWidget* window, const QString& folder);
     virtual QString fileToSave(QWidget* window, const QString& suggestion);
 };

@@ -142,11 +142,12 @@ void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input
         // Temperatures are set to half degrees at best; that near the window is in it.
         constexpr KelvinDifference slack{0.5};
         if (input.serveAt > window->warmest + slack)
-            result.faults.push_back(phrase("Too soft at {0} °C: serve it at {1} to {2} °C.", temperature(input.serveAt),
-                whole(window->coldest.value), whole(window->warmest.value)));
-        else if (input.serveAt < window->coldest - slack && input.serveAt >= input.freezerAt)
-            result.faults.push_back(phrase("Hard at {0} °C: let it warm to {1} to {2} °C, or give it more sugar.",
+            result.faults.push_back(phrase("At {0} °C it is softer than it should be: serve it at {1} to {2} °C.",
                 temperature(input.serveAt), whole(window->coldest.value), whole(window->warmest.value)));
+        else if (input.serveAt < window->coldest - slack && input.serveAt >= input.freezerAt)
+            result.faults.push_back(
+                phrase("At {0} °C it is harder than it should be: let it warm to {1} to {2} °C, or give it more sugar.",
+                    temperature(input.serveAt), whole(window->coldest.value), whole(window->warmest.value)));
     }
     if (result.textureClass == TextureClass::Ice)
         result.faults.push_back(phrase("Plain ice sets as a hard block: sugar, alcohol or salt keep part of it liquid."));

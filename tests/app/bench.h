@@ -30,7 +30,7 @@ public:
         ++unsavedAsked;
         return unsaved;
     }
-    QString fileToOpen(QWidget*, const QString&) override { return toOpen; }
+    QString fileToOpen(QWidget*, const QString&, const QString&) override { return toOpen; }
     QString ingredientsToImport(QWidget*, const QString&) override { return toImport; }
     QString fileToSave(QWidget*, const QString&) override { return toSave; }
 };

@@ -71,10 +71,10 @@ TEST(Texture, TheClassDoesNotDependOnTheServingTemperature)
 
 TEST(Texture, ServedOutsideItsWindowIsAFault)
 {
-    EXPECT_NE(allText(textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-4.0}).faults).find("Too soft at -4 °C"),
+    EXPECT_NE(allText(textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-4.0}).faults).find("At -4 °C it is softer"),
         std::string::npos);
-    EXPECT_NE(
-        allText(textureOf(mixOf(24, 0, 0, 0), Process::Churned, 0.0, {-17.0}).faults).find("Hard at -17 °C"), std::string::npos);
+    EXPECT_NE(allText(textureOf(mixOf(24, 0, 0, 0), Process::Churned, 0.0, {-17.0}).faults).find("At -17 °C it is harder"),
+        std::string::npos);
     EXPECT_TRUE(textureOf(mixOf(35.5, 0, 0, 0), Process::Churned, 0.0, {-13.0}).faults.empty());
 }
 
