@@ -5,11 +5,11 @@
 #include "document/places.h"
 #include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
+#include "measure/field_grid.h"
 #include "measure/fields.h"
 #include "measure/instrument_rows.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <algorithm>
 
 namespace firn::app {
@@ -26,7 +26,7 @@ constexpr double usualTemperature_c = 20.0;
 
 InstrumentForm::InstrumentForm(QWidget* parent)
     : QWidget(parent)
-    , m_form(new QFormLayout(this))
+    , m_form(new FieldGrid(this))
     , m_choice(choiceOf(QStringLiteral("instrument"), tr("Instrument"),
           {tr("refractometer"), tr("hydrometer"), tr("refractometer and hydrometer"), tr("egg that floats"),
               tr("thermometer at the boil")}))
@@ -52,10 +52,8 @@ InstrumentForm::InstrumentForm(QWidget* parent)
 
 void InstrumentForm::build()
 {
-    m_form->setContentsMargins(0, 0, 0, 0);
     m_form->setHorizontalSpacing(closeSpace);
     m_form->setVerticalSpacing(gridStep);
-    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_form->addRow(tr("Read with"), m_choice);
     auto* refractometer = new RefractometerRows(*m_form);
     m_hydrometer = new HydrometerRows(*m_form);
@@ -66,6 +64,7 @@ void InstrumentForm::build()
     m_form->addRow(tr("Sample at"), m_temperature);
     m_knownRow = inOneRow({m_known});
     m_form->addRow(m_knownKind, m_knownRow);
+    m_form->setRowStretch(m_form->rowCount(), 1);
     m_known->setFixedWidth(m_known->fontMetrics().horizontalAdvance(tr("as in the recipe") + QStringLiteral("00")));
 }
 

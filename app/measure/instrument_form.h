@@ -10,9 +10,10 @@
 #include <vector>
 
 class QComboBox;
-class QFormLayout;
 
 namespace firn::app {
+
+class FieldGrid;
 
 class HydrometerRows;
 class InstrumentRows;
@@ -52,7 +53,7 @@ private:
     void announce();
     std::vector<InstrumentRows*> chosen() const;
 
-    QFormLayout* m_form;
+    FieldGrid* m_form;
     QComboBox* m_choice;
     std::array<InstrumentRows*, 4> m_rows{};
     HydrometerRows* m_hydrometer = nullptr;

@@ -2,6 +2,7 @@
 
 #include "document/instruments.h"
 #include "gauges/wording.h"
+#include "measure/field_grid.h"
 #include "measure/fields.h"
 #include "readings/egg_kinds.h"
 #include "readings/hydrometer.h"
@@ -10,7 +11,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <algorithm>
@@ -21,6 +21,15 @@ namespace firn::app {
 namespace {
 
 constexpr std::array hydrometers{Instrument::HydrometerBrix, Instrument::HydrometerGravity, Instrument::HydrometerBaume};
+
+// No jar is narrower than a hydrometer's stem or wider than a bucket.
+constexpr Bounds jarWidths{10.0, 400.0};
+constexpr Bounds jarDepths{20.0, 1000.0};
+
+std::optional<double> otherThan(Millimetres usual, Millimetres chosen)
+{
+    return chosen == usual ? std::nullopt : std::optional(chosen.value);
+}
 
 QString textOf(std::string_view label) { return translatedName(label); }
 
@@ -54,7 +63,7 @@ void InstrumentRows::setVisible(bool isVisible)
         m_form.setRowVisible(row, isVisible);
 }
 
-RefractometerRows::RefractometerRows(QFormLayout& form)
+RefractometerRows::RefractometerRows(FieldGrid& form)
     : InstrumentRows(form)
     , m_scale(choiceOf(QStringLiteral("refractometerScale"), tr("Scale of the refractometer"), {}))
     , m_compensates(new QCheckBox(tr("corrects for temperature")))
@@ -89,7 +98,7 @@ ReadingRecord RefractometerRows::record() const
     return record;
 }
 
-HydrometerRows::HydrometerRows(QFormLayout& form)
+HydrometerRows::HydrometerRows(FieldGrid& form)
     : InstrumentRows(form)
     , m_scale(choiceOf(
           QStringLiteral("hydrometerScale"), tr("Scale of the hydrometer"), {tr("°Bx"), tr("specific gravity"), tr("°Bé")}))
@@ -97,10 +106,13 @@ HydrometerRows::HydrometerRows(QFormLayout& form)
     , m_filling(plainLabel(QStringLiteral("filling")))
 {
     const ReadingRecord remembered = rememberedInstrument(Instrument::HydrometerBrix);
-    const Jar jar = rememberedJar();
     m_reading = fieldFor(QStringLiteral("hydrometerReading"), tr("What the hydrometer shows"), QString());
-    m_diameter = fieldFor(QStringLiteral("jarDiameter"), tr("Inner width of the jar"), tr("mm"), jar.innerDiameter.value);
-    m_depth = fieldFor(QStringLiteral("jarDepth"), tr("Depth of the jar"), tr("mm"), jar.depth.value);
+    m_diameter =
+        fieldFor(QStringLiteral("jarDiameter"), tr("Inner width of the jar"), tr("mm"), Jar{}.innerDiameter.value, jarWidths);
+    m_depth = fieldFor(QStringLiteral("jarDepth"), tr("Depth of the jar"), tr("mm"), Jar{}.depth.value, jarDepths);
+    const Jar jar = rememberedJar();
+    m_diameter->showNumber(otherThan(Jar{}.innerDiameter, jar.innerDiameter), Jar{}.innerDiameter.value);
+    m_depth->showNumber(otherThan(Jar{}.depth, jar.depth), Jar{}.depth.value);
     for (NumberField* field : {m_diameter, m_depth})
         field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("000.0 mm0")));
     m_scale->setCurrentIndex(int(std::ranges::find(hydrometers, remembered.instrument) - hydrometers.begin()));
@@ -135,8 +147,7 @@ ReadingRecord HydrometerRows::record() const
 
 Jar HydrometerRows::jar() const
 {
-    const Jar remembered = rememberedJar();
-    return {{m_diameter->number().value_or(remembered.innerDiameter.value)}, {m_depth->number().value_or(remembered.depth.value)}};
+    return {{m_diameter->number().value_or(Jar{}.innerDiameter.value)}, {m_depth->number().value_or(Jar{}.depth.value)}};
 }
 
 void HydrometerRows::showFilling(const std::optional<Result<JarFilling>>& filling)
@@ -148,7 +159,7 @@ void HydrometerRows::showFilling(const std::optional<Result<JarFilling>>& fillin
     dye(*m_filling, isFilled ? Ink::Quiet : Ink::Caution);
 }
 
-EggRows::EggRows(QFormLayout& form)
+EggRows::EggRows(FieldGrid& form)
     : InstrumentRows(form)
     , m_size(choiceOf(QStringLiteral("eggSize"), tr("Size class of the egg"), {tr("weighed")}))
     , m_age(choiceOf(QStringLiteral("eggAge"), tr("Age of the egg"), {}))
@@ -199,7 +210,7 @@ ReadingRecord EggRows::record() const
     return record;
 }
 
-BoilingRows::BoilingRows(QFormLayout& form)
+BoilingRows::BoilingRows(FieldGrid& form)
     : InstrumentRows(form)
     , m_by(choiceOf(
           QStringLiteral("pressureBy"), tr("How the pressure of the air is known"), {tr("above the sea"), tr("air pressure")}))

@@ -9,10 +9,11 @@
 
 class QCheckBox;
 class QComboBox;
-class QFormLayout;
 class QLabel;
 
 namespace firn::app {
+
+class FieldGrid;
 
 class InstrumentRows : public QObject {
     Q_OBJECT
@@ -32,7 +33,7 @@ signals:
     void changed();
 
 protected:
-    explicit InstrumentRows(QFormLayout& form)
+    explicit InstrumentRows(FieldGrid& form)
         : m_form(form)
     {
     }
@@ -41,7 +42,7 @@ protected:
     void follow(NumberField* field);
     void follow(QComboBox* choice);
 
-    QFormLayout& m_form;
+    FieldGrid& m_form;
     NumberField* m_reading = nullptr;
 
 private:
@@ -51,7 +52,7 @@ private:
 
 class RefractometerRows : public InstrumentRows {
 public:
-    explicit RefractometerRows(QFormLayout& form);
+    explicit RefractometerRows(FieldGrid& form);
     ReadingRecord record() const override;
 
 private:
@@ -63,7 +64,7 @@ class HydrometerRows : public InstrumentRows {
     Q_OBJECT
 
 public:
-    explicit HydrometerRows(QFormLayout& form);
+    explicit HydrometerRows(FieldGrid& form);
     ReadingRecord record() const override;
     Jar jar() const;
     void showFilling(const std::optional<Result<JarFilling>>& filling);
@@ -80,7 +81,7 @@ private:
 
 class EggRows : public InstrumentRows {
 public:
-    explicit EggRows(QFormLayout& form);
+    explicit EggRows(FieldGrid& form);
     ReadingRecord record() const override;
 
 private:
@@ -93,7 +94,7 @@ private:
 
 class BoilingRows : public InstrumentRows {
 public:
-    explicit BoilingRows(QFormLayout& form);
+    explicit BoilingRows(FieldGrid& form);
     ReadingRecord record() const override;
 
 private:

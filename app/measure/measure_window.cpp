@@ -1,5 +1,6 @@
 #include "measure/measure_window.h"
 
+#include "bench/close_front.h"
 #include "bench/message_bar.h"
 #include "document/instruments.h"
 #include "document/measure_edits.h"
@@ -59,7 +60,7 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     const auto onKey = [this](const QKeySequence& keys, auto action) {
         connect(new QShortcut(keys, this), &QShortcut::activated, this, action);
     };
-    onKey(Qt::Key_Escape, [this] { close(); });
+    onKey(Qt::Key_Escape, [this] { closeFront(*this); });
     const auto go = [this](void (QUndoStack::*step)()) {
         return [this, step] {
             m_messages->dismiss();
@@ -89,15 +90,15 @@ void MeasureWindow::layOut()
     top->addLayout(under(tr("What the instrument shows"), m_instruments), 0);
     top->addLayout(under(tr("What is in the mix"), m_found), 3);
     top->addWidget(m_kept, 2);
-    auto* body = new QWidget;
-    auto* column = new QVBoxLayout(body);
+    m_body = new QWidget;
+    auto* column = new QVBoxLayout(m_body);
     column->setContentsMargins(groupSpace, groupSpace, groupSpace, groupSpace);
     column->setSpacing(groupSpace);
     column->addLayout(top);
     column->addWidget(hairline());
     column->addWidget(m_correction, 1);
     auto* area = new QScrollArea;
-    area->setWidget(body);
+    area->setWidget(m_body);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     auto* layout = new QVBoxLayout(this);
@@ -133,6 +134,8 @@ void MeasureWindow::refresh()
     m_found->show(measured, problem);
     m_kept->show(measured.computed);
     m_correction->show(measured, m_found->measured());
+    // A layout asks for the height of wrapped lines, but does not insist on it.
+    m_body->setMinimumHeight(m_body->layout()->minimumHeightForWidth(m_body->width()));
     nameWindow();
 }
 

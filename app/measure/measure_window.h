@@ -34,6 +34,7 @@ private:
 
     Document& m_document;
     MessageBar* m_messages;
+    QWidget* m_body = nullptr;
     InstrumentForm* m_instruments;
     FoundView* m_found;
     KeptReadings* m_kept;

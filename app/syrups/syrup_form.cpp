@@ -59,17 +59,18 @@ void SyrupForm::takeFocus() { m_lines.front()->takeFocus(); }
 
 void SyrupForm::work()
 {
+    // What core refuses lies in one field; the others that can be read are clear of earlier refusals.
     std::vector<Typed> typed;
-    for (const FieldLine* line : m_lines)
-        if (line->typed())
-            typed.push_back(*line->typed());
+    for (FieldLine* line : m_lines) {
+        if (!line->typed())
+            continue;
+        line->refuse({});
+        typed.push_back(*line->typed());
+    }
     if (typed.size() < m_lines.size()) {
         m_outcome->show({});
         return;
     }
-    // What core refuses lies in one field; the others are clear of earlier refusals.
-    for (FieldLine* line : m_lines)
-        line->refuse({});
     const Worked worked = m_job.work(typed);
     if (!worked)
         m_lines.at(worked.error().field)->refuse(translated(worked.error().why));

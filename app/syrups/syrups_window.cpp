@@ -1,5 +1,6 @@
 #include "syrups/syrups_window.h"
 
+#include "bench/close_front.h"
 #include "document/document.h"
 #include "document/edits.h"
 #include "gauges/type_and_space.h"
@@ -56,7 +57,7 @@ SyrupsWindow::SyrupsWindow(Document& document, QWidget* parent)
             form()->work();
     });
     // A number that is being typed would keep the key for itself.
-    connect(new QShortcut(QKeySequence(Qt::Key_Escape), this), &QShortcut::activated, this, &QDialog::close);
+    connect(new QShortcut(QKeySequence(Qt::Key_Escape), this), &QShortcut::activated, this, [this] { closeFront(*this); });
 
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

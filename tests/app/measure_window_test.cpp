@@ -179,6 +179,45 @@ TEST_F(Measure, BothTogetherFindTheAlcohol)
     EXPECT_FALSE(found().contains("alcohol")) << found().toStdString();
 }
 
+TEST_F(Measure, FieldsComeBackWhateverWasChosenBefore)
+{
+    auto& choice = find<QComboBox>("instrument");
+    constexpr int both = 2;
+    for (const int before : {0, 1, 3, 4, 1, 4, 0, 3}) {
+        choice.setCurrentIndex(before);
+        choice.setCurrentIndex(both);
+        QTest::qWait(1);
+        for (const char* field :
+            {"refractometerReading", "refractometerScale", "hydrometerReading", "jarDiameter", "sampleTemperature"}) {
+            const auto& shown = find<QWidget>(field);
+            EXPECT_TRUE(shown.isVisible() && shown.height() > 10 && !shown.visibleRegion().isEmpty())
+                << field << " after " << before;
+        }
+        EXPECT_FALSE(find<QWidget>("eggReading").isVisible());
+        EXPECT_FALSE(find<QWidget>("boilingReading").isVisible());
+    }
+}
+
+TEST_F(Measure, AJarThatIsNoneIsNotRemembered)
+{
+    choose("instrument", "hydrometer");
+    write("jarDiameter", "1.083");
+    write("jarDiameter", "");
+    EXPECT_EQ(plain(find<QLineEdit>("jarDiameter").placeholderText()), "38 mm");
+    startAgain();
+    choose("instrument", "hydrometer");
+    EXPECT_EQ(find<QLineEdit>("jarDiameter").text(), "");
+}
+
+TEST_F(Measure, EscapeClosesAnOpenListFirst)
+{
+    auto& choice = find<QComboBox>("instrument");
+    choice.showPopup();
+    ASSERT_TRUE(QTest::qWaitFor([] { return QApplication::activePopupWidget() != nullptr; }));
+    QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_Escape);
+    EXPECT_TRUE(window->isVisible());
+}
+
 TEST_F(Measure, BothDecimalMarksAndEveryKeystrokeCount)
 {
     write("refractometerReading", "19.5");
