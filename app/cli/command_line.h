@@ -17,6 +17,7 @@ int fail(const QString& sentence);
 void print(const QString& text);
 
 int reportCommand(const QStringList& arguments);
+int explainCommand(const QStringList& arguments);
 int ingredientsCommand(const QStringList& arguments);
 int readCommand(const QStringList& arguments);
 int pictureCommand(const QStringList& arguments);

@@ -4,6 +4,7 @@
 #include "analysis/instrument_readings.h"
 #include "analysis/measured_beside.h"
 #include "analysis/steps.h"
+#include "derivation/working.h"
 #include "freezing/freezing_curve.h"
 #include "freezing/textbook.h"
 #include "ingredients/catalogue.h"
@@ -80,8 +81,9 @@ struct Analysis {
 };
 
 /// Analyses one component of a recipe, or all of it as one mix where none is named (components that are part of others count once): after its
-/// last step, or after so many of them. Never fails: what cannot be counted is said in the rows and the cautions.
+/// last step, or after so many of them. Never fails: what cannot be counted is said in the rows and the cautions. `workings`, if given, take
+/// the steps of every figure, by its key in the report, as it is computed.
 Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions,
-    std::optional<std::size_t> component = {}, std::optional<std::size_t> stepsDone = {});
+    std::optional<std::size_t> component = {}, std::optional<std::size_t> stepsDone = {}, Workings* workings = nullptr);
 
 }  // namespace firn

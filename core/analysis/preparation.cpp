@@ -1,8 +1,9 @@
 #include "analysis/preparation.h"
 
 #include "analysis/measured_brix.h"
+#include "analysis/mix_as_ingredient.h"
+#include "analysis/weighing_working.h"
 #include "ingredients/weighing.h"
-#include "solution/volume.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,28 +22,12 @@ std::string textOf(const Row& row)
     return amount + " " + row.ingredient;
 }
 
-/// A finished mix as something that can be weighed into another.
-Ingredient asIngredient(const std::string& name, const Mix& mix, const std::string& densitySource)
-{
-    Ingredient result;
-    result.name = name;
-    if (mix.isEmpty())
-        return result;
-    const double perHundredGrams = 100.0 / mix.mass().value;
-    result.composition.per100g.add(mix.amounts, perHundredGrams);
-    result.composition.milkFat = mix.milkFat * perHundredGrams;
-    result.composition.milkSolidsNotFat = mix.milkSolidsNotFat * perHundredGrams;
-    result.composition.yolkSolids = mix.yolkSolids * perHundredGrams;
-    result.density = densityOf(mix, {20.0});
-    result.densitySource = densitySource;
-    return result;
-}
-
 class Work {
 public:
-    Work(const Recipe& recipe, const Catalogue& catalogue)
+    Work(const Recipe& recipe, const Catalogue& catalogue, Workings* workings)
         : m_recipe(recipe)
         , m_catalogue(catalogue)
+        , m_workings(workings)
         , m_own(recipe.ingredients)
         , m_linked(recipe.linked.size())
         , m_components(recipe.components.size())
@@ -89,8 +74,8 @@ private:
         result.rows.reserve(component.rows.size());
         std::vector<const Composition*> compositions;
         for (const Row& row : component.rows)
-            compositions.push_back(addRow(result, row));
-        giveShares(result, component);
+            compositions.push_back(addRow(result, row, workingOfRow(index, result.rows.size())));
+        giveShares(result, index);
         sayWhatLinkedRecipesLack(result, compositions);
         for (std::size_t i = 0; i < result.rows.size(); ++i) {
             PreparedRow& row = result.rows[i];
@@ -100,6 +85,8 @@ private:
             if (row.ingredient && row.ingredient->spread.sugars_sd && !component.rows[i].measuredBrix)
                 result.sugarsVariance_g2 += std::pow(row.analysis.mass.value / 100.0 * *row.ingredient->spread.sugars_sd, 2);
         }
+        if (m_workings)
+            recordWeighedOut(*m_workings, m_recipe, index, result, compositions);
         for (std::size_t i = 0; i < result.rows.size(); ++i)
             result.rows[i].analysis.share =
                 compositions[i] ? shareOf(result.rows[i].analysis.mass, result.weighedOut) : MassFraction{};
@@ -112,7 +99,7 @@ private:
     }
 
     /// Weighs a row in; the composition lives as long as this object. Shares of the mix have no mass yet.
-    const Composition* addRow(PreparedComponent& component, const Row& row)
+    const Composition* addRow(PreparedComponent& component, const Row& row, Working* working)
     {
         PreparedRow prepared;
         RowAnalysis& result = prepared.analysis;
@@ -120,7 +107,7 @@ private:
         Meaning meaning = meaningOf(row);
         const Composition* composition = meaning.ingredient ? &meaning.ingredient->composition : nullptr;
         if (!meaning.ingredient) {
-            if (const auto mass = weighWithoutIngredient(row.amount)) {
+            if (const auto mass = weighWithoutIngredient(row.amount, working)) {
                 result.mass = mass->mass;
                 result.how = mass->how;
             }
@@ -132,7 +119,7 @@ private:
             if (row.measuredBrix)
                 composition = measured(row, *meaning.ingredient, result);
             result.ribbon = ribbonOf(composition->per100g);
-            weighIn(row, *meaning.ingredient, result);
+            weighIn(row, *meaning.ingredient, result, working);
         }
         component.rows.push_back(std::move(prepared));
         return composition;
@@ -148,7 +135,7 @@ private:
         return m_measured.emplace_back(std::make_unique<Composition>(*found)).get();
     }
 
-    static void weighIn(const Row& row, const Ingredient& ingredient, RowAnalysis& result)
+    static void weighIn(const Row& row, const Ingredient& ingredient, RowAnalysis& result, Working* working)
     {
         if (row.amount.value <= 0.0) {
             result.problem = phrase("No amount of “{0}” is given: it counts for nothing.", row.ingredient);
@@ -157,7 +144,7 @@ private:
         if (row.amount.unit == Unit::PercentOfMix)
             return;
         // "2 large eggs" says in its name which egg is meant, "1 cup strawberries, sliced" in its note.
-        if (const auto mass = weigh(row.amount, ingredient, row.ingredient + ", " + row.note)) {
+        if (const auto mass = weigh(row.amount, ingredient, row.ingredient + ", " + row.note, working)) {
             result.mass = mass->mass;
             result.how = mass->how;
         } else {
@@ -238,8 +225,9 @@ private:
     }
 
     /// Rows in % of the mix: the weighed rows of the component are what is left of 100 %.
-    static void giveShares(PreparedComponent& result, const Component& component)
+    void giveShares(PreparedComponent& result, std::size_t index)
     {
+        const Component& component = m_recipe.components[index];
         double asked_percent = 0.0;
         Grams weighed;
         for (std::size_t i = 0; i < result.rows.size(); ++i) {
@@ -258,6 +246,8 @@ private:
                 continue;
             row.mass = total * (amount.value / 100.0);
             row.how = phrase("share of the mix");
+            if (Working* working = fits ? workingOfRow(index, i) : nullptr)
+                recordShare(*working, weighed, asked_percent, total, amount, row.mass);
             if (!fits)
                 row.problem = asked_percent >= 100.0
                                   ? phrase("The rows in % of the mix add up to {0} %: leave room for the weighed rows.",
@@ -277,8 +267,14 @@ private:
         return rows;
     }
 
+    Working* workingOfRow(std::size_t component, std::size_t row) const
+    {
+        return m_workings ? &m_workings->of(figureOfRow(m_recipe, component, row)) : nullptr;
+    }
+
     const Recipe& m_recipe;
     const Catalogue& m_catalogue;
+    Workings* m_workings;
     Catalogue m_own;                                 // copies of the recipe's ingredients
     std::vector<std::optional<LinkedMix>> m_linked;  // mixes of the linked recipes that rows name
     std::vector<const Ingredient*> m_ingredients;
@@ -291,6 +287,9 @@ private:
 
 }  // namespace
 
-Preparation prepared(const Recipe& recipe, const Catalogue& catalogue) { return Work(recipe, catalogue).done(); }
+Preparation prepared(const Recipe& recipe, const Catalogue& catalogue, Workings* workings)
+{
+    return Work(recipe, catalogue, workings).done();
+}
 
 }  // namespace firn

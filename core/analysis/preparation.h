@@ -3,6 +3,7 @@
 
 #include "analysis/analysis.h"
 #include "analysis/steps.h"
+#include "derivation/working.h"
 
 #include <algorithm>
 
@@ -37,6 +38,9 @@ struct Preparation {
 /// A row may name another component, of which its mix after the last step is taken; a component that would be part of itself is left out of
 /// the row that closes the circle, and the row says so with the whole chain. A row may also name a linked recipe, whose components are taken
 /// together. Names stand for the recipe's own ingredients before the catalogue's.
-Preparation prepared(const Recipe& recipe, const Catalogue& catalogue);
+///
+/// `workings`, if given, take the weighing of each row ("rows[0].grams", counted through all components) and what each component was
+/// weighed out to hold ("components[0].water_g").
+Preparation prepared(const Recipe& recipe, const Catalogue& catalogue, Workings* workings = nullptr);
 
 }  // namespace firn

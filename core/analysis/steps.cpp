@@ -133,6 +133,8 @@ StepOutcome taken(const Mix& mix, const BoiledToMass& boiled)
     const double lost_g = (mix.mass() - boiled.mass).value;
     if (lost_g <= 0.0)
         return {mix, {}, {}};
+    if (water_g <= 0.0)
+        return unchanged(mix, phrase("There is no water to boil down: take this step out, or add water before it."));
     return parted(
         mix, boiledOff(mix, waterWhere([&](double left_g) { return lost_g - boiledOff(mix, left_g).total().value; }, water_g)));
 }

@@ -1,5 +1,7 @@
 #include "analysis/sweetness.h"
 
+#include "mix/symbols.h"
+
 #include <array>
 
 namespace firn {
@@ -29,13 +31,33 @@ constexpr std::array table{
     Sweetness{Constituent::Glycerol, 0.8},
 };
 
+void record(Working& working, const Mix& mix, double sweetness_percent)
+{
+    std::vector<SeriesTerm> terms;
+    for (const Sweetness& sweetness : table) {
+        const Symbol mass = massOf(sweetness.constituent, mix, working);
+        const MixPart& part = partOf(sweetness.constituent);
+        if (mass.value > 0.0)
+            terms.push_back({part.label,
+                100.0 * (mass / massOfMix(mix, working))
+                    * Symbol{"f", part.subscript, sweetness.relative, "", phrase("sweetness of {0} against sucrose", part.label)}});
+    }
+    WorkingStep& step = working.found({"S", "", sweetness_percent, "%", phrase("sucrose solution that is as sweet")},
+        series("i", 100.0 * (generalMass() / massOfMix(mix, working)) * Symbol{"f", "i", 0.0, "", {}}, std::move(terms)),
+        Source::Sweetness);
+    step.range = phrase("For mixes as strong as desserts are; weaker ones taste less sweet when cold.");
+    step.uncertainty = phrase("A fifth of the figure either way: sources scatter, and so do tongues.");
+}
+
 }  // namespace
 
-double sweetnessAsSucrose_percent(const Mix& mix)
+double sweetnessAsSucrose_percent(const Mix& mix, Working* working)
 {
     double sum = 0.0;
     for (const Sweetness& sweetness : table)
         sum += percent(shareOf(mix[sweetness.constituent], mix)) * sweetness.relative;
+    if (working)
+        record(*working, mix, sum);
     return sum;
 }
 

@@ -62,4 +62,17 @@ std::optional<Sentence> faultOfText(std::string_view text)
     return std::nullopt;
 }
 
+std::string printable(std::string text)
+{
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        const bool isC1 = byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
+        if (byte < 0x20 || byte == 0x7F)
+            text[i] = ' ';
+        else if (isC1)
+            text.replace(i, 2, " ");
+    }
+    return text;
+}
+
 }  // namespace firn

@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace firn {
@@ -24,5 +25,8 @@ std::string_view withoutByteOrderMark(std::string_view text);
 
 /// Why this is no text: a byte that is not UTF-8, or a zero byte; nothing if it is text.
 std::optional<Sentence> faultOfText(std::string_view text);
+
+/// Without control characters, with which a file could drive the terminal: a blank for each.
+std::string printable(std::string text);
 
 }  // namespace firn

@@ -1,5 +1,6 @@
 #include "exchange/report.h"
 
+#include "exchange/plain_text.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -46,20 +47,6 @@ std::string cell(std::size_t width, std::string_view text)
 
 /// A number with its decimals, never "-0.0".
 std::string number(double value, int decimals) { return english(phrase("{0}", Figure{value, decimals})); }
-
-/// Without control characters, with which a file could drive the terminal.
-std::string printable(std::string text)
-{
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        const bool isC1 = byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
-        if (byte < 0x20 || byte == 0x7F)
-            text[i] = ' ';
-        else if (isC1)
-            text.replace(i, 2, " ");
-    }
-    return text;
-}
 
 /// A sentence on lines of the page's width, after a mark that stands out.
 std::string paragraph(std::string_view mark, const Sentence& sentence)

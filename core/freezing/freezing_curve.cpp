@@ -1,5 +1,6 @@
 #include "freezing/freezing_curve.h"
 
+#include "freezing/curve_working.h"
 #include "freezing/glass.h"
 #include "solution/water_activity.h"
 
@@ -70,36 +71,45 @@ std::vector<double> grid(Celsius freezingPoint)
     return temperatures_c;
 }
 
-/// Ice grows in proportion to 1 - t0/t in an ideal solution, so that steps are interpolated in the reciprocal of the temperature. Pure
-/// water's first step, at 0 °C, has none; all of it freezes in the next one.
-double reciprocal(const FreezingStep& step)
-{
-    constexpr double nearlyZero_c = -1e-6;
-    return 1.0 / std::min(step.temperature.value, nearlyZero_c);
-}
+/// Ice grows in proportion to 1 - t0/t in an ideal solution, so that steps are interpolated in the reciprocal of the temperature.
+double reciprocal(const FreezingStep& step) { return 1.0 / withReciprocal(step.temperature).value; }
 
 }  // namespace
 
-FreezingCurve freezingCurve(const Mix& mix)
+FreezingCurve freezingCurve(const Mix& mix, Workings* workings)
 {
     FreezingCurve curve;
-    curve.glassLimit = glassLimit(mix);
-    const Liquid liquid(mix);
-    if (liquid.freeWater().value <= 0.0)
+    Working* const ofPoint = workings ? &workings->of("freezing_point_c") : nullptr;
+    const Liquid liquid(mix, ofPoint);
+    const bool hasFreeWater = liquid.freeWater().value > 0.0;
+    curve.glassLimit = glassLimit(mix, workings && hasFreeWater ? &workings->of("glass_limit_c") : nullptr);
+    if (!hasFreeWater) {
+        if (ofPoint)
+            ofPoint->giveUp();
         return curve;
+    }
 
-    const auto [activity, isExtrapolated] = liquid.with(liquid.freeWater());
+    const auto [activity, isExtrapolated] = liquid.with(liquid.freeWater(), ofPoint);
     const Celsius freezingPoint = equilibriumTemperature(activity);
     curve.freezingPoint = {freezingPoint, isExtrapolated};
+    if (ofPoint) {
+        Working& ofActivity = workings->of("water_activity");
+        ofActivity.add(ofPoint->steps());
+        recordWaterActivity(ofActivity, activity, *curve.freezingPoint);
+        recordFreezingPoint(*ofPoint, activity, *curve.freezingPoint);
+    }
     if (freezingPoint <= coldestOfCurve)
         return curve;
 
     const double freeWater_g = liquid.freeWater().value;
     const double water_g = mix[Constituent::Water].value;
     const double mass_g = mix.mass().value;
+    CurveKnots knots;
     const auto step = [&](double t_c, double concentration, bool beyondMeasurement) {
         const double ice_g = freeWater_g * (1.0 - 1.0 / concentration);
         curve.steps.push_back({{t_c}, {ice_g / mass_g}, {ice_g / water_g}, beyondMeasurement});
+        if (workings)
+            recordCurveStep(*workings, curve, mix, {liquid.freeWater(), concentration, {ice_g}}, knots);
     };
 
     const std::vector<double> temperatures_c = grid(freezingPoint);
@@ -116,6 +126,8 @@ FreezingCurve freezingCurve(const Mix& mix)
         return curve;  // so strong that a little ice takes it beyond any temperature that is reckoned with
     const double coldest_c = liquidLeft.temperature_c.front();
     const double extrapolatedFrom_c = liquidLeft.extrapolatedFrom_c;
+    if (workings)
+        knots = {liquidLeft.temperature_c, liquidLeft.concentration};
     const boost::math::interpolators::pchip<std::vector<double>> concentrationAt(
         std::move(liquidLeft.temperature_c), std::move(liquidLeft.concentration));
     for (const double t_c : temperatures_c) {
@@ -125,31 +137,46 @@ FreezingCurve freezingCurve(const Mix& mix)
     return curve;
 }
 
-MassFraction FreezingCurve::iceAt(Celsius temperature) const
+MassFraction FreezingCurve::iceAt(Celsius temperature, Working* working) const
 {
-    if (steps.empty() || temperature > steps.front().temperature)
+    if (steps.empty() || temperature > steps.front().temperature) {
+        if (working)
+            recordNoIce(*working, *this, temperature);
         return {0.0};
-    if (temperature <= steps.back().temperature)
+    }
+    if (temperature <= steps.back().temperature) {
+        if (working)
+            recordColdestIce(*working, *this, temperature);
         return steps.back().ice;
+    }
     const auto colder = std::partition_point(
         steps.begin(), steps.end(), [temperature](const FreezingStep& s) { return s.temperature >= temperature; });
     const FreezingStep& a = *(colder - 1);
     const FreezingStep& b = *colder;
-    const double along = (1.0 / temperature.value - reciprocal(a)) / (reciprocal(b) - reciprocal(a));
-    return a.ice + (b.ice - a.ice) * std::clamp(along, 0.0, 1.0);
+    const double along = (1.0 / withReciprocal(temperature).value - reciprocal(a)) / (reciprocal(b) - reciprocal(a));
+    const MassFraction ice = a.ice + (b.ice - a.ice) * std::clamp(along, 0.0, 1.0);
+    if (working)
+        recordIceBetween(*working, *this, std::size_t(colder - steps.begin()), temperature, ice);
+    return ice;
 }
 
-std::optional<Celsius> FreezingCurve::temperatureWithIce(MassFraction ice) const
+std::optional<Celsius> FreezingCurve::temperatureWithIce(MassFraction ice, Working* working) const
 {
     if (steps.empty() || ice > steps.back().ice)
         return std::nullopt;
     const auto colder = std::partition_point(steps.begin(), steps.end(), [ice](const FreezingStep& s) { return s.ice < ice; });
-    if (colder == steps.begin())
+    if (colder == steps.begin()) {
+        if (working)
+            recordTemperatureAtStart(*working, *this);
         return steps.front().temperature;
+    }
     const FreezingStep& a = *(colder - 1);
     const FreezingStep& b = *colder;
     const double along = b.ice > a.ice ? (ice - a.ice) / (b.ice - a.ice) : 0.0;
-    return Celsius{1.0 / (reciprocal(a) + (reciprocal(b) - reciprocal(a)) * along)};
+    const Celsius temperature{1.0 / (reciprocal(a) + (reciprocal(b) - reciprocal(a)) * along)};
+    if (working)
+        recordTemperatureBetween(*working, *this, std::size_t(colder - steps.begin()), ice, temperature);
+    return temperature;
 }
 
 }  // namespace firn

@@ -1,6 +1,7 @@
 // Freezing point and freezing curve of a mix from the water activity of its liquid.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 
 #include <optional>
@@ -28,15 +29,16 @@ struct FreezingCurve {
     std::vector<FreezingStep> steps;  // warmest first: the freezing point, then every half degree; empty if nothing freezes
 
     /// Ice at a temperature, as share of the mix: 0 above the freezing point, what the last step has below -30 °C.
-    MassFraction iceAt(Celsius temperature) const;
+    MassFraction iceAt(Celsius temperature, Working* working = nullptr) const;
 
     /// The temperature at which this share of the mix is ice; none if it never is above -30 °C.
-    std::optional<Celsius> temperatureWithIce(MassFraction ice) const;
+    std::optional<Celsius> temperatureWithIce(MassFraction ice, Working* working = nullptr) const;
 };
 
 /// The curve's coldest temperature.
 inline constexpr Celsius coldestOfCurve{-30.0};
 
-FreezingCurve freezingCurve(const Mix& mix);
+/// `workings`, if given, take the freezing point, the glass limit, and the ice at each temperature of the curve.
+FreezingCurve freezingCurve(const Mix& mix, Workings* workings = nullptr);
 
 }  // namespace firn

@@ -1,5 +1,7 @@
 #include "freezing/glass.h"
 
+#include "mix/symbols.h"
+
 #include <array>
 
 namespace firn {
@@ -32,9 +34,30 @@ constexpr std::array limits{
 
 constexpr double pureWater_c = -40.0;
 
+void record(Working& working, const Mix& mix, Celsius limit)
+{
+    std::vector<SeriesTerm> products;
+    std::vector<SeriesTerm> masses;
+    for (const Limit& each : limits) {
+        const Symbol mass = massOf(each.solute, mix, working);
+        if (mass.value <= 0.0)
+            continue;
+        const MixPart& part = partOf(each.solute);
+        products.push_back(
+            {part.label, mass * Symbol{"T", part.subscript, each.limit_c, "°C", phrase("limit of {0}", part.label)}});
+        masses.push_back({part.label, mass});
+    }
+    const Symbol result{"T", "glass", limit.value, "°C", phrase("below it the liquid is a glass and no more ice forms"),
+        working.keyOf("glass_limit_c")};
+    const Formula mean = masses.empty() ? Formula(pureWater_c)
+                                        : series("i", generalMass() * Symbol{"T", "i", 0.0, "°C", {}}, std::move(products))
+                                              / series("i", generalMass(), std::move(masses));
+    working.found(result, mean, Source::GlassLimit).uncertainty = phrase("Schools differ by up to 10 K.");
+}
+
 }  // namespace
 
-Celsius glassLimit(const Mix& mix)
+Celsius glassLimit(const Mix& mix, Working* working)
 {
     double sum_gC = 0.0;
     double mass_g = 0.0;
@@ -42,7 +65,10 @@ Celsius glassLimit(const Mix& mix)
         sum_gC += mix[limit.solute].value * limit.limit_c;
         mass_g += mix[limit.solute].value;
     }
-    return {mass_g > 0.0 ? sum_gC / mass_g : pureWater_c};
+    const Celsius limit{mass_g > 0.0 ? sum_gC / mass_g : pureWater_c};
+    if (working)
+        record(*working, mix, limit);
+    return limit;
 }
 
 }  // namespace firn

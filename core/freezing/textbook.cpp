@@ -1,10 +1,38 @@
 #include "freezing/textbook.h"
 
+#include "mix/symbols.h"
+
 #include <array>
+#include <cmath>
 
 namespace firn {
 
 namespace {
+
+/// The water, or the part of it that is liquid.
+Symbol waterSymbol(const TextbookMix& mix, double shareOfWaterFrozen, const Working& working)
+{
+    if (shareOfWaterFrozen <= 0.0)
+        return {"m", "water", mix.water.value, "g", phrase("water in the mix"), working.keyOf("water_g")};
+    return {"m", "liquid", mix.water.value * (1.0 - shareOfWaterFrozen), "g", phrase("water that is liquid")};
+}
+
+Symbol equivalentsSymbol(Grams mass) { return {"SE", "", mass.value, "g", phrase("sucrose that would freeze alike")}; }
+
+Symbol strengthSymbol(double sucrose_per100gWater)
+{
+    return {"s", "", sucrose_per100gWater, "g/100 g", phrase("sucrose equivalents in 100 g water")};
+}
+
+Symbol sugarsDepressionSymbol(KelvinDifference depression)
+{
+    return {"ΔT", "sugars", depression.value, "K", phrase("depression by all that counts as sucrose")};
+}
+
+Symbol saltsDepressionSymbol(KelvinDifference depression)
+{
+    return {"ΔT", "salts", depression.value, "K", phrase("depression by the salts of milk")};
+}
 
 // Goff and Hartel 2013, Table 6.1: freezing-point depression in K of sucrose solutions at 3, 6, 9 … 180 g per 100 g water (after Leighton
 // 1927, who took it from Pickering 1891), printed to 0.01 K; the first entry is water.
@@ -15,12 +43,27 @@ constexpr std::array depression_k{0.00, 0.18, 0.35, 0.53, 0.72, 0.90, 1.10, 1.29
     12.88, 13.08, 13.28, 13.48, 13.68};
 
 /// Linear between the rows, and along the last step beyond them.
-double depressionOfSucrose_k(double sucrose_per100gWater)
+double depressionOfSucrose_k(double sucrose_per100gWater, Working* working)
 {
     const double position = sucrose_per100gWater / tableStep_g;
     const auto last = depression_k.size() - 2;
     const auto i = position < static_cast<double>(last) ? static_cast<std::size_t>(position) : last;
-    return depression_k[i] + (depression_k[i + 1] - depression_k[i]) * (position - static_cast<double>(i));
+    const double result = depression_k[i] + (depression_k[i + 1] - depression_k[i]) * (position - static_cast<double>(i));
+    if (working) {
+        const double row_g = tableStep_g * static_cast<double>(i);
+        const Symbol low{"s", "1", row_g, "g/100 g", phrase("row of the table below it")};
+        const Symbol high{"s", "2", row_g + tableStep_g, "g/100 g", phrase("row of the table above it")};
+        const Symbol atLow{"ΔT", "1", depression_k[i], "K", phrase("depression in the lower row")};
+        const Symbol atHigh{"ΔT", "2", depression_k[i + 1], "K", phrase("depression in the upper row")};
+        const Symbol strength = strengthSymbol(sucrose_per100gWater);
+        WorkingStep& step = working->found(sugarsDepressionSymbol({result}),
+            atLow + (Formula(atHigh) - atLow) * ((Formula(strength) - low) / (Formula(high) - low)), Source::Textbook);
+        step.method = phrase("Looked up between two rows of the table, along a straight line.");
+        step.range = phrase("The table ends at {0} g in 100 g water; beyond it the last step goes on.",
+            Figure{tableStep_g * static_cast<double>(depression_k.size() - 1), 0});
+        step.uncertainty = phrase("Printed to 0.01 K.");
+    }
+    return result;
 }
 
 struct Factor {
@@ -44,29 +87,75 @@ constexpr std::array factors{
 
 constexpr double saltsTerm_k = 2.37;  // K for milk solids-not-fat and whey solids equal to the water
 
+void recordStrength(Working& working, const TextbookMix& mix, double shareOfWaterFrozen, double sucrose_per100gWater)
+{
+    const Symbol water = waterSymbol(mix, shareOfWaterFrozen, working);
+    if (shareOfWaterFrozen > 0.0) {
+        const Symbol frozen{"f", "", shareOfWaterFrozen, "", phrase("share of the water that is ice already")};
+        working.found(water, waterSymbol(mix, 0.0, working) * (1.0 - Formula(frozen)), Source::Textbook);
+    }
+    working.found(strengthSymbol(sucrose_per100gWater), 100.0 * (equivalentsSymbol(mix.sucroseEquivalents) / Formula(water)),
+        Source::Textbook);
+}
+
+void recordDepression(Working& working, const TextbookMix& mix, double shareOfWaterFrozen, const TextbookFreezing& found)
+{
+    const Symbol solids{"m", "msnf", mix.milkAndWheySolidsNotFat.value, "g", phrase("solids of milk and whey without fat"),
+        working.keyOf(milkSolidsNotFatPart().figure)};
+    const Symbol salts = saltsDepressionSymbol(found.depressionOfSalts);
+    const Number factor{saltsTerm_k, "K"};
+    working.found(salts, Formula(factor) * (solids / Formula(waterSymbol(mix, shareOfWaterFrozen, working))), Source::Textbook);
+    const Symbol point{"T", "textbook", found.freezingPoint.value, "°C", phrase("freezing point by sucrose equivalents"),
+        working.keyOf("freezing_point_textbook_c")};
+    WorkingStep& last = working.found(
+        point, Formula(Number{0.0, "°C"}) - sugarsDepressionSymbol(found.depressionOfSugars) - salts, Source::Textbook);
+    last.range =
+        phrase("Made for sugars and milk. Alcohol, salt and acid, which the book does not treat, count by their molar mass.");
+}
+
 }  // namespace
 
-std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double shareOfWaterFrozen)
+std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double shareOfWaterFrozen, Working* working)
 {
     const double water_g = mix.water.value * (1.0 - shareOfWaterFrozen);
-    if (water_g <= 0.0)
-        return std::nullopt;
     TextbookFreezing result;
     result.sucroseEquivalents_per100gWater = 100.0 * mix.sucroseEquivalents.value / water_g;
-    result.depressionOfSugars = {depressionOfSucrose_k(result.sucroseEquivalents_per100gWater)};
+    if (water_g <= 0.0 || !std::isfinite(result.sucroseEquivalents_per100gWater)) {
+        if (working)
+            working->giveUp();
+        return std::nullopt;
+    }
+    if (working)
+        recordStrength(*working, mix, shareOfWaterFrozen, result.sucroseEquivalents_per100gWater);
+    result.depressionOfSugars = {depressionOfSucrose_k(result.sucroseEquivalents_per100gWater, working)};
     result.depressionOfSalts = {saltsTerm_k * mix.milkAndWheySolidsNotFat.value / water_g};
     result.freezingPoint = Celsius{0.0} - result.depressionOfSugars - result.depressionOfSalts;
     result.isBeyondTable = result.sucroseEquivalents_per100gWater > tableStep_g * static_cast<double>(depression_k.size() - 1);
+    if (working)
+        recordDepression(*working, mix, shareOfWaterFrozen, result);
     return result;
 }
 
-TextbookMix textbookMix(const Mix& mix)
+TextbookMix textbookMix(const Mix& mix, Working* working)
 {
     TextbookMix result;
     for (const Factor& factor : factors)
         result.sucroseEquivalents += mix[factor.constituent] * factor.sucrosePerGram;
     result.milkAndWheySolidsNotFat = mix.milkSolidsNotFat;
     result.water = mix[Constituent::Water];
+    if (working) {
+        std::vector<SeriesTerm> terms;
+        for (const Factor& factor : factors) {
+            const MixPart& part = partOf(factor.constituent);
+            const Symbol mass = massOf(factor.constituent, mix, *working);
+            const Symbol perGram{
+                "f", part.subscript, factor.sucrosePerGram, "", phrase("grams of sucrose that a gram of it counts as")};
+            if (mass.value > 0.0)
+                terms.push_back({part.label, mass * perGram});
+        }
+        working->found(equivalentsSymbol(result.sucroseEquivalents),
+            series("i", generalMass() * Symbol{"f", "i", 0.0, "", {}}, std::move(terms)), Source::TextbookFactors);
+    }
     return result;
 }
 

@@ -2,6 +2,7 @@
 // Source: H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6; table after A. Leighton, J. Dairy Sci. 10 (1927) 300.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 
 #include <optional>
@@ -24,10 +25,11 @@ struct TextbookFreezing {
     bool isBeyondTable = false;  // above 180 g per 100 g water, where the last step of the table is continued
 };
 
-/// Freezing point when a share of the water is frozen already. None without water.
-std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double shareOfWaterFrozen = 0.0);
+/// Freezing point when a share of the water is frozen already. None without water, or with next to none.
+std::optional<TextbookFreezing> textbookFreezing(
+    const TextbookMix& mix, double shareOfWaterFrozen = 0.0, Working* working = nullptr);
 
 /// The mix in the terms of the method: every dissolved thing by its factor to sucrose.
-TextbookMix textbookMix(const Mix& mix);
+TextbookMix textbookMix(const Mix& mix, Working* working = nullptr);
 
 }  // namespace firn

@@ -75,64 +75,125 @@ int decimalsOf(double value)
     return decimals;
 }
 
-Weighing byDensity(const Amount& amount, GramsPerMillilitre density, const std::string& source)
+Symbol amountSymbol(const Amount& amount)
 {
-    return {{millilitres(amount) * density.value},
-        phrase("density {0} g/mL, {1}", Figure{density.value, decimalsOf(density.value)}, source)};
+    return {"a", "", amount.value, std::string(factsOf(amount.unit).symbol), phrase("amount that the row asks for")};
 }
 
-Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient, std::string_view note)
+Symbol volumeSymbol(const Amount& amount)
+{
+    return {"V", "row", millilitres(amount), "mL", phrase("volume that the row asks for")};
+}
+
+Symbol measureSymbol(const Measure& measure)
+{
+    return {"m", "1", measure.grams.value, "g/" + std::string(factsOf(measure.unit).symbol), phrase("weight of one such measure")};
+}
+
+void recordVolume(Working& working, const Amount& amount)
+{
+    const UnitFacts& unit = factsOf(amount.unit);
+    const Symbol size{"v", "unit", unit.size, "mL/" + std::string(unit.symbol), phrase("volume of the unit")};
+    if (unit.size != 1.0)
+        working.found(volumeSymbol(amount), amountSymbol(amount) * size, Source::KitchenUnits).origin =
+            phrase("{0}", std::string(unit.source));
+}
+
+Weighing byDensity(const Amount& amount, GramsPerMillilitre density, const std::string& source, Working* working)
+{
+    Weighing result{{millilitres(amount) * density.value},
+        phrase("density {0} g/mL, {1}", Figure{density.value, decimalsOf(density.value)}, source)};
+    if (working) {
+        recordVolume(*working, amount);
+        const Symbol rho{"ρ", "", density.value, "g/mL", phrase("density")};
+        working->found(rowMass(result.mass), volumeSymbol(amount) * rho, Source::Catalogue).origin = result.how;
+    }
+    return result;
+}
+
+Weighing byMeasure(const Amount& amount, const Measure& measure, Sentence how, Working* working)
+{
+    Weighing result{measure.grams * amount.value, std::move(how)};
+    if (working)
+        working->found(rowMass(result.mass), amountSymbol(amount) * measureSymbol(measure), Source::Catalogue).origin = result.how;
+    return result;
+}
+
+Weighing byNearestMeasure(const Amount& amount, const Measure& measure, Working* working)
+{
+    const double size_ml = factsOf(measure.unit).size;
+    Weighing result{measure.grams * (millilitres(amount) / size_ml), scaledFrom(measure)};
+    if (working) {
+        recordVolume(*working, amount);
+        const Symbol size{"V", "1", size_ml, "mL", phrase("volume of the measure that was weighed")};
+        const Symbol weight{"m", "1", measure.grams.value, "g", phrase("weight of that measure")};
+        working->found(rowMass(result.mass), weight * volumeSymbol(amount) / size, Source::Catalogue).origin = result.how;
+    }
+    return result;
+}
+
+Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient, std::string_view note, Working* working)
 {
     const bool isMetric = amount.unit == Unit::Millilitre || amount.unit == Unit::Litre;
     if (isMetric && ingredient.density) {
-        return byDensity(amount, *ingredient.density, ingredient.densitySource);
+        return byDensity(amount, *ingredient.density, ingredient.densitySource, working);
     }
     if (const auto* own = measureOf(ingredient, amount.unit, note)) {
-        return Weighing{own->grams * amount.value, weighedBy(*own)};
+        return byMeasure(amount, *own, weighedBy(*own), working);
     }
     if (const auto* nearest = nearestMeasure(ingredient, millilitres(amount), note)) {
-        return Weighing{nearest->grams * (millilitres(amount) / factsOf(nearest->unit).size), scaledFrom(*nearest)};
+        return byNearestMeasure(amount, *nearest, working);
     }
     if (ingredient.density) {
-        return byDensity(amount, *ingredient.density, ingredient.densitySource);
+        return byDensity(amount, *ingredient.density, ingredient.densitySource, working);
     }
     return failure(phrase("{0} has no known density or cup weight: give it in grams.", ingredient.name));
 }
 
-Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient, std::string_view note)
+Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient, std::string_view note, Working* working)
 {
     const auto* piece = measureOf(ingredient, Unit::Piece, note);
     if (piece == nullptr) {
         return failure(phrase("The weight of one piece of {0} is not known: give it in grams.", ingredient.name));
     }
-    const Grams mass = piece->grams * amount.value;
-    return piece->note.empty() ? Weighing{mass, phrase("piece weight, {0}", piece->source)}
-                               : Weighing{mass, phrase("piece weight ({0}), {1}", piece->note, piece->source)};
+    return byMeasure(amount, *piece,
+        piece->note.empty() ? phrase("piece weight, {0}", piece->source)
+                            : phrase("piece weight ({0}), {1}", piece->note, piece->source),
+        working);
 }
 
 }  // namespace
 
-Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient, std::string_view note)
+Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient, std::string_view note, Working* working)
 {
     switch (factsOf(amount.unit).dimension) {
     case Dimension::Volume:
-        return weighVolume(amount, ingredient, note);
+        return weighVolume(amount, ingredient, note, working);
     case Dimension::Count:
-        return weighPieces(amount, ingredient, note);
+        return weighPieces(amount, ingredient, note, working);
     case Dimension::Share:
         return failure(
             phrase("A share of the mix can only be weighed together with the other rows: give {0} in grams.", ingredient.name));
     case Dimension::Mass:
         break;
     }
-    return *weighWithoutIngredient(amount);
+    return *weighWithoutIngredient(amount, working);
 }
 
-std::optional<Weighing> weighWithoutIngredient(const Amount& amount)
+std::optional<Weighing> weighWithoutIngredient(const Amount& amount, Working* working)
 {
     const auto& facts = factsOf(amount.unit);
-    return facts.dimension == Dimension::Mass ? std::optional(Weighing{{amount.value * facts.size}, phrase("weighed")})
-                                              : std::nullopt;
+    if (facts.dimension != Dimension::Mass)
+        return std::nullopt;
+    Weighing result{{amount.value * facts.size}, phrase("weighed")};
+    if (working) {
+        const Symbol unit{"u", "", facts.size, "g/" + std::string(facts.symbol), phrase("grams in one unit")};
+        const Formula inGrams = facts.size == 1.0 ? Formula(amountSymbol(amount)) : amountSymbol(amount) * Formula(unit);
+        working->found(rowMass(result.mass), inGrams, Source::KitchenUnits).origin = result.how;
+    }
+    return result;
 }
+
+Symbol rowMass(Grams mass) { return {"m", "row", mass.value, "g", phrase("mass of the row")}; }
 
 }  // namespace firn

@@ -9,12 +9,10 @@ namespace firn {
 
 namespace {
 
-/// Half of the spheroid's breadth. With half axes a (length) and b (breadth) V = 4/3 pi a b^2, in mm3.
-double halfBreadth_mm(const Egg& egg)
-{
-    const double volume_mm3 = 1000.0 * egg.mass.value / egg.density.value;
-    return std::cbrt(volume_mm3 * 3.0 / (4.0 * std::numbers::pi * egg.lengthToBreadth));
-}
+double volume_mm3(const Egg& egg) { return 1000.0 * egg.mass.value / egg.density.value; }
+
+/// Half of the spheroid's breadth. With half axes a (length) and b (breadth) V = 4/3 pi a b^2.
+double halfBreadth_mm(const Egg& egg) { return std::cbrt(volume_mm3(egg) * 3.0 / (4.0 * std::numbers::pi * egg.lengthToBreadth)); }
 
 /// Share of the volume that the cap above z has, z in units of the half axis from the middle.
 double capAbove(double z) { return (1.0 - z) * (1.0 - z) * (2.0 + z) / 4.0; }
@@ -28,9 +26,37 @@ double surfaceOf(double share)
     return (low + high) / 2.0;
 }
 
+void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const EggFloat& found, double z)
+{
+    const Symbol volume{"V", "egg", volume_mm3(egg), "mm³", phrase("volume of the egg")};
+    const Symbol mass{"m", "egg", egg.mass.value, "g", phrase("mass of the egg in its shell")};
+    const Symbol density{"ρ", "egg", egg.density.value, "g/mL", phrase("density of an egg about a week old")};
+    const Symbol ratio{"k", "", egg.lengthToBreadth, "", phrase("length to breadth")};
+    const Symbol half{"b", "", found.breadth.value / 2.0, "mm", phrase("half the breadth of the egg")};
+    const Symbol rho{"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix"), working.keyOf("readings.density_g_ml"), 4};
+    const double exposedShare = found.floats ? found.exposedVolumeShare : 0.0;
+    const Symbol exposed{"e", "", exposedShare, "", phrase("share of the egg's volume above the surface")};
+    const Symbol width{"w", "egg", found.exposedWidth.value, "mm", phrase("width of the shell that shows"),
+        working.keyOf("readings.egg.exposed_width_mm")};
+    working.found(exposed, function("max", {0.0, 1.0 - density / rho}), Source::Egg);
+    if (!found.floats) {
+        working.found(width, 0.0, Source::Egg).range = phrase("The egg is denser than the mix: it sinks, and nothing shows.");
+        return;
+    }
+    working.found(volume, 1000.0 * mass / density, Source::Egg);
+    working.found(half,
+        power(3.0 * volume / (4.0 * Formula(Symbol{"π", "", std::numbers::pi, "", phrase("pi")}) * ratio), 1.0 / Formula(3.0)),
+        Source::Egg);
+    const Symbol height{"z", "", z, "", phrase("height of the surface over the egg's middle, against b"), {}, 5};
+    working.solved(height, power(1.0 - height, 2.0) * (2.0 + height) / 4.0, exposed, Source::Egg,
+        phrase("Solved for z between -1 and 1: the cap of a spheroid above the surface."));
+    working.found(width, 2.0 * half * root(1.0 - power(height, 2.0)), Source::Egg).uncertainty =
+        phrase("Real eggs range from 1.03 to 1.09 g/mL, which is worth 6 °Bx either way.");
+}
+
 }  // namespace
 
-EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid)
+EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid, Working* working)
 {
     const double b_mm = halfBreadth_mm(egg);
     const double a_mm = b_mm * egg.lengthToBreadth;
@@ -40,14 +66,19 @@ EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid)
     result.length = {2.0 * a_mm};
     const double exposed = 1.0 - egg.density / liquid;
     result.floats = exposed > 0.0;
-    if (!result.floats)
+    if (!result.floats) {
+        if (working)
+            record(*working, egg, liquid, result, 1.0);
         return result;
+    }
     const double z = surfaceOf(exposed);
     const double waist = std::sqrt(1.0 - z * z);
     result.exposedVolumeShare = exposed;
     result.exposedWidth = {2.0 * b_mm * waist};
     result.exposedLength = {2.0 * a_mm * waist};
     result.exposedHeight = {b_mm * (1.0 - z)};
+    if (working)
+        record(*working, egg, liquid, result, z);
     return result;
 }
 

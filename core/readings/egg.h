@@ -1,6 +1,7 @@
 // The floating egg: a hen's egg in its shell shows a patch above the syrup, wider the denser the syrup is.
 #pragma once
 
+#include "derivation/working.h"
 #include "units/quantity.h"
 
 #include <optional>
@@ -26,7 +27,7 @@ struct EggFloat {
 
 /// Buoyancy of a spheroid of this egg's mass and density in a liquid. The geometry is exact; a real egg of unknown age may differ
 /// by 0.03 g/mL in density, which is worth 6 °Bx.
-EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid);
+EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid, Working* working = nullptr);
 
 /// The liquid in which the patch of this egg is so wide; none if that is wider than the egg, or more of it than half would show.
 std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth);

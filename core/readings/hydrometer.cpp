@@ -13,8 +13,6 @@ namespace firn {
 
 namespace {
 
-constexpr double air_g_mL = 0.0012;
-constexpr double modulus = 145.0;  // NBS Circular 440
 constexpr double highestSucrose_percent = 90.0;
 
 /// Cubic expansion of the soda-lime glass of hydrometers, 25e-6 a kelvin (from memory).
@@ -55,9 +53,9 @@ GramsPerMillilitre densityOnScale(const Hydrometer& instrument, double value)
     const Celsius made = temperatureOf(instrument.calibration);
     switch (instrument.scale) {
     case HydrometerScale::SpecificGravity:
-        return {value * (waterDensity(made).value - air_g_mL) + air_g_mL};
+        return {value * (waterDensity(made).value - densityOfAir.value) + densityOfAir.value};
     case HydrometerScale::Baume:
-        return waterDensity(made) * (modulus / (modulus - value));
+        return waterDensity(made) * (baumeModulus / (baumeModulus - value));
     case HydrometerScale::Brix:
         break;
     }
@@ -99,10 +97,10 @@ Hydrometer wholeScale(HydrometerScale scale, Calibration calibration)
 
 double specificGravityInAir(GramsPerMillilitre density, Celsius water)
 {
-    return (density.value - air_g_mL) / (waterDensity(water).value - air_g_mL);
+    return (density.value - densityOfAir.value) / (waterDensity(water).value - densityOfAir.value);
 }
 
-double baumeOf(GramsPerMillilitre density, Celsius water) { return modulus * (1.0 - waterDensity(water) / density); }
+double baumeOf(GramsPerMillilitre density, Celsius water) { return baumeModulus * (1.0 - waterDensity(water) / density); }
 
 GramsPerMillilitre densityAt(const Hydrometer& instrument, double value, Celsius temperature)
 {

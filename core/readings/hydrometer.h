@@ -32,6 +32,12 @@ std::span<const Hydrometer> commonHydrometers();
 /// A scale of this kind without ends, for readings of which nothing else is known.
 Hydrometer wholeScale(HydrometerScale scale, Calibration calibration = Calibration::At20C);
 
+/// What the densities of scales are weighed in.
+inline constexpr GramsPerMillilitre densityOfAir{0.0012};  // NBS Circular 440
+
+/// Modulus of °Bé for liquids heavier than water.
+inline constexpr double baumeModulus = 145.0;  // NBS Circular 440
+
 /// Specific gravity as scales and tables give it: both weighed in air of 1.2 mg/mL, against water at the temperature of the scale.
 double specificGravityInAir(GramsPerMillilitre density, Celsius water = {20.0});
 

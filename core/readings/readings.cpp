@@ -75,23 +75,47 @@ std::vector<Sentence> disturbances(const Mix& mix)
     return result;
 }
 
+void recordHydrometer(Workings& workings, const Readings& found)
+{
+    Working& ofGravity = workings.of("readings.specific_gravity_20_20");
+    const Symbol density{
+        "ρ", "mix", found.density.value, "g/mL", phrase("density of the mix"), ofGravity.keyOf("readings.density_g_ml"), 4};
+    const Symbol water{"ρ", "w", waterDensity({20.0}).value, "g/mL", phrase("density of water at 20 °C"), {}, 5};
+    const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
+    const Symbol gravity{"SG", "", found.specificGravity_20_20, "",
+        phrase("specific gravity, weighed in air against water at 20 °C"), ofGravity.keyOf("readings.specific_gravity_20_20"), 4};
+    ofGravity.found(gravity, (density - Formula(air)) / (water - Formula(air)), Source::SpecificGravity).range =
+        phrase("A hydrometer made for 20 °C, in a strained mix without bubbles.");
+    workings.of("readings.baume")
+        .found({"Bé", "", found.baume, "°Bé", phrase("degrees Baumé for liquids heavier than water")},
+            baumeModulus * (1.0 - water / density), Source::Baume)
+        .range = phrase("By true densities, not by those in air; a hydrometer made for 20 °C.");
+    workings.of("readings.temperature_c")
+        .found({"t", "read", found.temperature.value, "°C", phrase("temperature at which instruments are read")},
+            found.temperature.value, Source::Recipe);
+}
+
 }  // namespace
 
-std::optional<Readings> readings(const Mix& mix, Celsius temperature, const Egg& egg)
+std::optional<Readings> readings(const Mix& mix, Celsius temperature, const Egg& egg, Workings* workings)
 {
-    const auto index = refractiveIndexOf(mix, temperature);
-    const auto density = densityOf(mix, temperature);
+    const auto workingOf = [workings](const char* figure) { return workings ? &workings->of(figure) : nullptr; };
+    Working* const ofBrix = workingOf("readings.refractometer_brix");
+    const auto index = refractiveIndexOf(mix, temperature, ofBrix);
+    const auto density = densityOf(mix, temperature, index ? workingOf("readings.density_g_ml") : nullptr);
     if (!index || !density)
         return std::nullopt;
     Readings result;
     result.temperature = temperature;
     result.density = *density;
     result.refractiveIndex = *index;
-    result.refractometer_brix = brixOfRefractiveIndex(refractiveIndexSeen(*index, temperature));
+    result.refractometer_brix = brixShown(*index, temperature, ofBrix);
     result.specificGravity_20_20 = specificGravityInAir(*density);
     result.baume = baumeOf(*density);
-    result.egg = floatEgg(egg, *density);
+    result.egg = floatEgg(egg, *density, workingOf("readings.egg.exposed_width_mm"));
     result.disturbances = disturbances(mix);
+    if (workings)
+        recordHydrometer(*workings, result);
     return result;
 }
 

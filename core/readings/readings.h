@@ -1,6 +1,7 @@
 // What the cook's instruments show in a mix at a temperature, before anything freezes.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "readings/egg.h"
 #include "units/sentence.h"
@@ -21,7 +22,7 @@ struct Readings {
     std::vector<Sentence> disturbances;  // what makes these readings say something else than sugar
 };
 
-/// None for a mix without water or alcohol to read in.
-std::optional<Readings> readings(const Mix& mix, Celsius temperature, const Egg& egg = {});
+/// None for a mix without water or alcohol to read in. `workings`, if given, take each reading.
+std::optional<Readings> readings(const Mix& mix, Celsius temperature, const Egg& egg = {}, Workings* workings = nullptr);
 
 }  // namespace firn

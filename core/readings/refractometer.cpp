@@ -1,5 +1,6 @@
 #include "readings/refractometer.h"
 
+#include "mix/symbols.h"
 #include "solution/refraction.h"
 
 #include <algorithm>
@@ -12,6 +13,35 @@ namespace {
 
 /// What one kelvin is worth without compensation: OIV-MA-AS2-02, Table I, about 0.07 °Bx at 15 °C and 10 to 75 °Bx.
 constexpr double brixPerKelvin = 0.07;
+
+/// Fitted, together with warming() in refraction.cpp, to the OIV's Table I; a glass of index 1.7 whose index grows by 6e-6 a kelvin.
+constexpr double prismPerKelvin = 3.4e-6;
+
+void recordScale(Working& working, double index, Celsius temperature, std::optional<double> shown)
+{
+    if (!shown) {
+        working.giveUp();
+        return;
+    }
+    const Symbol seen{"n", "seen", refractiveIndexSeen(index, temperature), "", phrase("index that the scale seems to see"), {}, 5};
+    const Symbol prism{"k", "prism", prismPerKelvin, "1/K", phrase("change of the prism's own index, for each kelvin")};
+    const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature at which instruments are read"),
+        working.keyOf("readings.temperature_c")};
+    WorkingStep& byPrism = working.found(seen, indexSymbol(index) * (1.0 - prism * (at - Number{20.0, "°C"})), Source::Prism);
+    byPrism.range = phrase("From 5 to 17 °C as the OIV's table; above, the same physics, which no table at hand could check.");
+    byPrism.uncertainty = phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");
+    const Symbol brix{"B", "", *shown, "°Bx", phrase("what the refractometer shows")};
+    if (*shown <= 0.0) {
+        working.found(brix, 0.0, Source::SugarScale).range = phrase("The index is not above that of water: the scale shows 0.");
+        return;
+    }
+    WorkingStep& step = working.solved(brix, function("n_sucrose", {brix, Number{20.0, "°C"}}), seen, Source::SugarScale,
+        phrase("Solved for B between 0 and {0} °Bx: the sucrose solution at 20 °C with this index.", Figure{highestBrix, 0}));
+    step.range = phrase("A scale made for 20 °C, without temperature compensation.");
+    step.uncertainty =
+        phrase("0.1 °Bx for sugars in water, and 0.004 °Bx more for each kelvin above 20 °C; alcohol, milk and salts read "
+               "as sugar.");
+}
 
 double kelvinsOutside(Celsius temperature)
 {
@@ -31,9 +61,15 @@ std::span<const Refractometer> commonRefractometers()
 
 double refractiveIndexSeen(double index, Celsius temperature)
 {
-    // Fitted, together with warming() in refraction.cpp, to the OIV's Table I; a glass of index 1.7 whose index grows by 6e-6 a kelvin.
-    constexpr double prismPerKelvin = 3.4e-6;
     return index * (1.0 - prismPerKelvin * (temperature.value - 20.0));
+}
+
+std::optional<double> brixShown(double index, Celsius temperature, Working* working)
+{
+    const std::optional<double> shown = brixOfRefractiveIndex(refractiveIndexSeen(index, temperature));
+    if (working) [[unlikely]]
+        recordScale(*working, index, temperature, shown);
+    return shown;
 }
 
 double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature)
@@ -55,8 +91,7 @@ std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix
     else if (*index > refractiveIndexAt(instrument, instrument.to_brix, temperature) + rounding)
         reading.onScale = OnScale::Above;
     else
-        reading.value = instrument.compensates ? brixOfRefractiveIndex(*index, temperature)
-                                               : brixOfRefractiveIndex(refractiveIndexSeen(*index, temperature));
+        reading.value = instrument.compensates ? brixOfRefractiveIndex(*index, temperature) : brixShown(*index, temperature);
     return reading;
 }
 

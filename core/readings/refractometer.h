@@ -4,6 +4,7 @@
 // moves the scale as a sucrose solution would need it.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "readings/scale_reading.h"
 
@@ -29,6 +30,9 @@ inline constexpr Celsius compensatedTo{30.0};
 
 /// The index that the scale of an instrument without compensation seems to see: its prism's own index changes with temperature.
 double refractiveIndexSeen(double index, Celsius temperature);
+
+/// What a scale without compensation shows for the index of a liquid at this temperature: 0 for anything below water, none above 95 °Bx.
+std::optional<double> brixShown(double index, Celsius temperature, Working* working = nullptr);
 
 /// The true index, at this temperature, of whatever makes the instrument show this. The inverse of read().
 double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature);

@@ -4,6 +4,7 @@
 // water as in volume.h. Fat and undissolved solids are not in the light's way between their drops, but blur the boundary.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 
 #include <optional>
@@ -12,7 +13,10 @@ namespace firn {
 
 /// Valid from 0 to 60 °C. At 20 °C within 0.0001 of the CRC Handbook for sugars, salt and citric acid, 0.0003 for ethanol. None for a mix
 /// without liquid.
-std::optional<double> refractiveIndexOf(const Mix& mix, Celsius temperature);
+std::optional<double> refractiveIndexOf(const Mix& mix, Celsius temperature, Working* working = nullptr);
+
+/// The index as steps name it.
+Symbol indexSymbol(double index);
 
 /// Refractive index of pure water; standard values from memory, which the OIV's table of temperature corrections confirms.
 double refractiveIndexOfWater(Celsius temperature);

@@ -6,6 +6,7 @@
 // together are added up so; no measurement of such mixtures was available (a plain sum is said to hold below 5 % sucrose at 18 % ethanol).
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 
 #include <optional>
@@ -13,19 +14,25 @@
 namespace firn {
 
 /// Volume of the whole mix without air. Valid from 0 to 40 °C; from -20 °C with growing error.
-Millilitres volumeOf(const Mix& mix, Celsius temperature);
+Millilitres volumeOf(const Mix& mix, Celsius temperature, Working* working = nullptr);
 
 /// Density without air; none for an empty mix.
-std::optional<GramsPerMillilitre> densityOf(const Mix& mix, Celsius temperature);
+std::optional<GramsPerMillilitre> densityOf(const Mix& mix, Celsius temperature, Working* working = nullptr);
 
 /// How strong the solids and the ethanol are in the water of a mix.
 struct Strength {
     MassFraction dissolvedSolids;  // of solids and water
     MassFraction ethanol;          // of ethanol and water
 };
-Strength strengthOf(const Mix& mix);
+Strength strengthOf(const Mix& mix, Working* working = nullptr);
 
 /// Volume of what a refractometer or the water shares with light: water, dissolved solids, protein and ethanol.
-Millilitres liquidVolumeOf(const Mix& mix, Celsius temperature);
+Millilitres liquidVolumeOf(const Mix& mix, Celsius temperature, Working* working = nullptr);
+
+/// The volume as a step of a working.
+Symbol volumeSymbol(Millilitres volume, std::string subscript, Celsius temperature);
+/// The strength of the dissolved solids in the water, and that of the ethanol.
+Symbol solidsStrengthSymbol(const Strength& strength);
+Symbol ethanolStrengthSymbol(const Strength& strength);
 
 }  // namespace firn

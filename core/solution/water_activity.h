@@ -8,12 +8,13 @@
 // A single sugar has ln(1 - x) + Q z^2 g/(R T), the form of Norrish with the terms of Starzak and Peacock; several combine by Norrish's rule
 // (R. S. Norrish, J. Food Technol. 1 (1966) 25), so that two like sugars count as one. The three lines multiply as activities do after K. D.
 // Ross (Food Technol. 29(3) (1975) 26).
-// Constants, their sources, ranges and errors stand in water_activity.cpp and in docs/models.md. Beyond the strength to which a term is
+// Constants, their sources, ranges and errors stand in solute_activity.cpp and in docs/models.md. Beyond the strength to which a term is
 // trusted it goes on along its tangent, so that nothing turns wild. A flag says when the solutes together, each against the strongest
 // solution of it that was measured, exceed what was measured.
 // Protein and gums hold water that neither freezes nor dissolves anything; fat, starch, fibre and air do nothing.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "solution/ice_equilibrium.h"
 
@@ -25,10 +26,15 @@ namespace firn {
 /// range from 0.2 to 0.5).
 Grams unfreezableWater(const Mix& mix);
 
+/// The water that is left to freeze, and the liquid's ln a_w = A + B/T, as steps of a working name them.
+Symbol freeWaterSymbol(Grams freeWater);
+Symbol constantSymbol(const LnActivity& activity);
+Symbol perKelvinSymbol(const LnActivity& activity);
+
 /// The solutes of a mix, ready to be evaluated at any amount of liquid water.
 class Liquid {
 public:
-    explicit Liquid(const Mix& mix);
+    explicit Liquid(const Mix& mix, Working* working = nullptr);
 
     /// Water that can freeze: all of it less the unfreezable part.
     Grams freeWater() const { return m_freeWater; }
@@ -39,7 +45,7 @@ public:
     };
 
     /// The liquid when this much free water is left in it; must be more than 0 g.
-    State with(Grams liquidWater) const;
+    State with(Grams liquidWater, Working* working = nullptr) const;
 
     /// The same mix with another amount of ethanol.
     Liquid withEthanol(Grams ethanol) const;
@@ -48,6 +54,7 @@ private:
     struct Solute {
         std::size_t kind;  // index into the table of its group
         double moles;
+        Grams mass;
     };
     /// A list that stays on the stack: analysing is done at every keystroke.
     class Solutes {
@@ -61,8 +68,10 @@ private:
         std::size_t m_count = 0;
     };
 
-    LnActivity activityOfSugars(double liquidWater_g) const;
-    LnActivity trustedActivityOfSugars(double liquidWater_g) const;
+    LnActivity activityOfSugars(double liquidWater_g, Working* working) const;
+    LnActivity trustedActivityOfSugars(double liquidWater_g, Working* working = nullptr) const;
+    void recordSugars(
+        Working& working, double liquidWater_g, const LnActivity& activity, double sugarMoles, double z, double sum) const;
 
     Grams m_freeWater;
     Grams m_ethanol;

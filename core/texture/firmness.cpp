@@ -1,5 +1,7 @@
 #include "texture/firmness.h"
 
+#include "freezing/curve_working.h"
+
 #include <algorithm>
 #include <array>
 
@@ -29,7 +31,7 @@ constexpr std::array thresholds{
 
 std::string_view nameOf(Firmness firmness) { return thresholds[static_cast<std::size_t>(firmness)].name; }
 
-MassFraction iceWhere(Firmness firmness, Softening softening)
+MassFraction iceWhere(Firmness firmness, Softening softening, Working* working)
 {
     // Judgement: 50 % of air softens by about half a class, and fat above 10 % fills the mix like something that never freezes.
     constexpr double softeningOfAir = 0.04 / 50.0;
@@ -38,7 +40,19 @@ MassFraction iceWhere(Firmness firmness, Softening softening)
     if (ice <= 0.0)
         return {0.0};
     const double fatBeyond = std::max(0.0, softening.fat.value - fatOfIceCream);
-    return {(ice + softeningOfAir * softening.overrun_percent) * (1.0 - fatBeyond)};
+    const MassFraction result{(ice + softeningOfAir * softening.overrun_percent) * (1.0 - fatBeyond)};
+    if (working) {
+        const Symbol edge{
+            "e", "", 100.0 * ice, "%", phrase("ice at which “{0}” begins, without air or fat", std::string(nameOf(firmness)))};
+        const Symbol air{"o", "", softening.overrun_percent, "%", phrase("air that softens, of the mix's volume")};
+        const Symbol fat{"w", "fat", percent(softening.fat), "%", phrase("fat"), working->keyOf("percent.fat")};
+        const Formula beyond = function("max", {0.0, fat / 100.0 - fatOfIceCream});
+        WorkingStep& step = working->found(iceWantedSymbol(result),
+            (Formula(edge) + 100.0 * softeningOfAir * Formula(air)) * (1.0 - beyond), Source::ServingWindow);
+        step.uncertainty =
+            phrase("Edges of firmness are judgement to 3 points of ice, but for scoopable, and so is what air and fat do.");
+    }
+    return result;
 }
 
 Firmness firmnessOf(MassFraction ice, Softening softening)

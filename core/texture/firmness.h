@@ -12,7 +12,7 @@ struct Softening {
 };
 
 /// Ice, as share of the whole mix, at which a firmness begins. Zero for Liquid.
-MassFraction iceWhere(Firmness firmness, Softening softening);
+MassFraction iceWhere(Firmness firmness, Softening softening, Working* working = nullptr);
 
 Firmness firmnessOf(MassFraction ice, Softening softening);
 

@@ -1,5 +1,6 @@
 #include "texture/texture.h"
 
+#include "freezing/curve_working.h"
 #include "texture/firmness.h"
 #include "texture/spirit.h"
 #include "texture/texture_class.h"
@@ -35,27 +36,56 @@ bool isEatenCoarse(TextureClass c)
     return c == TextureClass::Granita || c == TextureClass::StillFrozenIce || c == TextureClass::Ice;
 }
 
-struct IceRange {
-    MassFraction least;
-    MassFraction most;
-};
+MassFraction given(MassFraction ice, Working* working)
+{
+    if (working)
+        working->found(iceWantedSymbol(ice), percent(ice), Source::ServingWindow).uncertainty =
+            phrase("Coarse ices are eaten drier than a scoop: judgement to 3 points of ice.");
+    return ice;
+}
 
-IceRange bestIce(TextureClass textureClass, Softening softening)
+MassFraction leastIce(TextureClass textureClass, Softening softening, Working* working)
 {
     // Coarse ices are eaten drier than a scoop, and folded ones softer: judgement.
     if (isEatenCoarse(textureClass))
-        return {{0.48}, {0.62}};
+        return given({0.48}, working);
     const bool isFolded = textureClass == TextureClass::Semifreddo;
-    return {iceWhere(isFolded ? Firmness::Soft : Firmness::Scoopable, softening), iceWhere(Firmness::Firm, softening)};
+    return iceWhere(isFolded ? Firmness::Soft : Firmness::Scoopable, softening, working);
+}
+
+MassFraction mostIce(TextureClass textureClass, Softening softening, Working* working)
+{
+    return isEatenCoarse(textureClass) ? given({0.62}, working) : iceWhere(Firmness::Firm, softening, working);
+}
+
+Celsius coldestToServe(std::optional<Celsius> withMostIce, Celsius freezerAt, Working* working)
+{
+    const Celsius coldest = std::max(withMostIce.value_or(coldestOfCurve), freezerAt);
+    if (working) {
+        const Symbol wanted =
+            withMostIce ? Symbol{"t", "", withMostIce->value, "°C", phrase("temperature with that much ice")}
+                        : Symbol{"t", "end", coldestOfCurve.value, "°C", phrase("end of the curve, with less ice than that")};
+        const Symbol freezer{"t", "freezer", freezerAt.value, "°C", phrase("temperature of the freezer")};
+        working->found({"t", "coldest", coldest.value, "°C", phrase("coldest at which it is best eaten")},
+            function("max", {wanted, freezer}), Source::ServingWindow);
+    }
+    return coldest;
 }
 
 /// Temperatures at which it is best eaten, no colder than the freezer that it comes from; none if the freezer is too warm for that.
-std::optional<TemperatureRange> servingWindow(const FreezingCurve& curve, IceRange ice, Celsius freezerAt)
+std::optional<TemperatureRange> servingWindow(
+    const FreezingCurve& curve, TextureClass textureClass, Softening softening, Celsius freezerAt, Workings* workings)
 {
-    const auto warmest = curve.temperatureWithIce(ice.least);
+    Working ofWarmest;
+    const auto warmest = curve.temperatureWithIce(
+        leastIce(textureClass, softening, workings ? &ofWarmest : nullptr), workings ? &ofWarmest : nullptr);
     if (!warmest || *warmest < freezerAt)
         return std::nullopt;
-    return TemperatureRange{*warmest, std::max(curve.temperatureWithIce(ice.most).value_or(coldestOfCurve), freezerAt)};
+    Working* const ofColdest = workings ? &workings->of("texture.serving_window_c.coldest") : nullptr;
+    const auto withMostIce = curve.temperatureWithIce(mostIce(textureClass, softening, ofColdest), ofColdest);
+    if (workings)
+        workings->of("texture.serving_window_c.warmest").add(ofWarmest.steps());
+    return TemperatureRange{*warmest, coldestToServe(withMostIce, freezerAt, ofColdest)};
 }
 
 Sentence processReason(Process process)
@@ -166,7 +196,7 @@ void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input
 
 }  // namespace
 
-Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input)
+Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings)
 {
     Texture result;
     result.process = input.process;
@@ -174,20 +204,21 @@ Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& 
     const double softeningAir_percent = input.process == Process::Churned ? input.overrun_percent : 0.0;
     const Softening softening{shareOf(mix[Constituent::Fat], mix), softeningAir_percent};
     result.regions = firmnessRegions(curve, softening);
+    const auto workingOf = [workings](const char* figure) { return workings ? &workings->of(figure) : nullptr; };
+    result.iceAtServing = curve.iceAt(input.serveAt, workingOf("texture.ice_percent_at_serving"));
+    result.iceInFreezer = curve.iceAt(input.freezerAt, workingOf("texture.ice_percent_in_freezer"));
     if (!curve.freezingPoint) {
         if (!mix.isEmpty())
             result.reasons.push_back(phrase("There is no water to freeze."));
         return result;
     }
-    result.iceAtServing = curve.iceAt(input.serveAt);
-    result.iceInFreezer = curve.iceAt(input.freezerAt);
     result.firmness = firmnessOf(result.iceAtServing, softening);
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
     result.willFreeze = ice >= holds;
     if (result.willFreeze) {
         result.textureClass = classOf(mix, input.process);
         if (result.textureClass != TextureClass::Ice && result.textureClass != TextureClass::StillFrozenIce)
-            result.servingWindow = servingWindow(curve, bestIce(result.textureClass, softening), input.freezerAt);
+            result.servingWindow = servingWindow(curve, result.textureClass, softening, input.freezerAt, workings);
     } else {
         result.textureClass = ice >= isSlush ? TextureClass::Slush : TextureClass::WillNotFreeze;
     }

@@ -78,6 +78,7 @@ struct Texture {
     std::optional<SpiritExcess> spiritExcess;
 };
 
-Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input);
+/// `workings`, if given, take the ice at serving and in the freezer, and the serving window.
+Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings = nullptr);
 
 }  // namespace firn

@@ -119,10 +119,53 @@ TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
     EXPECT_EQ(json.json()["ingredients"].toArray().size(), 0);
 }
 
+TEST_F(CommandLine, ExplainEndsWithTheReportsFigure)
+{
+    const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
+    const Outcome run = runFirn({"explain", "freezing_point_c", file, "--json"});
+    EXPECT_EQ(run.status, 0);
+    const QJsonObject json = run.json();
+    EXPECT_EQ(json["figure"].toString(), "freezing_point_c");
+    EXPECT_EQ(json["unit"].toString(), QStringLiteral("°C"));
+    EXPECT_EQ(json["value"].toDouble(), runFirn({"report", file, "--json"}).json()["freezing_point_c"].toDouble(1));
+    const QJsonArray steps = json["steps"].toArray();
+    ASSERT_GT(steps.size(), 3);
+    EXPECT_EQ(steps.last().toObject()["result"].toDouble(), json["value"].toDouble());
+    for (const QJsonValue& step : steps) {
+        for (const char* key : {"formula", "with_values", "source"})
+            EXPECT_FALSE(step.toObject()[QLatin1String(key)].toString().isEmpty()) << key;
+    }
+}
+
+TEST_F(CommandLine, ExplainHeedsConditionsAndComponents)
+{
+    const QString file = written("cup.firn",
+        R"({"format":"firn-recipe","version":1,"title":"Cup","components":[
+            {"name":"Granita","rows":[{"ingredient":"water","amount":75,"unit":"g"},{"ingredient":"sucrose","amount":25,"unit":"g"}]},
+            {"name":"Syrup","rows":[{"ingredient":"sucrose","amount":100,"unit":"g"}]}]})");
+    EXPECT_EQ(runFirn({"explain", "mass_g", file, "--json"}).json()["value"].toDouble(), 200.0);
+    EXPECT_EQ(runFirn({"explain", "mass_g", file, "--json", "--component", "granita"}).json()["value"].toDouble(), 100.0);
+    const QStringList warm{"texture.ice_percent_at_serving", file, "--json", "--component", "granita", "--serve-at", "-4,5"};
+    EXPECT_EQ(runFirn(QStringList{"explain"} + warm).json()["value"].toDouble(),
+        runFirn(QStringList{"report"} + warm.mid(1)).json()["texture"].toObject()["ice_percent_at_serving"].toDouble(1));
+}
+
+TEST_F(CommandLine, ExplainForPeople)
+{
+    const Outcome run = runFirn({"explain", "percent.sugars", "-"}, "75 g water\n25 g sucrose\n");
+    EXPECT_EQ(run.status, 0);
+    EXPECT_TRUE(run.output.startsWith(QStringLiteral("percent.sugars = 25 %\n"))) << run.output.toStdString();
+    EXPECT_TRUE(run.output.contains(QStringLiteral("w_sugars = 100 · 25 g / 100 g = 25 %"))) << run.output.toStdString();
+    expectRefusal(runFirn({"explain", "baume", "-"}, "75 g water\n"), "readings.baume");
+    expectRefusal(runFirn({"explain", "freezing_point_c", "-"}, "75 g sucrose\n"), "no water");
+    expectRefusal(runFirn({"explain", "freezing_point_c"}), "explain --help");
+}
+
 TEST_F(CommandLine, HelpAndVersion)
 {
     EXPECT_TRUE(runFirn({"--help"}).output.contains("firn report"));
     EXPECT_TRUE(runFirn({"report", "--help"}).output.contains("--serve-at"));
+    EXPECT_TRUE(runFirn({"explain", "--help"}).output.contains("FIGURE"));
     EXPECT_TRUE(runFirn({"ingredients", "--help"}).output.contains("SEARCH"));
     EXPECT_TRUE(runFirn({"picture", "--help"}).output.contains("--dark"));
     EXPECT_TRUE(runFirn({"read", "--help"}).output.contains("--alcohol-known"));

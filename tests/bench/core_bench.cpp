@@ -3,6 +3,7 @@
 #include "analysis/analysis.h"
 #include "exchange/catalogue_json.h"
 #include "exchange/files.h"
+#include "explain/explain.h"
 #include "readings/measurement.h"
 #include "solution/water_activity.h"
 
@@ -60,6 +61,16 @@ void analyseTwentyRows(benchmark::State& state)
         benchmark::DoNotOptimize(analyse(recipe, catalogue(), conditions));
 }
 BENCHMARK(analyseTwentyRows)->Unit(benchmark::kMicrosecond);
+
+/// The same with the working of every figure, and one derivation taken out: what opening a derivation costs.
+void explainTwentyRows(benchmark::State& state)
+{
+    const Recipe recipe = twentyRows();
+    const Conditions conditions;
+    for (auto _ : state)
+        benchmark::DoNotOptimize(explain("freezing_point_c", recipe, catalogue(), conditions));
+}
+BENCHMARK(explainTwentyRows)->Unit(benchmark::kMicrosecond);
 
 /// The curve by a bracketing root finder at each of its temperatures.
 void curveByRootFinder(const Mix& mix, const FreezingCurve& curve)

@@ -1,0 +1,60 @@
+#include "cli/arguments.h"
+#include "cli/command_line.h"
+#include "cli/recipe_argument.h"
+#include "cli/wishes.h"
+#include "document/built_in.h"
+#include "exchange/derivation.h"
+
+namespace firn::app {
+
+namespace {
+
+const QString description =
+    QStringLiteral("Prints how a figure of a recipe's report comes about, step by step. FIGURE is its key there:\n"
+                   "freezing_point_c, percent.sugars, readings.baume, rows[0].grams. FILE is as for report.");
+
+Result<std::string> derivationIn(const Arguments& arguments)
+{
+    if (arguments.operands().size() != 2)
+        return failure(phrase("Name a figure and one recipe. Run firn explain --help for how."));
+    const auto wishes = wishesIn(arguments);
+    if (!wishes)
+        return failure(wishes.error());
+    const auto catalogue = builtInCatalogue();
+    if (!catalogue)
+        return failure(catalogue.error());
+    const auto recipe = recipeIn(arguments.operands().back());
+    if (!recipe)
+        return failure(recipe.error());
+    const auto component = componentIn(*recipe, wishes->component);
+    if (!component)
+        return failure(component.error());
+    const std::string figure = arguments.operands().front().toStdString();
+    const auto derivation = explain(figure, *recipe, *catalogue, wishes->conditionsFor(*recipe), *component);
+    if (!derivation)
+        return failure(derivation.error());
+    return arguments.has(QStringLiteral("json")) ? derivationJson(*derivation) : derivationText(*derivation);
+}
+
+}  // namespace
+
+int explainCommand(const QStringList& words)
+{
+    Arguments arguments(
+        QStringLiteral("explain FIGURE FILE [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+                       "[--component NAME]"),
+        description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
+    if (const auto isRead = arguments.read(words); !isRead)
+        return fail(QString::fromStdString(english(isRead.error())));
+    if (arguments.wantsHelp()) {
+        print(arguments.help());
+        return 0;
+    }
+    const auto text = derivationIn(arguments);
+    if (!text)
+        return fail(QString::fromStdString(english(text.error())));
+    print(QString::fromStdString(*text));
+    return 0;
+}
+
+}  // namespace firn::app

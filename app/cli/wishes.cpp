@@ -1,0 +1,53 @@
+#include "cli/wishes.h"
+
+namespace firn::app {
+
+Conditions Wishes::conditionsFor(const Recipe& recipe) const
+{
+    Conditions conditions = conditionsOf(recipe);
+    conditions.serveAt = serveAt.value_or(conditions.serveAt);
+    conditions.freezerAt = freezerAt.value_or(conditions.freezerAt);
+    conditions.readAt = readAt.value_or(conditions.readAt);
+    conditions.process = process;
+    return conditions;
+}
+
+QList<QCommandLineOption> wishOptions()
+{
+    const QString degrees = QStringLiteral("C");
+    return {
+        {QStringLiteral("serve-at"), QStringLiteral("Served at so many degrees Celsius; the recipe's own, or -12."), degrees},
+        {QStringLiteral("freezer-at"), QStringLiteral("The freezer's temperature; the recipe's own, or -18."), degrees},
+        {QStringLiteral("read-at"), QStringLiteral("The temperature at which instruments are read; 20."), degrees},
+        {QStringLiteral("process"), QStringLiteral("still, scraped, churned or folded; the recipe's own, or churned."),
+            QStringLiteral("PROCESS")},
+        {QStringLiteral("component"), QStringLiteral("One component of the dessert; all of it as one mix."),
+            QStringLiteral("NAME")},
+    };
+}
+
+Result<Wishes> wishesIn(const Arguments& arguments)
+{
+    Wishes wishes;
+    const std::initializer_list<std::pair<QString, std::optional<Celsius>*>> temperatures{
+        {QStringLiteral("serve-at"), &wishes.serveAt},
+        {QStringLiteral("freezer-at"), &wishes.freezerAt},
+        {QStringLiteral("read-at"), &wishes.readAt},
+    };
+    for (const auto& [option, wish] : temperatures) {
+        const auto temperature = arguments.temperature(option);
+        if (!temperature)
+            return failure(temperature.error());
+        *wish = *temperature;
+    }
+    if (arguments.has(QStringLiteral("process"))) {
+        const std::string name = arguments.text(QStringLiteral("process")).toStdString();
+        wishes.process = processNamed(name);
+        if (!wishes.process)
+            return failure(phrase("\"{0}\" is no way to freeze. Choose still, scraped, churned or folded.", name));
+    }
+    wishes.component = arguments.text(QStringLiteral("component")).toStdString();
+    return wishes;
+}
+
+}  // namespace firn::app

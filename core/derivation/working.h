@@ -1,0 +1,59 @@
+// How figures were worked out. A model that is given a Working writes each of its steps into it as it goes, with the very numbers that it
+// computes with; without one it writes nothing and loses no time.
+#pragma once
+
+#include "derivation/formula.h"
+#include "derivation/source.h"
+
+#include <map>
+
+namespace firn {
+
+struct WorkingStep {
+    Symbol result;
+    Formula formula;  // an equation; where `method` says that it was solved, with the result somewhere in it
+    Source source;
+    std::optional<Sentence> origin = {};  // more of where this recipe's numbers come from
+    std::optional<Sentence> method = {};  // how it was solved or looked up, and between which bounds
+    std::optional<Sentence> range = {};   // where it holds, and what happens outside
+    std::optional<Sentence> uncertainty = {};
+};
+
+/// The steps of one figure, in order. The last one's result is the figure.
+class Working {
+public:
+    /// `home` stands before the keys of figures that steps refer to: "" for the dessert, "components[1]." for a part of it.
+    explicit Working(std::string home = {})
+        : m_home(std::move(home))
+    {
+    }
+
+    /// result = right; returned to add range and uncertainty.
+    WorkingStep& found(Symbol result, Formula right, Source source);
+    /// An equation that was solved for the result.
+    WorkingStep& solved(Symbol result, Formula left, Formula right, Source source, Sentence method);
+    void add(const std::vector<WorkingStep>& steps);
+    /// The figure turned out not to exist: there is nothing to show.
+    void giveUp() { m_steps.clear(); }
+
+    const std::vector<WorkingStep>& steps() const { return m_steps; }
+    const std::string& home() const { return m_home; }
+    std::string keyOf(std::string_view figure) const { return m_home + std::string(figure); }
+
+private:
+    std::string m_home;
+    std::vector<WorkingStep> m_steps;
+};
+
+/// The workings of all figures of an analysis, each by its key in the report.
+class Workings {
+public:
+    Working& of(const std::string& figure, const std::string& home = {});
+    const Working* find(const std::string& figure) const;
+    const std::map<std::string, Working, std::less<>>& all() const { return m_workings; }
+
+private:
+    std::map<std::string, Working, std::less<>> m_workings;
+};
+
+}  // namespace firn

@@ -1,0 +1,147 @@
+#include "exchange/derivation.h"
+
+#include "derivation/formula_text.h"
+#include "exchange/json.h"
+#include "exchange/plain_text.h"
+#include "explain/sources.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <iterator>
+
+namespace firn {
+
+namespace {
+
+constexpr std::size_t mostTermsOfALine = 4;
+const std::string indent = "     ";
+
+Number numberOf(const Symbol& symbol) { return {symbol.value, symbol.unit, true, symbol.decimals}; }
+
+std::string sourceOf(const WorkingStep& step)
+{
+    const std::string publication(factsOf(step.source).publication);
+    return step.origin ? publication + "; " + english(*step.origin) : publication;
+}
+
+Json symbolsIn(const WorkingStep& step)
+{
+    Json symbols = Json::array();
+    for (const Symbol& symbol : symbolsOf(step.formula)) {
+        symbols.push_back({{"symbol", textOf(symbol)}, {"meaning", english(symbol.meaning)}, {"value", symbol.value},
+            {"unit", symbol.unit}, {"figure", symbol.figure.empty() ? Json() : Json(symbol.figure)}});
+    }
+    return symbols;
+}
+
+Json termsIn(const WorkingStep& step)
+{
+    Json terms = Json::array();
+    if (const auto* all = termsOf(step.formula)) {
+        for (const SeriesTerm& term : *all)
+            terms.push_back({{"label", term.label}, {"formula", textOf(term.formula)},
+                {"with_values", textOf(withValues(term.formula))}, {"source", term.source}});
+    }
+    return terms;
+}
+
+Json optional(const std::optional<Sentence>& sentence) { return sentence ? Json(english(*sentence)) : Json(); }
+
+Json stepJson(const WorkingStep& step)
+{
+    return {{"formula", textOf(step.formula)}, {"with_values", textOf(withValues(step.formula, &step.result))},
+        {"result", step.result.value}, {"unit", step.result.unit}, {"source", sourceOf(step)}, {"symbol", textOf(step.result)},
+        {"meaning", english(step.result.meaning)}, {"symbols", symbolsIn(step)}, {"terms", termsIn(step)},
+        {"method", optional(step.method)}, {"range", optional(step.range)}, {"uncertainty", optional(step.uncertainty)}};
+}
+
+void write(std::string& page, std::string_view mark, const std::string& text)
+{
+    fmt::format_to(std::back_inserter(page), "{}{}\n", mark, printable(text));
+}
+
+/// "m_water: Water in the mix  [water_g]"
+std::string lineOf(const Symbol& symbol)
+{
+    const std::string line = textOf(symbol) + ": " + english(symbol.meaning);
+    return symbol.figure.empty() ? line : fmt::format("{}  [{}]", line, symbol.figure);
+}
+
+void writeFormula(std::string& page, const WorkingStep& step)
+{
+    const std::string result = valueText(numberOf(step.result));
+    const std::string withNumbers = textOf(withValues(step.formula, &step.result), mostTermsOfALine);
+    write(page, indent, step.method ? withNumbers : withNumbers + " = " + result);
+    if (step.method)
+        write(page, indent, textOf(step.result) + " = " + result);
+}
+
+/// The terms of a sum say what stands in them; elsewhere each symbol does.
+void writeSymbols(std::string& page, const WorkingStep& step)
+{
+    static const std::vector<SeriesTerm> none;
+    const auto* found = termsOf(step.formula);
+    const std::vector<SeriesTerm>& terms = found ? *found : none;
+    const auto isInTerms = [&](const Symbol& symbol) {
+        return std::ranges::any_of(terms, [&](const SeriesTerm& term) {
+            return std::ranges::any_of(symbolsOf(term.formula), [&](const Symbol& each) { return isSame(each, symbol); });
+        });
+    };
+    write(page, indent, textOf(step.result) + ": " + english(step.result.meaning));
+    for (const Symbol& symbol : symbolsOf(step.formula)) {
+        if (!isSame(symbol, step.result) && !isInTerms(symbol))
+            write(page, indent, lineOf(symbol));
+    }
+    for (const SeriesTerm& term : terms) {
+        const std::string source = term.source.empty() ? "" : "  (" + term.source + ")";
+        write(page, indent + "- ", term.label + ": " + textOf(withValues(term.formula)) + source);
+    }
+}
+
+void writeStep(std::string& page, const std::vector<WorkingStep>& steps, std::size_t index)
+{
+    const WorkingStep& step = steps[index];
+    write(page, fmt::format("{:2}.  ", index + 1), textOf(step.formula));
+    writeFormula(page, step);
+    writeSymbols(page, step);
+    using Note = std::pair<const char*, const std::optional<Sentence>*>;
+    for (const auto& [name, sentence] :
+        {Note{"How: ", &step.method}, {"Holds: ", &step.range}, {"Uncertain: ", &step.uncertainty}}) {
+        if (*sentence)
+            write(page, indent + name, english(**sentence));
+    }
+    const bool isSaid = index > 0 && sourceOf(steps[index - 1]) == sourceOf(step);
+    write(page, indent + "Source: ", isSaid ? "as before" : sourceOf(step));
+}
+
+}  // namespace
+
+std::string derivationJson(const Derivation& derivation)
+{
+    Json json;
+    json["format"] = "firn-derivation";
+    json["version"] = 1;
+    json["figure"] = derivation.figure;
+    json["meaning"] = english(derivation.result().meaning);
+    json["value"] = derivation.result().value;
+    json["unit"] = derivation.result().unit;
+    json["steps"] = Json::array();
+    for (const WorkingStep& step : derivation.steps)
+        json["steps"].push_back(stepJson(step));
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string derivationText(const Derivation& derivation)
+{
+    const Symbol& result = derivation.result();
+    std::string page;
+    write(page, "", fmt::format("{} = {}", derivation.figure, valueText(numberOf(result))));
+    write(page, "", english(result.meaning));
+    for (std::size_t i = 0; i < derivation.steps.size(); ++i) {
+        page += "\n";
+        writeStep(page, derivation.steps, i);
+    }
+    return page;
+}
+
+}  // namespace firn

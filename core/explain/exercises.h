@@ -1,0 +1,31 @@
+// Exercises made from a recipe, with numbers of their own for each seed, so that each student gets another sheet.
+#pragma once
+
+#include "explain/answer.h"
+#include "explain/explain.h"
+
+#include <cstdint>
+
+namespace firn {
+
+enum class ExerciseKind { SugarsByMass, SucroseToReach, FreezingPoint, Refractometer, Baume, IceWhenServed, AlcoholByVolume };
+
+struct Exercise {
+    ExerciseKind kind = ExerciseKind::SugarsByMass;
+    Sentence question;
+    ExpectedAnswer answer;
+    std::vector<Sentence> hints;        // each says more than the one before
+    std::vector<WorkingStep> solution;  // ends with the answer
+};
+
+struct ExerciseSheet {
+    std::uint64_t seed = 0;
+    Recipe recipe;  // with the amounts that the exercises are about
+    std::vector<Exercise> exercises;
+};
+
+/// A sheet of the exercises that the recipe has the stuff for: none on alcohol without alcohol, none at all for nothing. Seed 0 leaves the
+/// recipe's amounts as they are; any other one changes those of its rows by up to 15 %, in whole grams where they are in grams.
+ExerciseSheet exercisesFor(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::uint64_t seed);
+
+}  // namespace firn

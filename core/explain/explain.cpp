@@ -1,0 +1,30 @@
+#include "explain/explain.h"
+
+#include "explain/figures.h"
+
+namespace firn {
+
+ExplainedAnalysis analyseWithWorkings(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions,
+    std::optional<std::size_t> component, std::optional<std::size_t> stepsDone)
+{
+    ExplainedAnalysis result;
+    result.analysis = analyse(recipe, catalogue, conditions, component, stepsDone, &result.workings);
+    return result;
+}
+
+Result<Derivation> explain(const std::string& figure, const Workings& workings)
+{
+    if (const Working* working = workings.find(figure))
+        return Derivation{figure, working->steps()};
+    if (isFigure(figure))
+        return failure(phrase("This recipe has no {0}: {1}", figure, english(reasonForNone(figure))));
+    return failure(phrase("There is no figure “{0}”. Near to it: {1}.", figure, listOf(figuresNear(figure, workings))));
+}
+
+Result<Derivation> explain(const std::string& figure, const Recipe& recipe, const Catalogue& catalogue,
+    const Conditions& conditions, std::optional<std::size_t> component)
+{
+    return explain(figure, analyseWithWorkings(recipe, catalogue, conditions, component).workings);
+}
+
+}  // namespace firn

@@ -1,0 +1,113 @@
+#include "explain/figures.h"
+
+#include "units/text.h"
+
+#include <algorithm>
+#include <array>
+#include <numeric>
+#include <utility>
+
+namespace firn {
+
+namespace {
+
+constexpr std::size_t fewNear = 4;
+
+constexpr std::array<std::string_view, 11> missable{"freezing_point_c", "freezing_point_textbook_c", "glass_limit_c",
+    "texture.serving_window_c.warmest", "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix",
+    "readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
+
+/// "rows[]" of "rows[12].grams", with the rest: what is counted, without the number.
+std::string withoutNumbers(std::string_view key)
+{
+    std::string result;
+    bool isInside = false;
+    for (const char c : key) {
+        isInside = c == '[' || (isInside && c != ']');
+        if (!isInside || c == '[')
+            result += c;
+    }
+    return result;
+}
+
+/// How many letters have to be put in, taken out or changed to make one of the other (Levenshtein 1966).
+std::size_t distance(std::string_view a, std::string_view b)
+{
+    std::vector<std::size_t> row(b.size() + 1);
+    std::iota(row.begin(), row.end(), std::size_t{0});
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        std::size_t diagonal = std::exchange(row[0], i + 1);
+        for (std::size_t j = 0; j < b.size(); ++j) {
+            const std::size_t changed = diagonal + (a[i] == b[j] ? 0 : 1);
+            diagonal = row[j + 1];
+            row[j + 1] = std::min({row[j] + 1, row[j + 1] + 1, changed});
+        }
+    }
+    return row.back();
+}
+
+/// Far, unless one holds the other: "baume" is meant for "readings.baume".
+std::size_t strangeness(std::string_view typed, std::string_view key)
+{
+    const std::size_t apart = distance(typed, key);
+    return !typed.empty() && key.find(typed) != std::string_view::npos ? apart / 10 : apart;
+}
+
+}  // namespace
+
+std::span<const std::string_view> missableFigures() { return missable; }
+
+bool isFigure(std::string_view key)
+{
+    if (std::ranges::find(missable, key) != missable.end())
+        return true;
+    const std::string kind = withoutNumbers(key);
+    return kind == "rows[].grams" || kind == "freezing_curve[].temperature_c" || kind == "freezing_curve[].ice_percent_of_mass"
+           || kind == "freezing_curve[].water_frozen_percent";
+}
+
+Sentence reasonForNone(std::string_view key)
+{
+    if (key.starts_with("rows["))
+        return phrase("rows are counted from 0, through all components.");
+    if (key.starts_with("freezing_curve["))
+        return phrase("its curve is shorter; temperatures are counted from 0, the freezing point.");
+    if (key.starts_with("texture."))
+        return phrase("it is not scooped at any temperature of this freezer.");
+    if (key == "readings.refractometer_brix")
+        return phrase("the field of a refractometer stays dark.");
+    if (key.starts_with("readings."))
+        return phrase("there is no water or alcohol to read in.");
+    return phrase("there is no water to freeze.");
+}
+
+std::vector<std::string> figuresNear(std::string_view key, const Workings& workings)
+{
+    const std::string typed = lowered(key);
+    std::vector<std::pair<std::size_t, std::string>> found;
+    for (const auto& [figure, working] : workings.all()) {
+        // Rows, temperatures of the curve and single constituents are many, and hide what was meant.
+        const auto isUncalledFor = [&](std::string_view part) {
+            return figure.find(part) != std::string::npos && typed.find(part) == std::string::npos;
+        };
+        if (!working.steps().empty() && !isUncalledFor("[") && !isUncalledFor("constituents"))
+            found.emplace_back(strangeness(typed, figure), figure);
+    }
+    std::ranges::sort(found);
+    std::vector<std::string> keys;
+    for (const auto& each : found) {
+        if (keys.size() < fewNear)
+            keys.push_back(each.second);
+    }
+    return keys;
+}
+
+std::string listOf(const std::vector<std::string>& words)
+{
+    std::string list;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        list += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+    return list;
+}
+
+}  // namespace firn

@@ -1,0 +1,111 @@
+#include "explain/exercises.h"
+
+#include "exchange/files.h"
+
+#include "../shipped_catalogue.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <set>
+
+namespace firn {
+namespace {
+
+Recipe sample(const char* name)
+{
+    const auto path = std::filesystem::path(FIRN_SOURCE_DIR "/resources/samples") / name;
+    return *recipeFromContents(*contentsOf(path), path);
+}
+
+ExerciseSheet sheetOf(const Recipe& recipe, std::uint64_t seed) { return exercisesFor(recipe, shippedCatalogue(), {}, seed); }
+
+const Exercise* find(const ExerciseSheet& sheet, ExerciseKind kind)
+{
+    const auto found = std::ranges::find(sheet.exercises, kind, &Exercise::kind);
+    return found == sheet.exercises.end() ? nullptr : &*found;
+}
+
+TEST(Exercises, SolutionsEndWithTheAnswer)
+{
+    for (const char* name : {"pear-perry-sorbet.firn", "cucumber-gin-ice.firn", "toasted-buckwheat-ice-cream.firn"}) {
+        for (const std::uint64_t seed : {0u, 1u, 2u, 77u}) {
+            const ExerciseSheet sheet = sheetOf(sample(name), seed);
+            EXPECT_GE(sheet.exercises.size(), 5u) << name;
+            for (const Exercise& exercise : sheet.exercises) {
+                ASSERT_FALSE(exercise.solution.empty());
+                EXPECT_EQ(exercise.solution.back().result.value, exercise.answer.value);
+                EXPECT_EQ(exercise.solution.back().result.unit, exercise.answer.unit);
+                EXPECT_GE(exercise.hints.size(), 2u);
+                EXPECT_EQ(english(exercise.question).find('{'), std::string::npos) << english(exercise.question);
+                const std::string typed = english(phrase("{0} {1}", Figure{exercise.answer.value, 2}, exercise.answer.unit));
+                const auto judgement = judge(typed, exercise.answer);
+                ASSERT_TRUE(judgement) << typed;
+                EXPECT_EQ(judgement->verdict, Verdict::Right) << typed;
+            }
+        }
+    }
+}
+
+TEST(Exercises, TheSameSeedIsTheSameSheetAndAnotherOneIsAnother)
+{
+    const Recipe recipe = sample("pear-perry-sorbet.firn");
+    EXPECT_EQ(sheetOf(recipe, 0).recipe, recipe);
+    EXPECT_EQ(sheetOf(recipe, 5).recipe, sheetOf(recipe, 5).recipe);
+    std::set<double> answers;
+    for (std::uint64_t seed = 0; seed < 20; ++seed)
+        answers.insert(sheetOf(recipe, seed).exercises.front().answer.value);
+    EXPECT_EQ(answers.size(), 20u);
+}
+
+TEST(Exercises, AddingTheSucroseReachesWhatWasAskedFor)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {700, Unit::Gram}, {}, {}}, {"sucrose", {150, Unit::Gram}, {}, {}}};
+    for (const std::uint64_t seed : {0u, 3u, 9u}) {
+        ExerciseSheet sheet = sheetOf(recipe, seed);
+        const Exercise* exercise = find(sheet, ExerciseKind::SucroseToReach);
+        ASSERT_TRUE(exercise);
+        const double wanted_percent = std::get<Figure>(exercise->question.values[2]).value;
+        sheet.recipe.components.front().rows.push_back({"sucrose", {exercise->answer.value, Unit::Gram}, {}, {}});
+        EXPECT_NEAR(percent(analyse(sheet.recipe, shippedCatalogue(), {}).shares.sugars), wanted_percent, 1e-9);
+    }
+}
+
+TEST(Exercises, OnlyAboutWhatTheRecipeHas)
+{
+    EXPECT_TRUE(find(sheetOf(sample("cucumber-gin-ice.firn"), 0), ExerciseKind::AlcoholByVolume));
+    EXPECT_FALSE(find(sheetOf(sample("toasted-buckwheat-ice-cream.firn"), 0), ExerciseKind::AlcoholByVolume));
+    EXPECT_TRUE(sheetOf({}, 4).exercises.empty());
+}
+
+struct Typed {
+    const char* text;
+    Verdict verdict;
+};
+
+TEST(Answers, EitherMarkEitherMinusAndTheUnit)
+{
+    const ExpectedAnswer cold{-2.7, 0.2, "°C", 1};
+    for (const Typed& typed : {Typed{"-2.7 °C", Verdict::Right}, Typed{" −2,7°C ", Verdict::Right}, Typed{"-2.8 C", Verdict::Right},
+             Typed{"-2.9 °C", Verdict::Right}, Typed{"-2.7", Verdict::RightButNoUnit}, Typed{"2.7 °C", Verdict::TooHigh},
+             Typed{"-2.91 °C", Verdict::TooLow}, Typed{"-2.7 %", Verdict::WrongUnit}, Typed{"-2.7 °F", Verdict::WrongUnit}})
+        EXPECT_EQ(judge(typed.text, cold)->verdict, typed.verdict) << typed.text;
+    const ExpectedAnswer sugar{120.0, 2.0, "g", 0};
+    for (const Typed& typed : {Typed{"120 g", Verdict::Right}, Typed{"0,12 kg", Verdict::Right},
+             Typed{"121.5 grams", Verdict::Right}, Typed{"26 %", Verdict::WrongUnit}, Typed{"100 g", Verdict::TooLow}})
+        EXPECT_EQ(judge(typed.text, sugar)->verdict, typed.verdict) << typed.text;
+}
+
+TEST(Answers, WhatIsNoNumberIsRefusedInOneSentence)
+{
+    for (const char* text : {"", "cold", "--2 °C", "1/0 g", "nan", "%"}) {
+        const auto judgement = judge(text, {1.0, 0.1, "g", 1});
+        const bool isRefused = !judgement || judgement->verdict == Verdict::WrongUnit;
+        EXPECT_TRUE(isRefused) << text;
+    }
+    EXPECT_EQ(english(judge("<b>cold</b>", {1.0, 0.1, "g", 1}).error()),
+        "“<b>cold</b>” is no answer: type a number and its unit, such as 26 % or -2.7 °C.");
+}
+
+}  // namespace
+}  // namespace firn

@@ -1,0 +1,82 @@
+#include "derivation/formula_text.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+
+namespace firn {
+namespace {
+
+Symbol symbol(const char* name, const char* subscript, double value, const char* unit)
+{
+    return {name, subscript, value, unit, {}};
+}
+
+const Symbol mass = symbol("m", "sugars", 120.5, "g");
+const Symbol whole = symbol("m", "mix", 1000.0, "g");
+const Symbol cold = symbol("T", "", -2.5, "°C");
+const Symbol density = symbol("ρ", "", 1.25, "g/mL");
+
+std::string shown(const Formula& formula) { return textOf(formula) + " | " + textOf(withValues(formula)); }
+
+TEST(Formula, OneLineWithAndWithoutValues)
+{
+    EXPECT_EQ(shown(100.0 * (mass / Formula(whole))), "100 · m_sugars / m_mix | 100 · 120.5 g / 1000 g");
+    EXPECT_EQ(shown(mass / Formula(density)), "m_sugars / ρ | 120.5 g / (1.25 g/mL)");
+    EXPECT_EQ(shown(1.0 / (1.0 - mass / Formula(whole))), "1 / (1 − m_sugars / m_mix) | 1 / (1 − 120.5 g / 1000 g)");
+    EXPECT_EQ(shown(power(1.0 - Formula(cold), 2.0)), "(1 − T)² | (1 − (−2.5 °C))²");
+    EXPECT_EQ(shown(power(cold, 1.5)), "T^1.5 | (−2.5 °C)^1.5");
+    EXPECT_EQ(shown(root(mass * Formula(whole))), "√(m_sugars · m_mix) | √(120.5 g · 1000 g)");
+    EXPECT_EQ(shown(-(Formula(mass) + whole)), "−(m_sugars + m_mix) | −(120.5 g + 1000 g)");
+    EXPECT_EQ(shown(mass - (Formula(whole) - cold)), "m_sugars − (m_mix − T) | 120.5 g − (1000 g − (−2.5 °C))");
+    EXPECT_EQ(shown(whole * Formula(cold)), "m_mix · T | 1000 g · (−2.5 °C)");
+    EXPECT_EQ(shown(equation(cold, ln(mass))), "T = ln(m_sugars) | −2.5 °C = ln(120.5 g)");
+}
+
+TEST(Formula, AnEquationKeepsWhatItFinds)
+{
+    EXPECT_EQ(textOf(withValues(equation(mass, whole / Formula(density)), &mass)), "m_sugars = 1000 g / (1.25 g/mL)");
+}
+
+TEST(Formula, LongSumsFoldAndKeepTheirTerms)
+{
+    std::vector<SeriesTerm> terms;
+    for (int i = 1; i <= 14; ++i)
+        terms.push_back({"row", symbol("m", "i", i, "g")});
+    const Formula sum = series("i", symbol("m", "i", 0, "g"), terms);
+    EXPECT_EQ(textOf(sum), "Σ_i m_i");
+    EXPECT_EQ(textOf(withValues(sum), 3), "1 g + 2 g + … + 14 g (14 terms)");
+    EXPECT_EQ(textOf(withValues(2.0 * sum), 2), "2 · (1 g + … + 14 g (14 terms))");
+    EXPECT_EQ(termsOf(1.0 / sum)->size(), 14u);
+    EXPECT_EQ(valueOf(sum), 105.0);
+    EXPECT_EQ(textOf(withValues(series("i", mass, {}))), "0");
+    EXPECT_EQ(termsOf(mass), nullptr);
+}
+
+TEST(Formula, AmountsToWhatItSays)
+{
+    EXPECT_DOUBLE_EQ(*valueOf(100.0 * (mass / Formula(whole))), 12.05);
+    EXPECT_DOUBLE_EQ(*valueOf(root(power(Formula(cold), 2.0))), 2.5);
+    EXPECT_DOUBLE_EQ(*valueOf(function("max", {0.0, cold})), 0.0);
+    EXPECT_DOUBLE_EQ(*valueOf(function("min", {0.0, cold})), -2.5);
+    EXPECT_DOUBLE_EQ(*valueOf(polynomial({1.0, 0.0, -2.0}, cold)), -11.5);
+    EXPECT_FALSE(valueOf(1.0 + function("CRC", {cold})).has_value());
+}
+
+TEST(Formula, ValuesHaveFourDigitsUnlessTheySayOtherwise)
+{
+    const auto text = [](double value, std::optional<int> decimals = {}) { return valueText({value, "", true, decimals}); };
+    EXPECT_EQ(text(22.18), "22.18");
+    EXPECT_EQ(text(0.4740), "0.474");
+    EXPECT_EQ(text(-2.7452), "−2.745");
+    EXPECT_EQ(text(12345.67), "12345.7");
+    EXPECT_EQ(text(0.0), "0");
+    EXPECT_EQ(text(-0.0), "0");
+    EXPECT_EQ(text(1.104, 4), "1.1040");
+    EXPECT_EQ(text(-0.00001, 2), "0.00");
+    EXPECT_EQ(text(0.00001234), "1.23e-05");
+    EXPECT_EQ(text(HUGE_VAL), "∞");
+    EXPECT_EQ(valueText({0.25, "g"}), "0.25 g");
+}
+
+}  // namespace
+}  // namespace firn
