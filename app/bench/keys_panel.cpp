@@ -25,6 +25,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+I"), tr("opens the catalogue, where Enter puts an ingredient in the recipe")},
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
         {tr("Ctrl+M"), tr("measures the mix and puts it right")},
+        {tr("Ctrl+E"), tr("shows how a figure comes about")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},
     };
     constexpr int columnPairs = 2;

@@ -15,12 +15,14 @@
 #include "document/pantry.h"
 #include "document/places.h"
 #include "gauges/caution_strip.h"
+#include "gauges/figures_panel.h"
 #include "gauges/freezing_chart.h"
 #include "gauges/readings_panel.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/texture_panel.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "teach/derivation_window.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -83,6 +85,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_sheet(new RecipeSheet(m_document))
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
+    , m_derivations(new DerivationWindow(m_document, this))
 {
     setAcceptDrops(true);
     m_document.setInstruments(rememberedInstruments());
@@ -95,6 +98,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     setCentralWidget(centre);
 
     buildPanels();
+    connect(m_sheet->findChild<FiguresPanel*>(), &FiguresPanel::figureChosen, m_derivations, &DerivationWindow::open);
     buildMenus();
     drawIcons();
     connect(&m_sheet->table()->rows(), &QAbstractItemModel::dataChanged, this, [this] {
@@ -144,7 +148,8 @@ QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWid
 
 void MainWindow::buildPanels()
 {
-    addPanel<SugarScale>(QStringLiteral("sugar"), tr("Sugar"));
+    auto* sugar = addPanel<SugarScale>(QStringLiteral("sugar"), tr("Sugar"));
+    connect(sugar, &SugarScale::figureChosen, m_derivations, &DerivationWindow::open);
     auto* chart = addPanel<FreezingChart>(QStringLiteral("freezing"), tr("Freezing curve"));
     addPanel<TexturePanel>(QStringLiteral("texture"), tr("Texture"));
     auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));

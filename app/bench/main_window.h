@@ -14,6 +14,7 @@ class Pantry;
 class Questions;
 class RecipeSheet;
 class RowActions;
+class DerivationWindow;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -62,6 +63,7 @@ private:
     RecipeSheet* m_sheet;
     FileActions* m_files;
     RowActions* m_rows;
+    DerivationWindow* m_derivations;
     QList<QDockWidget*> m_docks;
     QDockWidget* m_scale = nullptr;
     Gesture m_markerGesture;

@@ -11,6 +11,7 @@
 #include "gauges/wording.h"
 #include "measure/measure_window.h"
 #include "syrups/syrups_window.h"
+#include "teach/derivation_window.h"
 
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -70,6 +71,7 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     menu.addAction(tr("&Measure and correct…"), QKeySequence(tr("Ctrl+M")), this, [this] { showMeasuring(m_document, *this); });
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
+    menu.addAction(m_derivations->openAction());
     menu.addSeparator();
     menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);

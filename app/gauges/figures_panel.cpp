@@ -4,6 +4,7 @@
 #include "gauges/wording.h"
 
 #include <QLocale>
+#include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -24,6 +25,7 @@ FiguresPanel::FiguresPanel(QWidget* parent)
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+    setMouseTracking(true);
     show(Analysis{});
 }
 
@@ -48,21 +50,23 @@ void FiguresPanel::show(const Analysis& analysis)
     const std::optional<FreezingPoint>& freezingPoint = analysis.freezing.freezingPoint;
     const QString alcoholByVolume = withUnit(figure(analysis.alcohol_percentByVolume, 1), QStringLiteral("%"));
     m_items.clear();
-    add(tr("mass"), gramsText(analysis.mass), amount);
-    add(tr("volume at 20 °C"), millilitresText(analysis.volume_20c), amount);
+    add(tr("mass"), gramsText(analysis.mass), amount, "mass_g");
+    add(tr("volume at 20 °C"), millilitresText(analysis.volume_20c), amount, "volume_ml_20c");
     if (analysis.overrun_percent > 0.0)
-        add(tr("with air"), millilitresText(analysis.finishedVolume), amount);
-    add(tr("total solids"), percentText(totalSolids), share);
-    add(tr("sugars"), percentText(sugars), share);
-    add(tr("fat"), percentText(fat), share);
-    add(tr("protein"), percentText(protein), share);
-    add(tr("freezing point"), freezingPoint ? degrees(freezingPoint->temperature) : none, temperature);
-    add(tr("by the textbook"), analysis.textbook ? degrees(analysis.textbook->freezingPoint) : none, temperature);
-    add(tr("alcohol by mass"), percentText(alcohol), share);
-    add(tr("alcohol by volume"), alcoholByVolume, share);
-    add(tr("as sweet as sucrose at"), withUnit(figure(analysis.sweetness_percentSucrose, 0), QStringLiteral("%")), share);
+        add(tr("with air"), millilitresText(analysis.finishedVolume), amount, "");
+    add(tr("total solids"), percentText(totalSolids), share, "percent.total_solids");
+    add(tr("sugars"), percentText(sugars), share, "percent.sugars");
+    add(tr("fat"), percentText(fat), share, "percent.fat");
+    add(tr("protein"), percentText(protein), share, "percent.protein");
+    add(tr("freezing point"), freezingPoint ? degrees(freezingPoint->temperature) : none, temperature, "freezing_point_c");
+    add(tr("by the textbook"), analysis.textbook ? degrees(analysis.textbook->freezingPoint) : none, temperature,
+        "freezing_point_textbook_c");
+    add(tr("alcohol by mass"), percentText(alcohol), share, "percent.alcohol");
+    add(tr("alcohol by volume"), alcoholByVolume, share, "percent.alcohol_by_volume");
+    add(tr("as sweet as sucrose at"), withUnit(figure(analysis.sweetness_percentSucrose, 0), QStringLiteral("%")), share,
+        "sweetness_percent_sucrose");
     if (analysis.lactose_gPer100gWater >= leastLactose_g)
-        add(tr("lactose in 100 g water"), lactoseText(analysis.lactose_gPer100gWater), share);
+        add(tr("lactose in 100 g water"), lactoseText(analysis.lactose_gPer100gWater), share, "lactose_g_per_100_g_water");
     QStringList spoken;
     for (const Item& item : m_items)
         spoken << tr("%1: %2", "a figure and its value").arg(item.label, item.beforeMark + item.afterMark);
@@ -71,13 +75,13 @@ void FiguresPanel::show(const Analysis& analysis)
     update();
 }
 
-void FiguresPanel::add(const QString& label, const QString& figureWithUnit, const QString& widest)
+void FiguresPanel::add(const QString& label, const QString& figureWithUnit, const QString& widest, const char* key)
 {
     const QChar decimalMark = QLocale().decimalPoint().at(0);
     const auto mark = std::find_if(
         figureWithUnit.begin(), figureWithUnit.end(), [decimalMark](QChar c) { return c.isSpace() || c == decimalMark; });
     const auto length = mark - figureWithUnit.begin();
-    m_items.push_back({label, figureWithUnit.left(length), figureWithUnit.mid(length), widest});
+    m_items.push_back({label, figureWithUnit.left(length), figureWithUnit.mid(length), widest, QLatin1String(key)});
 }
 
 int FiguresPanel::Column::width() const { return label + closeSpace + beforeMark + afterMark; }
@@ -112,33 +116,71 @@ int FiguresPanel::rowsIn(int width) const
     return items;
 }
 
-void FiguresPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
+/// Of each figure, column by column.
+std::vector<QRect> FiguresPanel::places() const
 {
-    if (m_isEmpty) {
-        paintHint(painter, rect(), valueText(), colours);
-        return;
-    }
     const int rows = rowsIn(width()), rowHeight = lineHeight(font()) + gridStep / 2;
     const std::vector<Column> columns = columnsOf(rows);
     int spare = width() + columnGap;
     for (const Column& column : columns)
         spare -= column.width() + columnGap;
     const int stretch = std::clamp(spare / static_cast<int>(columns.size()), 0, 2 * columnGap);
-    double left = 0.0;
+    std::vector<QRect> places;
+    int left = 0;
     for (std::size_t c = 0; c < columns.size(); ++c) {
-        const double mark = left + columns[c].label + closeSpace + columns[c].beforeMark;
-        const auto first = c * static_cast<std::size_t>(rows),
-                   last = std::min(m_items.size(), first + static_cast<std::size_t>(rows));
-        int baseline = fontMetrics().ascent();
-        for (std::size_t i = first; i < last; ++i, baseline += rowHeight) {
-            const Item& item = m_items[i];
-            painter.setPen(colours.quietInk);
-            painter.drawText(QPointF(left, baseline), item.label);
-            painter.setPen(colours.ink);
-            painter.drawText(QPointF(mark - fontMetrics().horizontalAdvance(item.beforeMark), baseline), item.beforeMark);
-            painter.drawText(QPointF(mark, baseline), item.afterMark);
-        }
+        for (int row = 0; row < rows && places.size() < m_items.size(); ++row)
+            places.emplace_back(left, row * rowHeight, columns[c].width(), rowHeight);
         left += columns[c].width() + columnGap + stretch;
+    }
+    return places;
+}
+
+QRect FiguresPanel::placeOf(const QString& figure) const
+{
+    const auto found = std::ranges::find(m_items, figure, &Item::key);
+    return m_isEmpty || found == m_items.end() ? QRect() : places()[static_cast<std::size_t>(found - m_items.begin())];
+}
+
+QString FiguresPanel::figureAt(const QPoint& point) const
+{
+    if (m_isEmpty)
+        return {};
+    const std::vector<QRect> all = places();
+    const auto found = std::ranges::find_if(all, [&](const QRect& place) { return place.contains(point); });
+    return found == all.end() ? QString() : m_items[static_cast<std::size_t>(found - all.begin())].key;
+}
+
+void FiguresPanel::mouseMoveEvent(QMouseEvent* event)
+{
+    setCursor(figureAt(event->pos()).isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+}
+
+void FiguresPanel::mouseReleaseEvent(QMouseEvent* event)
+{
+    const QString figure = event->button() == Qt::LeftButton ? figureAt(event->pos()) : QString();
+    if (!figure.isEmpty())
+        emit figureChosen(figure);
+}
+
+void FiguresPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
+{
+    if (m_isEmpty) {
+        paintHint(painter, rect(), valueText(), colours);
+        return;
+    }
+    const std::vector<Column> columns = columnsOf(rowsIn(width()));
+    const auto rows = static_cast<std::size_t>(rowsIn(width()));
+    const std::vector<QRect> all = places();
+    for (std::size_t i = 0; i < m_items.size(); ++i) {
+        const Item& item = m_items[i];
+        const Column& column = columns[i / rows];
+        const int left = all[i].left(), mark = left + column.label + closeSpace + column.beforeMark;
+        const int baseline = all[i].top() + fontMetrics().ascent();
+        painter.setPen(colours.quietInk);
+        painter.drawText(QPointF(left, baseline), item.label);
+        painter.setPen(colours.ink);
+        painter.drawText(QPointF(mark - fontMetrics().horizontalAdvance(item.beforeMark), baseline), item.beforeMark);
+        painter.drawText(QPointF(mark, baseline), item.afterMark);
     }
 }
 

@@ -18,10 +18,19 @@ public:
     QSize minimumSizeHint() const override;
     int heightForWidth(int width) const override;
 
+    /// Where a figure of the report stands, label and all; an empty place where it is not shown.
+    QRect placeOf(const QString& figure) const;
+
 public slots:
     void show(const firn::Analysis& analysis);
 
+signals:
+    /// A figure was clicked; its key in the report.
+    void figureChosen(const QString& figure);
+
 protected:
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void paintGauge(QPainter& painter, const GaugeColours& colours) override;
 
 private:
@@ -30,6 +39,7 @@ private:
         QString beforeMark;  // the figure up to its decimal mark …
         QString afterMark;   // … and from there on, with the unit
         QString widest;      // what beforeMark may grow to without moving its neighbours
+        QString key;         // of the figure in the report
     };
 
     /// The widest of each in one column, pixels.
@@ -40,7 +50,9 @@ private:
         int width() const;
     };
 
-    void add(const QString& label, const QString& figureWithUnit, const QString& widest);
+    void add(const QString& label, const QString& figureWithUnit, const QString& widest, const char* key);
+    std::vector<QRect> places() const;
+    QString figureAt(const QPoint& point) const;
     std::vector<Column> columnsOf(int rows) const;
     int rowsIn(int width) const;
 

@@ -4,6 +4,7 @@
 #include "gauges/wording.h"
 
 #include <QEvent>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
@@ -42,6 +43,7 @@ SugarScale::SugarScale(QWidget* parent)
     : Gauge(tr("Sugar scale"), parent)
 {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setMouseTracking(true);
     show(Analysis{});
 }
 
@@ -151,6 +153,28 @@ void SugarScale::paintGauge(QPainter& painter, const GaugeColours& colours)
         paintNeedle(painter, colours);
     if (!m_isEmpty && m_measured)
         paintMeasured(painter, colours);
+}
+
+/// The sugars stand at the left, the reading at the right.
+QString SugarScale::figureAt(const QPoint& point) const
+{
+    if (m_isEmpty || point.y() >= lineHeight(figureFont(font())))
+        return {};
+    if (point.x() < width() / 2)
+        return QStringLiteral("percent.sugars");
+    return m_refractometer_brix ? QStringLiteral("readings.refractometer_brix") : QString();
+}
+
+void SugarScale::mouseMoveEvent(QMouseEvent* event)
+{
+    setCursor(figureAt(event->pos()).isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+}
+
+void SugarScale::mouseReleaseEvent(QMouseEvent* event)
+{
+    const QString figure = event->button() == Qt::LeftButton ? figureAt(event->pos()) : QString();
+    if (!figure.isEmpty())
+        emit figureChosen(figure);
 }
 
 void SugarScale::paintFigures(QPainter& painter, const GaugeColours& colours) const

@@ -1,0 +1,277 @@
+#include "teach/derivation_window.h"
+
+#include "bench/tool_tip.h"
+#include "exchange/derivation.h"
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+#include "teach/derivation_page.h"
+#include "teach/figure_link.h"
+#include "teach/figure_wording.h"
+#include "teach/listed_figures.h"
+#include "teach/step_view.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QShortcut>
+#include <QShowEvent>
+#include <QSplitter>
+#include <QToolBar>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace firn::app {
+
+namespace {
+
+constexpr QSize usualSize{980, 640};
+constexpr int listWidth_px = 320;
+constexpr int narrowestPage_px = 480;
+constexpr int narrowestList_px = 220;
+constexpr int targetHeight_px = 24;
+constexpr int keyRole = Qt::UserRole;
+constexpr double pictureScale = 2.0;  // sharp on paper, too
+
+/// What the figure means; of a row, what it says.
+QString titleOf(const QString& figure, const Symbol& result, const Analysis& analysis)
+{
+    std::size_t row = 0;
+    for (const auto& component : analysis.components) {
+        for (const RowAnalysis& each : component) {
+            if (figure == QStringLiteral("rows[%1].grams").arg(row++))
+                return DerivationWindow::tr("Mass of the row “%1”").arg(plain(each.text));
+        }
+    }
+    return capitalised(plain(result.meaning));
+}
+
+}  // namespace
+
+DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
+    : QWidget(parent, Qt::Window)
+    , m_document(document)
+    , m_open(new QAction(tr("&How a figure comes about…"), this))
+    , m_figures(new QTreeWidget)
+    , m_page(new QScrollArea)
+{
+    setWindowTitle(tr("How a figure comes about"));
+    resize(usualSize);
+    m_open->setShortcut(tr("Ctrl+E"));
+    connect(m_open, &QAction::triggered, this, &DerivationWindow::openList);
+
+    m_figures->setObjectName(QStringLiteral("allFigures"));
+    m_figures->setAccessibleName(tr("All figures"));
+    m_figures->setColumnCount(2);
+    m_figures->setHeaderHidden(true);
+    m_figures->setMinimumWidth(narrowestList_px);
+    m_figures->setRootIsDecorated(false);
+    m_figures->header()->setStretchLastSection(false);
+    m_figures->header()->setSectionResizeMode(0, QHeaderView::Stretch);
+    m_figures->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+    const auto openItem = [this](QTreeWidgetItem* item) { open(item->data(0, keyRole).toString()); };
+    connect(m_figures, &QTreeWidget::itemClicked, this, openItem);
+    connect(m_figures, &QTreeWidget::itemActivated, this, openItem);
+
+    m_page->setWidgetResizable(true);
+    m_page->setMinimumWidth(narrowestPage_px);
+    m_page->setFrameShape(QFrame::NoFrame);
+    m_page->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_page->setFocusPolicy(Qt::StrongFocus);
+    m_page->setAccessibleName(tr("Derivation"));
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(closeSpace, gridStep, closeSpace, closeSpace);
+    layout->setSpacing(gridStep);
+    buildBar(*layout);
+    auto* columns = new QSplitter;
+    columns->addWidget(m_figures);
+    columns->addWidget(m_page);
+    columns->setChildrenCollapsible(false);
+    columns->setStretchFactor(1, 1);
+    columns->setSizes({listWidth_px, usualSize.width() - listWidth_px});
+    layout->addWidget(columns, 1);
+
+    connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, &QWidget::close);
+    connect(&m_document, &Document::changed, this, [this] {
+        if (isVisible())
+            evaluate();
+    });
+}
+
+void DerivationWindow::buildBar(QVBoxLayout& layout)
+{
+    auto* bar = new QToolBar(tr("Browse"));
+    bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    const auto add = [&](const QString& name, const QKeySequence& keys, auto method) {
+        QAction* action = bar->addAction(name, this, method);
+        action->setShortcut(keys);
+        action->setToolTip(tr("%1 (%2)", "an action and its keys").arg(name, keys.toString(QKeySequence::NativeText)));
+        return action;
+    };
+    m_back = add(tr("← Back"), QKeySequence(tr("Alt+Left")), &DerivationWindow::goBack);
+    m_forward = add(tr("Forward →"), QKeySequence(tr("Alt+Right")), &DerivationWindow::goForward);
+    bar->addSeparator();
+    m_copyText = add(tr("Copy as text"), QKeySequence::Copy, &DerivationWindow::copyText);
+    m_copyPicture = add(tr("Copy as a picture"), QKeySequence(tr("Ctrl+Shift+C")), &DerivationWindow::copyPicture);
+    layout.addWidget(bar);
+}
+
+void DerivationWindow::open(const QString& figure)
+{
+    m_browsing.visit(figure);
+    come();
+    m_page->setFocus();
+}
+
+void DerivationWindow::openList()
+{
+    if (m_browsing.here().isEmpty())
+        m_browsing.visit(QStringLiteral("percent.sugars"));
+    come();
+    m_figures->setFocus();
+}
+
+void DerivationWindow::goBack()
+{
+    m_browsing.back();
+    come();
+}
+
+void DerivationWindow::goForward()
+{
+    m_browsing.forward();
+    come();
+}
+
+/// To the page that is being browsed.
+void DerivationWindow::come()
+{
+    m_unfolded.clear();
+    if (isVisible())
+        showPage(false);
+    else
+        show();
+    raise();
+    activateWindow();
+}
+
+void DerivationWindow::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (!event->spontaneous())
+        evaluate();
+}
+
+void DerivationWindow::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    if (!event->spontaneous())
+        m_workings = {};
+}
+
+void DerivationWindow::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (isVisible() && (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange))
+        showPage(true);
+}
+
+/// Under the very conditions that the figures of the bench were reckoned with.
+void DerivationWindow::evaluate()
+{
+    m_workings = analyseWithWorkings(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions,
+        m_document.component(), m_document.stepsDone())
+                     .workings;
+    listFigures();
+    showPage(true);
+}
+
+void DerivationWindow::listFigures()
+{
+    const std::vector<std::string> keys = listedFigures(m_workings);
+    while (m_figures->topLevelItemCount() > int(keys.size()))
+        delete m_figures->takeTopLevelItem(m_figures->topLevelItemCount() - 1);
+    for (int i = 0; i < int(keys.size()); ++i) {
+        if (i == m_figures->topLevelItemCount())
+            m_figures->addTopLevelItem(new QTreeWidgetItem);
+        const QString key = QString::fromStdString(keys[std::size_t(i)]);
+        const Symbol& result = m_workings.find(keys[std::size_t(i)])->steps().back().result;
+        QTreeWidgetItem* item = m_figures->topLevelItem(i);
+        const QString title = titleOf(key, result, m_document.analysis());
+        item->setText(0, title);
+        item->setText(1, onBench(key, result));
+        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
+        item->setData(0, keyRole, key);
+        item->setToolTip(0, toolTipText(title));
+        item->setSizeHint(0, {0, std::max(targetHeight_px, fontMetrics().height())});
+    }
+}
+
+Result<Derivation> DerivationWindow::derivation() const { return explain(m_browsing.here().toStdString(), m_workings); }
+
+/// Built anew; on the same page the reader stays at the same place, with the focus on the same figure.
+void DerivationWindow::showPage(bool isSamePage)
+{
+    const int scrolled = isSamePage ? m_page->verticalScrollBar()->value() : 0;
+    const auto* focused = qobject_cast<FigureLink*>(QApplication::focusWidget());
+    const QString focusedFigure = isSamePage && focused && isAncestorOf(focused) ? focused->figure() : QString();
+    const auto shown = derivation();
+    QWidget* page = shown ? pageOf(*shown) : plainLabel(plain(shown.error()));
+    const bool hadFocus = m_page->widget() && m_page->isAncestorOf(QApplication::focusWidget());
+    m_page->setWidget(page);  // deletes the page before
+    m_page->verticalScrollBar()->setValue(scrolled);
+    if (hadFocus)
+        m_page->setFocus();
+    for (FigureLink* link : page->findChildren<FigureLink*>()) {
+        if (link->figure() == focusedFigure) {
+            link->setFocus();
+            break;
+        }
+    }
+
+    QTreeWidgetItem* listed = nullptr;
+    for (int i = 0; i < m_figures->topLevelItemCount() && !listed; ++i) {
+        QTreeWidgetItem* item = m_figures->topLevelItem(i);
+        listed = item->data(0, keyRole).toString() == m_browsing.here() ? item : nullptr;
+    }
+    m_figures->setCurrentItem(listed);
+    m_back->setEnabled(m_browsing.canGoBack());
+    m_forward->setEnabled(m_browsing.canGoForward());
+    m_copyText->setEnabled(shown.has_value());
+    m_copyPicture->setEnabled(shown.has_value());
+}
+
+QWidget* DerivationWindow::pageOf(const Derivation& derivation)
+{
+    auto* page = new DerivationPage(derivation, titleOf(figure(), derivation.result(), m_document.analysis()), m_unfolded);
+    connect(page, &DerivationPage::figureChosen, this, &DerivationWindow::open);
+    connect(page, &DerivationPage::foldingChosen, this, [this](int step, bool isFolded) {
+        if (isFolded)
+            m_unfolded.remove(step);
+        else
+            m_unfolded.insert(step);
+        showPage(true);
+    });
+    return page;
+}
+
+void DerivationWindow::copyText()
+{
+    if (const auto shown = derivation())
+        QApplication::clipboard()->setText(QString::fromStdString(derivationText(*shown)));
+}
+
+void DerivationWindow::copyPicture()
+{
+    QWidget* page = m_page->widget();
+    QImage image(page->size() * pictureScale, QImage::Format_RGB32);
+    image.setDevicePixelRatio(pictureScale);
+    image.fill(palette().color(QPalette::Window));
+    page->render(&image);
+    QApplication::clipboard()->setImage(image);
+}
+
+}  // namespace firn::app

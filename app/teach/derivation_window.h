@@ -1,0 +1,66 @@
+// How a figure comes about: its derivation, from the evaluation that makes the figure. Reckons only while it is open.
+#pragma once
+
+#include "document/document.h"
+#include "explain/explain.h"
+#include "teach/browsing.h"
+
+#include <QSet>
+#include <QWidget>
+
+class QAction;
+class QScrollArea;
+class QTreeWidget;
+class QVBoxLayout;
+
+namespace firn::app {
+
+class DerivationWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    /// The document must outlive the window.
+    explicit DerivationWindow(const Document& document, QWidget* parent = nullptr);
+
+    /// For a menu: opens the list of all figures.
+    QAction* openAction() { return m_open; }
+
+    QString figure() const { return m_browsing.here(); }
+
+public slots:
+    /// Shows the derivation of the figure of this key.
+    void open(const QString& figure);
+    void openList();
+    void goBack();
+    void goForward();
+    void copyText();
+    void copyPicture();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void buildBar(QVBoxLayout& layout);
+    void come();
+    void evaluate();
+    void listFigures();
+    void showPage(bool isSamePage);
+    QWidget* pageOf(const Derivation& derivation);
+    Result<Derivation> derivation() const;
+
+    const Document& m_document;
+    QAction* m_open;
+    QAction* m_back = nullptr;
+    QAction* m_forward = nullptr;
+    QAction* m_copyText = nullptr;
+    QAction* m_copyPicture = nullptr;
+    QTreeWidget* m_figures;
+    QScrollArea* m_page;
+    Workings m_workings;
+    Browsing m_browsing;
+    QSet<int> m_unfolded;  // numbers of steps of the page
+};
+
+}  // namespace firn::app

@@ -1,0 +1,53 @@
+#include "teach/figure_wording.h"
+
+#include "derivation/formula_text.h"
+#include "exchange/plain_text.h"
+#include "gauges/wording.h"
+
+#include <QLocale>
+
+namespace firn::app {
+
+QString valueInLocale(const Number& number)
+{
+    const QString text = QString::fromStdString(valueText(number));
+    const qsizetype end = text.indexOf(u' ');
+    const QString digits = text.left(end).replace(u'.', QLocale().decimalPoint());
+    return end < 0 ? digits : withUnit(digits, text.mid(end + 1));
+}
+
+QString valueInLocale(const Symbol& symbol) { return valueInLocale(Number{symbol.value, symbol.unit, true, symbol.decimals}); }
+
+QString onBench(const QString& figureKey, const Symbol& result)
+{
+    const QString unit = QString::fromStdString(result.unit);
+    const auto rounded = [&](int decimals, const QString& shownUnit) {
+        return withUnit(figure(result.value, decimals), shownUnit);
+    };
+    if (figureKey.startsWith(QLatin1String("texture.")) && unit == QStringLiteral("°C"))
+        return rounded(0, unit);
+    if (figureKey == QLatin1String("sweetness_percent_sucrose"))
+        return rounded(0, QStringLiteral("%"));
+    if (figureKey == QLatin1String("lactose_g_per_100_g_water"))
+        return lactoseText(result.value);
+    if (figureKey == QLatin1String("readings.specific_gravity_20_20"))
+        return specificGravityText(result.value);
+    if (unit == QLatin1String("% vol"))
+        return rounded(1, QStringLiteral("%"));
+    if (unit == QLatin1String("%") || unit == QStringLiteral("°C") || unit == QStringLiteral("°Bx")
+        || unit == QStringLiteral("°Bé"))
+        return rounded(1, unit);
+    if (unit == QLatin1String("g"))
+        return gramsText({result.value});
+    if (unit == QLatin1String("mL"))
+        return millilitresText({result.value});
+    if (unit == QLatin1String("mm"))
+        return millimetresText({result.value});
+    return valueInLocale(result);
+}
+
+QString plain(const std::string& text) { return QString::fromStdString(printable(text)); }
+
+QString plain(const Sentence& sentence) { return plain(translated(sentence).toStdString()); }
+
+}  // namespace firn::app
