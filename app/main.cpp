@@ -28,6 +28,7 @@ int runWindows(QStringList files)
 {
     QGuiApplication::setDesktopFileName(QStringLiteral("org.firn_workbench.firn"));
     QApplication::setWindowIcon(programIcon());
+    useClearFrames();
     dress(chosenAppearance());
     const auto catalogue = builtInCatalogue();
     if (!catalogue)

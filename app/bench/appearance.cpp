@@ -1,5 +1,6 @@
 #include "bench/appearance.h"
 
+#include "bench/clear_frames.h"
 #include "document/places.h"
 #include "gauges/palette.h"
 
@@ -59,6 +60,8 @@ bool isBareDesktop()
 }
 
 }  // namespace
+
+void useClearFrames() { QApplication::setStyle(new ClearFrames); }
 
 Appearance chosenAppearance()
 {

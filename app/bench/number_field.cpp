@@ -103,19 +103,12 @@ void NumberField::keyPressEvent(QKeyEvent* event)
 void NumberField::paintEvent(QPaintEvent* event)
 {
     QLineEdit::paintEvent(event);
-    const GaugeColours colours = gaugeColours(palette());
-    QPainter painter(this);
     // A number that is still being typed is not wrong yet.
-    if (!m_problem.isEmpty() && !m_isTyping) {
-        painter.setPen(QPen(colours.caution, 2));
-        painter.drawRect(rect().adjusted(1, 1, -1, -1));
-    } else if (!hasFocus()) {
-        // The style's own border is a darker shade of the window, which is lost on a dark one.
-        QColor border = colours.quietInk;
-        border.setAlphaF(0.6F);
-        painter.setPen(border);
-        painter.drawRect(rect().adjusted(0, 0, -1, -1));
-    }
+    if (m_problem.isEmpty() || m_isTyping)
+        return;
+    QPainter painter(this);
+    painter.setPen(QPen(gaugeColours(palette()).caution, 2));
+    painter.drawRect(rect().adjusted(1, 1, -1, -1));
 }
 
 }  // namespace firn::app

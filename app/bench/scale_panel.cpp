@@ -1,6 +1,8 @@
 #include "bench/scale_panel.h"
 
 #include "bench/batch_wording.h"
+#include "bench/field_grid.h"
+#include "bench/ink_label.h"
 #include "bench/undo_shortcut.h"
 #include "document/scale_edits.h"
 #include "document/typed_sizes.h"
@@ -11,7 +13,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QEvent>
-#include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -31,22 +33,18 @@ constexpr int usualScaleStep = 1;
 // What a wet finger still hits.
 constexpr double smallestTarget_px = 24.0;
 
-std::string typedIn(const QLineEdit* edit) { return edit->text().toStdString(); }
-
-void colourText(QLabel& label, const QColor& colour)
+void nameChoice(const QString& label, QComboBox& choice, const QString& objectName)
 {
-    QPalette palette = label.palette();
-    palette.setColor(QPalette::WindowText, colour);
-    label.setPalette(palette);
+    choice.setObjectName(objectName);
+    choice.setAccessibleName(label);
 }
 
-QLabel* sentenceLabel(const QString& objectName)
+std::string typedIn(const QLineEdit* edit) { return edit->text().toStdString(); }
+
+InkLabel* sentenceLabel(const QString& objectName)
 {
-    auto* label = new QLabel;
+    auto* label = new InkLabel(InkLabel::Plain);
     label->setObjectName(objectName);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
 }
 
@@ -55,11 +53,11 @@ QLabel* sentenceLabel(const QString& objectName)
 ScalePanel::ScalePanel(Document& document, QWidget* parent)
     : QWidget(parent)
     , m_document(document)
-    , m_form(new QFormLayout)
+    , m_form(new FieldGrid)
     , m_way(new QComboBox)
     , m_ingredient(new QComboBox)
     , m_scaleStep(new QComboBox)
-    , m_spoonFractions(new QCheckBox(tr("Spoons, cups and pieces in simple fractions")))
+    , m_spoonFractions(new QCheckBox(tr("cups and pieces in simple fractions")))
     , m_result(sentenceLabel(QStringLiteral("scaleResult")))
     , m_sentence(sentenceLabel(QStringLiteral("scaleSentence")))
     , m_apply(new QPushButton(tr("Scale recipe")))
@@ -72,15 +70,19 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
     m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"));
     m_portions = addField(Way::Portions, tr("Portions"), QStringLiteral("scalePortions"), QStringLiteral("24"));
     m_portion = addField(Way::Portions, tr("Each of"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
-    m_length = addField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("30 cm"));
-    m_width = addField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("20 cm"));
+    m_length = newField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("30 cm"));
+    m_width = newField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("20 cm"));
+    auto* inside = inOneRow({m_length, new QLabel(QStringLiteral("×")), m_width});
+    m_form->addRow(tr("Inner sides"), inside);
+    for (auto side = m_fields.end() - 2; side != m_fields.end(); ++side)
+        side->row = inside;
     m_depth = addField(Way::Pan, tr("Depth filled"), QStringLiteral("scaleDepth"), tr("2 cm"));
     addChoice(tr("Ingredient"), m_ingredient, QStringLiteral("scaleIngredient"));
     m_available = addField(Way::Ingredient, tr("There is"), QStringLiteral("scaleAvailable"), tr("740 g"));
     for (const Grams step : scaleSteps)
         m_scaleStep->addItem(withUnit(figure(step.value, step.value < 1.0 ? 1 : 0), tr("g")));
     m_scaleStep->setCurrentIndex(usualScaleStep);
-    addChoice(tr("Weights to"), m_scaleStep, QStringLiteral("scaleStep"));
+    nameChoice(tr("Weights to"), *m_scaleStep, QStringLiteral("scaleStep"));
     m_spoonFractions->setObjectName(QStringLiteral("scaleSpoons"));
     m_spoonFractions->setChecked(true);
     m_apply->setObjectName(QStringLiteral("scaleApply"));
@@ -97,16 +99,22 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
 
 QLineEdit* ScalePanel::addField(Way way, const QString& label, const QString& objectName, const QString& example)
 {
+    QLineEdit* edit = newField(way, label, objectName, example);
+    m_form->addRow(label, edit);
+    return edit;
+}
+
+QLineEdit* ScalePanel::newField(Way way, const QString& name, const QString& objectName, const QString& example)
+{
     auto* edit = new QLineEdit;
     edit->setObjectName(objectName);
-    edit->setAccessibleName(label);
+    edit->setAccessibleName(name);
     edit->setPlaceholderText(example);
     edit->setAlignment(Qt::AlignRight);
     edit->setAcceptDrops(false);
     // Enter scales from here, so the next undo must take that back, not the letters.
     leaveUndoToWindow(*edit);
-    m_form->addRow(label, edit);
-    m_fields.push_back({way, edit});
+    m_fields.push_back({way, edit, edit});
     connect(edit, &QLineEdit::textChanged, this, &ScalePanel::preview);
     connect(edit, &QLineEdit::returnPressed, this, &ScalePanel::apply);
     return edit;
@@ -114,8 +122,7 @@ QLineEdit* ScalePanel::addField(Way way, const QString& label, const QString& ob
 
 void ScalePanel::addChoice(const QString& label, QComboBox* choice, const QString& objectName)
 {
-    choice->setObjectName(objectName);
-    choice->setAccessibleName(label);
+    nameChoice(label, *choice, objectName);
     // A long ingredient must not widen the window.
     choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     choice->setMinimumContentsLength(8);
@@ -126,16 +133,18 @@ void ScalePanel::layOut()
 {
     m_form->setHorizontalSpacing(closeSpace);
     m_form->setVerticalSpacing(gridStep);
-    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_form->addRow(m_spoonFractions);
+    m_form->addRow(m_scaleStep->accessibleName(), inOneRow({m_scaleStep, m_spoonFractions}));
+    // Side by side, since the panel shares its place with the freezing curve.
+    auto* result = new QHBoxLayout;
+    result->addWidget(m_result, 1);
+    result->addStretch();
+    result->addWidget(m_apply, 0, Qt::AlignTop);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
     layout->addLayout(m_form);
-    layout->addSpacing(groupSpace - closeSpace);
-    layout->addWidget(m_result);
+    layout->addLayout(result);
     layout->addWidget(m_sentence);
-    layout->addWidget(m_apply, 0, Qt::AlignLeft);
     layout->addStretch();
     fitToFont();
 }
@@ -161,8 +170,6 @@ void ScalePanel::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange)
         fitToFont();
-    if (event->type() == QEvent::PaletteChange)
-        preview();
 }
 
 ScalePanel::Way ScalePanel::way() const { return Way(m_way->currentIndex()); }
@@ -170,7 +177,7 @@ ScalePanel::Way ScalePanel::way() const { return Way(m_way->currentIndex()); }
 void ScalePanel::showFieldsOfWay()
 {
     for (const Field& field : m_fields)
-        m_form->setRowVisible(field.edit, field.way == way());
+        m_form->setRowVisible(field.row, field.way == way());
     m_form->setRowVisible(m_ingredient, way() == Way::Ingredient);
     preview();
 }
@@ -246,9 +253,8 @@ void ScalePanel::preview()
     if (!isVisible())
         return;
     m_batch.reset();
-    const GaugeColours colours = coloursInWindow(palette());
     if (!isFilledIn()) {
-        say(tr("Write how much is wanted, and see here what it makes."), colours.quietInk);
+        say(tr("Write how much is wanted, and see here what it makes."), InkLabel::Quiet);
     } else {
         const Rounding rounding{scaleSteps.at(std::size_t(m_scaleStep->currentIndex())), m_spoonFractions->isChecked()};
         const auto batch = wanted().and_then([&](const BatchSize& size) {
@@ -256,21 +262,19 @@ void ScalePanel::preview()
         });
         if (batch) {
             m_batch = *batch;
-            say(roundingText(batch->rounding, m_document.recipe(), m_document.component()), colours.ink);
+            say(roundingText(batch->rounding, m_document.recipe(), m_document.component()), InkLabel::Plain);
         } else {
-            say(translated(batch.error()), colours.caution);
+            say(translated(batch.error()), InkLabel::Caution);
         }
     }
-    m_result->setVisible(m_batch.has_value());
     m_result->setText(m_batch ? batchText(*m_batch) : QString());
-    colourText(*m_result, colours.ink);
     m_apply->setEnabled(m_batch.has_value());
 }
 
-void ScalePanel::say(const QString& sentence, const QColor& colour)
+void ScalePanel::say(const QString& sentence, InkLabel::Ink ink)
 {
     m_sentence->setText(sentence);
-    colourText(*m_sentence, colour);
+    m_sentence->setInk(ink);
 }
 
 void ScalePanel::apply()

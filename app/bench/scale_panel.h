@@ -2,6 +2,7 @@
 #pragma once
 
 #include "analysis/batch_size.h"
+#include "bench/ink_label.h"
 #include "document/document.h"
 #include "document/edits.h"
 
@@ -11,12 +12,12 @@
 
 class QCheckBox;
 class QComboBox;
-class QFormLayout;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 
 namespace firn::app {
+
+class FieldGrid;
 
 class ScalePanel : public QWidget {
     Q_OBJECT
@@ -32,6 +33,7 @@ private:
     /// Ways to say how much, in the order of the combo box.
     enum class Way { Factor, Mass, Volume, Portions, Pan, Ingredient };
 
+    QLineEdit* newField(Way way, const QString& name, const QString& objectName, const QString& example);
     QLineEdit* addField(Way way, const QString& label, const QString& objectName, const QString& example);
     void addChoice(const QString& label, QComboBox* choice, const QString& objectName);
     void layOut();
@@ -42,11 +44,11 @@ private:
     bool isFilledIn() const;
     Result<BatchSize> wanted() const;
     void preview();
-    void say(const QString& sentence, const QColor& colour);
+    void say(const QString& sentence, InkLabel::Ink ink);
     void apply();
 
     Document& m_document;
-    QFormLayout* m_form;
+    FieldGrid* m_form;
     QComboBox* m_way;
     QLineEdit* m_factor;
     QLineEdit* m_mass;
@@ -60,13 +62,14 @@ private:
     QLineEdit* m_available;
     QComboBox* m_scaleStep;
     QCheckBox* m_spoonFractions;
-    QLabel* m_result;
-    QLabel* m_sentence;
+    InkLabel* m_result;
+    InkLabel* m_sentence;
     QPushButton* m_apply;
 
     struct Field {
         Way way;
         QLineEdit* edit;
+        QWidget* row;  // of the form
     };
     std::vector<Field> m_fields;
     std::vector<RowPlace> m_ingredientRows;  // in the order of the combo box

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "catalogue/ingredient_wording.h"
-#include "catalogue/tick_box.h"
 #include "gauges/type_and_space.h"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QWidget>
 #include <algorithm>
@@ -24,7 +24,7 @@ public:
         layout->setVerticalSpacing(gridStep);
         for (std::size_t i = 0; i < count; ++i) {
             const auto key = static_cast<Key>(i);
-            m_boxes[i] = new TickBox(nameOf(key));
+            m_boxes[i] = new QCheckBox(nameOf(key));
             m_boxes[i]->setObjectName(QString::fromStdString(std::string(keyOf(key))));
             layout->addWidget(m_boxes[i], int(i) / columns, int(i) % columns);
             QObject::connect(m_boxes[i], &QCheckBox::clicked, this, changed);

@@ -1,6 +1,6 @@
 #include "catalogue/constituents_editor.h"
 
-#include "catalogue/fault_label.h"
+#include "bench/ink_label.h"
 #include "catalogue/ingredient_wording.h"
 #include "catalogue/number_line.h"
 #include "document/typed_numbers.h"
@@ -23,7 +23,7 @@ ConstituentsEditor::ConstituentsEditor(QWidget* parent)
     , m_others(new QComboBox)
     , m_total(new QLabel)
     , m_restIsWater(new QPushButton(tr("Rest is water")))
-    , m_fault(new FaultLabel)
+    , m_fault(new InkLabel(InkLabel::Caution))
 {
     m_ribbon->setAccessibleName(tr("What 100 g of the ingredient hold"));
     m_others->setObjectName(QStringLiteral("addConstituent"));
@@ -123,7 +123,7 @@ void ConstituentsEditor::takeRestAsWater()
 
 void ConstituentsEditor::follow()
 {
-    m_fault->say({});
+    m_fault->setText({});
     m_ribbon->show(ribbonOf(m_amounts));
     m_ribbon->setVisible(m_amounts != Amounts());
     m_total->setText(translated(closureSentence(m_amounts)));
@@ -138,6 +138,6 @@ bool ConstituentsEditor::checkTyping()
     return isReadable;
 }
 
-void ConstituentsEditor::say(const QString& fault) { m_fault->say(fault); }
+void ConstituentsEditor::say(const QString& fault) { m_fault->setText(fault); }
 
 }  // namespace firn::app

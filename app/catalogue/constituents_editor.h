@@ -13,7 +13,7 @@ class QPushButton;
 
 namespace firn::app {
 
-class FaultLabel;
+class InkLabel;
 class NumberLine;
 class RibbonBar;
 
@@ -48,7 +48,7 @@ private:
     QComboBox* m_others;
     QLabel* m_total;
     QPushButton* m_restIsWater;
-    FaultLabel* m_fault;
+    InkLabel* m_fault;
 };
 
 }  // namespace firn::app

@@ -45,6 +45,8 @@ ImportPreview::ImportPreview(const Pantry& pantry, QWidget* parent)
     m_summary->setFont(titleFont(font()));
     m_list->setObjectName(QStringLiteral("imported"));
     m_list->setAccessibleName(tr("Ingredients of the file"));
+    m_list->setWordWrap(true);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setFixedWidth(fontMetrics().averageCharWidth() * charactersOfList);
     connect(m_list, &QListWidget::currentRowChanged, this, &ImportPreview::showOne);
     connect(m_list, &QListWidget::itemChanged, this, &ImportPreview::countChosen);

@@ -1,7 +1,7 @@
 #include "catalogue/ingredient_form.h"
 
+#include "bench/ink_label.h"
 #include "catalogue/constituents_editor.h"
-#include "catalogue/fault_label.h"
 #include "catalogue/measures_editor.h"
 #include "catalogue/number_line.h"
 #include "document/typed_numbers.h"
@@ -46,7 +46,7 @@ IngredientForm::IngredientForm(QWidget* parent)
     , m_fields(new QGridLayout)
     , m_area(new QScrollArea)
     , m_title(new QLabel)
-    , m_problem(new FaultLabel)
+    , m_problem(new InkLabel(InkLabel::Caution))
 {
     m_title->setObjectName(QStringLiteral("formTitle"));
     m_title->setTextFormat(Qt::PlainText);
@@ -125,7 +125,7 @@ NumberLine* IngredientForm::addNumber(const char* name, const QString& title, Nu
 void IngredientForm::addNames()
 {
     m_name = addText("name", tr("Name"));
-    m_nameFault = new FaultLabel;
+    m_nameFault = new InkLabel(InkLabel::Caution);
     m_nameFault->setObjectName(QStringLiteral("nameFault"));
     m_fields->addWidget(m_nameFault, m_fields->rowCount(), 1);
     m_synonyms = addText("synonyms", tr("Also called"));
@@ -161,7 +161,7 @@ void IngredientForm::addRest()
     m_densitySource = addText("densitySource", tr("Source of the density"));
     m_waterSpread = addNumber("waterSpread", tr("Water varies by ±"), partOf100gFromText, tr("g"));
     m_sugarsSpread = addNumber("sugarsSpread", tr("Sugars vary by ±"), partOf100gFromText, tr("g"));
-    m_isEstimate = new TickBox(tr("these are an estimate"));
+    m_isEstimate = new QCheckBox(tr("these are an estimate"));
     m_isEstimate->setObjectName(QStringLiteral("isEstimate"));
     connect(m_isEstimate, &QCheckBox::clicked, this, &IngredientForm::follow);
     addRow({}, m_isEstimate);
@@ -201,8 +201,8 @@ void IngredientForm::edit(const Ingredient& ingredient, const QString& title, bo
     m_isEstimate->setChecked(ingredient.spread.isEstimate);
     m_energy->showNumber(ingredient.energy_kcalPer100g);
     m_source->setText(fromCore(ingredient.source));
-    m_nameFault->say({});
-    m_problem->say({});
+    m_nameFault->setText({});
+    m_problem->setText({});
     m_isChanged = isTyped;
     m_area->verticalScrollBar()->setValue(0);
     m_name->setFocus();
@@ -234,8 +234,8 @@ Ingredient IngredientForm::ingredient() const
 void IngredientForm::follow()
 {
     m_isChanged = true;
-    m_nameFault->say({});
-    m_problem->say({});
+    m_nameFault->setText({});
+    m_problem->setText({});
 }
 
 bool IngredientForm::check()
@@ -249,7 +249,7 @@ bool IngredientForm::check()
         const QString sentence = translated(fault.sentence);
         switch (fault.field) {
         case IngredientField::Name:
-            m_nameFault->say(sentence);
+            m_nameFault->setText(sentence);
             break;
         case IngredientField::Composition:
             m_constituents->say(sentence);
@@ -266,17 +266,17 @@ bool IngredientForm::check()
         }
     }
     const bool isGood = isReadable && faults.empty();
-    m_problem->say(isGood ? QString() : tr("Something above is not right yet: it is said beside its field."));
+    m_problem->setText(isGood ? QString() : tr("Something above is not right yet: it is said beside its field."));
     return isGood;
 }
 
 void IngredientForm::sayNameFault(const QString& fault)
 {
-    m_nameFault->say(fault);
+    m_nameFault->setText(fault);
     m_name->setFocus();
     m_area->ensureWidgetVisible(m_name);
 }
 
-void IngredientForm::sayProblem(const QString& problem) { m_problem->say(problem); }
+void IngredientForm::sayProblem(const QString& problem) { m_problem->setText(problem); }
 
 }  // namespace firn::app

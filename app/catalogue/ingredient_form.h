@@ -16,7 +16,7 @@ class QScrollArea;
 namespace firn::app {
 
 class ConstituentsEditor;
-class FaultLabel;
+class InkLabel;
 class MeasuresEditor;
 class NumberLine;
 
@@ -58,7 +58,7 @@ private:
     QScrollArea* m_area;
     QLabel* m_title;
     QLineEdit* m_name;
-    FaultLabel* m_nameFault;
+    InkLabel* m_nameFault;
     QLineEdit* m_synonyms;
     QComboBox* m_group;
     ConstituentsEditor* m_constituents;
@@ -75,7 +75,7 @@ private:
     QCheckBox* m_isEstimate;
     NumberLine* m_energy;
     QLineEdit* m_source;
-    FaultLabel* m_problem;
+    InkLabel* m_problem;
 };
 
 }  // namespace firn::app

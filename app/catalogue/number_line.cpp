@@ -1,7 +1,7 @@
 #include "catalogue/number_line.h"
 
+#include "bench/ink_label.h"
 #include "bench/typed_text.h"
-#include "catalogue/fault_label.h"
 #include "gauges/type_and_space.h"
 
 #include <QHBoxLayout>
@@ -17,13 +17,13 @@ constexpr int charactersOfNumber = 14;
 NumberLine::NumberLine(const QString& spoken, NumberField::Reader reader, const QString& unit, QWidget* parent)
     : QWidget(parent)
     , m_field(new NumberField(std::move(reader), [unit](double number) { return typedText(number, unit); }))
-    , m_fault(new FaultLabel)
+    , m_fault(new InkLabel(InkLabel::Caution))
 {
     m_field->setAccessibleName(spoken);
     m_field->setFixedWidth(fontMetrics().averageCharWidth() * charactersOfNumber);
     connect(m_field, &NumberField::numberTyped, this, [this](std::optional<double> number) {
         m_number = number;
-        m_fault->say({});
+        m_fault->setText({});
         emit changed();
     });
     connect(m_field, &QLineEdit::editingFinished, this, &NumberLine::checkTyping);
@@ -41,20 +41,20 @@ void NumberLine::showNumber(std::optional<double> number)
     m_number = number;
     m_field->showNumber(number, 0.0);
     m_field->setPlaceholderText({});
-    m_fault->say({});
+    m_fault->setText({});
 }
 
 bool NumberLine::checkTyping()
 {
     if (!m_field->problem().isEmpty())
-        m_fault->say(m_field->problem());
+        m_fault->setText(m_field->problem());
     return m_field->problem().isEmpty();
 }
 
 void NumberLine::say(const QString& fault)
 {
     if (checkTyping())
-        m_fault->say(fault);
+        m_fault->setText(fault);
 }
 
 }  // namespace firn::app

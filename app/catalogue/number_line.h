@@ -7,7 +7,7 @@
 
 namespace firn::app {
 
-class FaultLabel;
+class InkLabel;
 
 class NumberLine : public QWidget {
     Q_OBJECT
@@ -32,7 +32,7 @@ signals:
 
 private:
     NumberField* m_field;
-    FaultLabel* m_fault;
+    InkLabel* m_fault;
     std::optional<double> m_number;
 };
 

@@ -64,4 +64,19 @@ int fail(const QString& sentence)
 
 void print(const QString& text) { printTo(stdout, text); }
 
+int answer(Arguments& arguments, const QStringList& words, Result<std::string> (*textFor)(const Arguments&))
+{
+    if (const auto isRead = arguments.read(words); !isRead)
+        return fail(QString::fromStdString(english(isRead.error())));
+    if (arguments.wantsHelp()) {
+        print(arguments.help());
+        return 0;
+    }
+    const auto text = textFor(arguments);
+    if (!text)
+        return fail(QString::fromStdString(english(text.error())));
+    print(QString::fromStdString(*text));
+    return 0;
+}
+
 }  // namespace firn::app

@@ -1,6 +1,8 @@
 // The commands that need no window: each reads its arguments, prints, and says how it went.
 #pragma once
 
+#include "cli/arguments.h"
+
 #include <QStringList>
 #include <optional>
 
@@ -15,6 +17,9 @@ std::optional<int> runCommand(const QStringList& arguments);
 /// One line on standard error, whatever the text holds; returns failedStatus.
 int fail(const QString& sentence);
 void print(const QString& text);
+
+/// Reads a command's arguments and prints its help if that is asked for, else its text; returns the exit status.
+int answer(Arguments& arguments, const QStringList& words, Result<std::string> (*textFor)(const Arguments&));
 
 int reportCommand(const QStringList& arguments);
 int explainCommand(const QStringList& arguments);

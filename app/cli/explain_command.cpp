@@ -44,17 +44,7 @@ int explainCommand(const QStringList& words)
         QStringLiteral("explain FIGURE FILE [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
                        "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
-    if (const auto isRead = arguments.read(words); !isRead)
-        return fail(QString::fromStdString(english(isRead.error())));
-    if (arguments.wantsHelp()) {
-        print(arguments.help());
-        return 0;
-    }
-    const auto text = derivationIn(arguments);
-    if (!text)
-        return fail(QString::fromStdString(english(text.error())));
-    print(QString::fromStdString(*text));
-    return 0;
+    return answer(arguments, words, derivationIn);
 }
 
 }  // namespace firn::app

@@ -93,24 +93,11 @@ std::vector<const Ingredient*> found(const Catalogue& catalogue, const QString& 
     return all;
 }
 
-}  // namespace
-
-int ingredientsCommand(const QStringList& words)
+Result<std::string> listing(const Arguments& arguments)
 {
-    Arguments arguments(QStringLiteral("ingredients [SEARCH] [--json]"),
-        QStringLiteral("Lists the catalogue, or what of it a search finds: composition per 100 g, density, measures,\n"
-                       "spread, energy and source of each ingredient."),
-        {{QStringLiteral("json"), QStringLiteral("Prints JSON.")}});
-    if (const auto isRead = arguments.read(words); !isRead)
-        return fail(QString::fromStdString(english(isRead.error())));
-    if (arguments.wantsHelp()) {
-        print(arguments.help());
-        return 0;
-    }
     const auto catalogue = builtInCatalogue();
     if (!catalogue)
-        return fail(QString::fromStdString(english(catalogue.error())));
-
+        return failure(catalogue.error());
     QJsonArray list;
     QString text;
     const QString search = arguments.operands().join(QLatin1Char(' '));
@@ -125,8 +112,18 @@ int ingredientsCommand(const QStringList& words)
             QJsonObject{{QStringLiteral("format"), QStringLiteral("firn-ingredients")}, {QStringLiteral("version"), 1},
                 {QStringLiteral("ingredients"),
                     list}}).toJson());
-    print(text);
-    return 0;
+    return text.toStdString();
+}
+
+}  // namespace
+
+int ingredientsCommand(const QStringList& words)
+{
+    Arguments arguments(QStringLiteral("ingredients [SEARCH] [--json]"),
+        QStringLiteral("Lists the catalogue, or what of it a search finds: composition per 100 g, density, measures,\n"
+                       "spread, energy and source of each ingredient."),
+        {{QStringLiteral("json"), QStringLiteral("Prints JSON.")}});
+    return answer(arguments, words, listing);
 }
 
 }  // namespace firn::app

@@ -73,6 +73,7 @@ int pictureCommand(const QStringList& words)
         return fail(QString::fromStdString(english(catalogue.error())));
 
     const Drawing drawing;
+    useClearFrames();
     dress(arguments.has(QStringLiteral("dark")) ? Appearance::Dark : Appearance::Light);
     Questions questions;
     Pantry pantry(*catalogue);

@@ -208,6 +208,15 @@ QString lines(const Result<std::vector<MixEstimate>>& estimates, const Wishes& w
     return text;
 }
 
+Result<std::string> answerTo(const Arguments& arguments)
+{
+    const auto wishes = wishesIn(arguments);
+    if (!wishes)
+        return failure(wishes.error());
+    const auto estimates = found(*wishes);
+    return (arguments.has(QStringLiteral("json")) ? json(estimates, *wishes) : lines(estimates, *wishes)).toStdString();
+}
+
 }  // namespace
 
 int readCommand(const QStringList& words)
@@ -226,18 +235,7 @@ int readCommand(const QStringList& words)
     });
     Arguments arguments(
         QStringLiteral("read [--brix B] [--sg S] [--at C] [--alcohol-known MASS%] [--recipe FILE] [--json]"), description, options);
-    if (const auto isRead = arguments.read(words); !isRead)
-        return fail(QString::fromStdString(english(isRead.error())));
-    if (arguments.wantsHelp()) {
-        print(arguments.help());
-        return 0;
-    }
-    const auto wishes = wishesIn(arguments);
-    if (!wishes)
-        return fail(QString::fromStdString(english(wishes.error())));
-    const auto estimates = found(*wishes);
-    print(arguments.has(QStringLiteral("json")) ? json(estimates, *wishes) : lines(estimates, *wishes));
-    return 0;
+    return answer(arguments, words, answerTo);
 }
 
 }  // namespace firn::app

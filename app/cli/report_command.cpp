@@ -51,17 +51,7 @@ int reportCommand(const QStringList& words)
     Arguments arguments(QStringLiteral("report FILE... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
                                        "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
-    if (const auto isRead = arguments.read(words); !isRead)
-        return fail(QString::fromStdString(english(isRead.error())));
-    if (arguments.wantsHelp()) {
-        print(arguments.help());
-        return 0;
-    }
-    const auto text = reports(arguments);
-    if (!text)
-        return fail(QString::fromStdString(english(text.error())));
-    print(QString::fromStdString(*text));
-    return 0;
+    return answer(arguments, words, reports);
 }
 
 }  // namespace firn::app

@@ -96,8 +96,10 @@ void rememberJar(const Jar& jar)
 
 Instruments rememberedInstruments()
 {
+    const ReadingRecord egg = rememberedInstrument(Instrument::Egg);
     return {refractometerOf(rememberedInstrument(Instrument::Refractometer)),
-        hydrometerOf(rememberedInstrument(Instrument::HydrometerBrix)).calibration};
+        hydrometerOf(rememberedInstrument(Instrument::HydrometerBrix)).calibration,
+        {egg.eggMass.value_or(Egg{}.mass), egg.eggDensity.value_or(Egg{}.density)}};
 }
 
 }  // namespace firn::app

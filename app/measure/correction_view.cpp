@@ -52,6 +52,8 @@ CorrectionView::CorrectionView(Document& document, QWidget* parent)
     m_causes->setAccessibleName(tr("What would explain the reading"));
     m_causes->setWordWrap(true);
     m_causes->setSpacing(gridStep / 2);
+    for (InkLabel* quiet : {m_effects, m_besides})
+        quiet->setInk(InkLabel::Quiet);
     m_putRight->setObjectName(QStringLiteral("putRight"));
     m_add->setObjectName(QStringLiteral("addChoice"));
     for (QPushButton* button : {m_putRight, m_add})
@@ -84,7 +86,7 @@ void CorrectionView::layOut()
     why->addWidget(m_putRight, 0, Qt::AlignTop);
     auto* adding = new QHBoxLayout;
     adding->addWidget(m_effects, 1);
-    adding->addWidget(m_add, 0, Qt::AlignTop);
+    adding->addWidget(m_add, 0, Qt::AlignTop | Qt::AlignRight);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
@@ -128,7 +130,7 @@ void CorrectionView::plan()
     m_diagnosis->setText(!m_target->problem().isEmpty() ? m_target->problem()
                          : m_plan                       ? translated(m_plan->diagnosis)
                                                         : translated(m_plan.error()));
-    dye(*m_diagnosis, m_plan && m_target->problem().isEmpty() ? Ink::Plain : Ink::Caution);
+    m_diagnosis->setInk(m_plan && m_target->problem().isEmpty() ? InkLabel::Plain : InkLabel::Caution);
     showCauses();
     showChoices();
     QStringList besides;
@@ -136,8 +138,6 @@ void CorrectionView::plan()
         besides << oneText(m_plan->cautions) << oneText(m_plan->leftOut);
     besides.removeAll(QString());
     m_besides->setText(besides.join(u'\n'));
-    m_besides->setVisible(!besides.isEmpty());
-    dye(*m_besides, Ink::Quiet);
 }
 
 void CorrectionView::showCauses()
@@ -176,7 +176,6 @@ void CorrectionView::showEffects()
 {
     const auto choice = chosen();
     m_effects->setText(choice ? oneText(m_plan->choices[*choice].effects) : QString());
-    dye(*m_effects, Ink::Quiet);
     m_add->setEnabled(choice.has_value());
     m_add->setText(choice ? tr("&Add %1").arg(gramsText(m_plan->choices[*choice].added)) : tr("&Add"));
 }

@@ -14,6 +14,8 @@ class QTableWidget;
 
 namespace firn::app {
 
+class InkLabel;
+
 class NumberField;
 
 class CorrectionView : public QWidget {
@@ -51,13 +53,13 @@ private:
     Result<CorrectionPlan> m_plan;
     NumberField* m_target;
     QComboBox* m_targetKind;
-    QLabel* m_diagnosis;
+    InkLabel* m_diagnosis;
     QListWidget* m_causes;
     QPushButton* m_putRight;
     QTableWidget* m_choices;
     QPushButton* m_add;
-    QLabel* m_effects;
-    QLabel* m_besides;
+    InkLabel* m_effects;
+    InkLabel* m_besides;
 };
 
 }  // namespace firn::app

@@ -7,8 +7,6 @@
 
 #include <QAbstractItemView>
 #include <QComboBox>
-#include <QHBoxLayout>
-#include <QLabel>
 
 namespace firn::app {
 
@@ -41,18 +39,6 @@ NumberField* fieldFor(const QString& name, const QString& spoken, const QString&
     return field;
 }
 
-QWidget* inOneRow(const QList<QWidget*>& widgets)
-{
-    auto* row = new QWidget;
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(closeSpace);
-    for (QWidget* widget : widgets)
-        layout->addWidget(widget);
-    layout->addStretch();
-    return row;
-}
-
 QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items)
 {
     auto* choice = new QComboBox;
@@ -63,13 +49,10 @@ QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringLis
     return choice;
 }
 
-QLabel* plainLabel(const QString& name)
+InkLabel* plainLabel(const QString& name)
 {
-    auto* label = new QLabel;
+    auto* label = new InkLabel(InkLabel::Plain);
     label->setObjectName(name);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
 }
 
@@ -78,16 +61,6 @@ QLabel* titleLabel(const QString& text)
     auto* label = new QLabel(text);
     label->setFont(titleFont(label->font()));
     return label;
-}
-
-void dye(QLabel& label, Ink ink)
-{
-    const GaugeColours colours = coloursInWindow(label.parentWidget() ? label.parentWidget()->palette() : label.palette());
-    QPalette palette = label.palette();
-    palette.setColor(QPalette::WindowText, ink == Ink::Caution ? colours.caution
-                                           : ink == Ink::Quiet ? colours.quietInk
-                                                               : colours.ink);
-    label.setPalette(palette);
 }
 
 void calm(QAbstractItemView& view)

@@ -1,11 +1,11 @@
 // What the fields of the measure window are made of.
 #pragma once
 
+#include "bench/ink_label.h"
 #include "bench/number_field.h"
 
 class QAbstractItemView;
 class QComboBox;
-class QLabel;
 
 namespace firn::app {
 
@@ -19,17 +19,11 @@ struct Bounds {
 NumberField* fieldFor(
     const QString& name, const QString& spoken, const QString& unit, std::optional<double> usual = {}, Bounds bounds = {});
 
-/// Several things in one row of a form.
-QWidget* inOneRow(const QList<QWidget*>& widgets);
-
 QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items);
 
 /// Wrapped plain text that a person may select.
-QLabel* plainLabel(const QString& name = {});
+InkLabel* plainLabel(const QString& name = {});
 QLabel* titleLabel(const QString& text);
-
-enum class Ink { Plain, Quiet, Caution };
-void dye(QLabel& label, Ink ink);
 
 /// No box of its own, and a chosen line that does not shout.
 void calm(QAbstractItemView& view);

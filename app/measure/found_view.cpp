@@ -39,11 +39,12 @@ FoundView::FoundView(QWidget* parent)
     for (int row = 0; row < tableRows; ++row) {
         auto& cells = m_cells.emplace_back();
         for (int column = 0; column < columnCount; ++column) {
-            cells[std::size_t(column)] = new QLabel;
-            cells[std::size_t(column)]->setTextFormat(Qt::PlainText);
+            cells[std::size_t(column)] = new InkLabel(row == 0 || column == 0 || column == 3 ? InkLabel::Quiet : InkLabel::Plain);
+            cells[std::size_t(column)]->setWordWrap(false);
             m_table->addWidget(cells[std::size_t(column)], row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
         }
     }
+    m_disturbances->setInk(InkLabel::Quiet);
     m_note->setObjectName(QStringLiteral("readingNote"));
     m_note->setAccessibleName(tr("Note to the reading"));
     m_note->setPlaceholderText(tr("a note, if you like"));
@@ -129,15 +130,12 @@ void FoundView::showResult()
     else if (explanation.isEmpty() && m_measuring.mixes.size() > 1)
         explanation = tr("Choose the one that it can be.");
     m_explanation->setText(explanation);
-    m_explanation->setVisible(!explanation.isEmpty());
-    dye(*m_explanation, problem.isEmpty() ? Ink::Quiet : Ink::Caution);
-    dye(*m_result, problem.isEmpty() && !m_measuring.mixes.empty() ? Ink::Plain : Ink::Quiet);
+    m_explanation->setInk(problem.isEmpty() ? InkLabel::Quiet : InkLabel::Caution);
+    m_result->setInk(problem.isEmpty() && !m_measuring.mixes.empty() ? InkLabel::Plain : InkLabel::Quiet);
     QStringList disturbances;
     for (const Sentence& sentence : m_measuring.disturbances)
         disturbances << translated(sentence);
     m_disturbances->setText(disturbances.join(u'\n'));
-    m_disturbances->setVisible(!disturbances.isEmpty());
-    dye(*m_disturbances, Ink::Quiet);
     m_keep->setEnabled(!m_measuring.mixes.empty());
 }
 
@@ -161,22 +159,13 @@ void FoundView::showTable()
 
 void FoundView::put(int row, const Line& line)
 {
-    const bool isUsed = std::ranges::any_of(line, [](const QString& text) { return !text.isEmpty(); });
-    for (std::size_t column = 0; column < line.size(); ++column) {
-        QLabel& cell = *m_cells[std::size_t(row)][column];
-        cell.setText(line[column]);
-        cell.setVisible(isUsed);
-        dye(cell, row == 0 || column == 0 || column == 3 ? Ink::Quiet : Ink::Plain);
-    }
+    for (std::size_t column = 0; column < line.size(); ++column)
+        m_cells[std::size_t(row)][column]->setText(line[column]);
 }
 
 void FoundView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        showResult();
-        showTable();
-    }
     if (event->type() == QEvent::FontChange)
         m_result->setFont(figureFont(font()));
 }

@@ -15,6 +15,8 @@ class QPushButton;
 
 namespace firn::app {
 
+class InkLabel;
+
 class FoundView : public QWidget {
     Q_OBJECT
 
@@ -46,12 +48,12 @@ private:
 
     Measuring m_measuring;
     QString m_problem;
-    QLabel* m_result;
-    QLabel* m_explanation;
+    InkLabel* m_result;
+    InkLabel* m_explanation;
     QComboBox* m_mixes;
     QGridLayout* m_table;
-    std::vector<std::array<QLabel*, columnCount>> m_cells;
-    QLabel* m_disturbances;
+    std::vector<std::array<InkLabel*, columnCount>> m_cells;
+    InkLabel* m_disturbances;
     QLineEdit* m_note;
     QPushButton* m_keep;
 };

@@ -1,11 +1,11 @@
 #include "measure/instrument_form.h"
 
+#include "bench/field_grid.h"
 #include "correction/measuring.h"
 #include "document/instruments.h"
 #include "document/places.h"
 #include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
-#include "measure/field_grid.h"
 #include "measure/fields.h"
 #include "measure/instrument_rows.h"
 
@@ -151,7 +151,11 @@ QString InstrumentForm::problem() const
 
 void InstrumentForm::showFillingWith(const Mix& mix)
 {
-    m_hydrometer->showFilling(fillingFor(m_hydrometer->jar(), mix, {m_temperature->number().value_or(usualTemperature_c)}));
+    const auto used = chosen();
+    if (std::ranges::find(used, m_hydrometer) == used.end())
+        m_hydrometer->showFilling({});
+    else
+        m_hydrometer->showFilling(fillingFor(m_hydrometer->jar(), mix, {m_temperature->number().value_or(usualTemperature_c)}));
 }
 
 void InstrumentForm::forgetReadings()

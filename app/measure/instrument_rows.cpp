@@ -1,8 +1,8 @@
 #include "measure/instrument_rows.h"
 
+#include "bench/field_grid.h"
 #include "document/instruments.h"
 #include "gauges/wording.h"
-#include "measure/field_grid.h"
 #include "measure/fields.h"
 #include "readings/egg_kinds.h"
 #include "readings/hydrometer.h"
@@ -156,7 +156,7 @@ void HydrometerRows::showFilling(const std::optional<Result<JarFilling>>& fillin
     m_filling->setText(!filling   ? QString()
                        : isFilled ? tr("needs %1 of the mix").arg(millilitresText((*filling)->liquid))
                                   : translated(filling->error()));
-    dye(*m_filling, isFilled ? Ink::Quiet : Ink::Caution);
+    m_filling->setInk(isFilled ? InkLabel::Quiet : InkLabel::Caution);
 }
 
 EggRows::EggRows(FieldGrid& form)
@@ -173,7 +173,8 @@ EggRows::EggRows(FieldGrid& form)
     const auto ages = eggAges();
     for (const EggAge& age : ages)
         m_age->addItem(textOf(age.label));
-    const auto age = std::ranges::find_if(ages, [&](const EggAge& one) { return one.density == remembered.eggDensity; });
+    const auto age = std::ranges::find_if(
+        ages, [usual = remembered.eggDensity.value_or(Egg{}.density)](const EggAge& one) { return one.density == usual; });
     m_age->setCurrentIndex(age == ages.end() ? m_age->count() - 1 : int(age - ages.begin()));
     add(tr("Patch, across"), inOneRow({m_reading}));
     add(tr("Egg, in shell"), inOneRow({m_mass, m_size}));

@@ -13,6 +13,8 @@ class QLabel;
 
 namespace firn::app {
 
+class InkLabel;
+
 class FieldGrid;
 
 class InstrumentRows : public QObject {
@@ -76,7 +78,7 @@ private:
     QComboBox* m_madeFor;
     NumberField* m_diameter;
     NumberField* m_depth;
-    QLabel* m_filling;
+    InkLabel* m_filling;
 };
 
 class EggRows : public InstrumentRows {

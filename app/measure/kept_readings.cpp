@@ -22,6 +22,7 @@ KeptReadings::KeptReadings(Document& document, QWidget* parent)
     , m_list(new QListWidget)
     , m_delete(new QPushButton(tr("&Delete reading")))
 {
+    m_hint->setInk(InkLabel::Quiet);
     m_hint->setText(tr("Readings that you keep stand here, measured beside computed."));
     m_list->setObjectName(QStringLiteral("keptReadings"));
     m_list->setAccessibleName(tr("Kept readings"));
@@ -68,7 +69,6 @@ void KeptReadings::show(const Mix& computed)
     m_list->setCurrentRow(std::min(before, m_list->count() - 1));
     m_list->setVisible(!m_numbers.empty());
     m_hint->setVisible(m_numbers.empty());
-    dye(*m_hint, Ink::Quiet);
     enableDeletion();
 }
 

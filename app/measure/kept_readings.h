@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace firn::app {
 
+class InkLabel;
+
 class KeptReadings : public QWidget {
     Q_OBJECT
 
@@ -26,7 +28,7 @@ private:
     void enableDeletion();
 
     Document& m_document;
-    QLabel* m_hint;
+    InkLabel* m_hint;
     QListWidget* m_list;
     QPushButton* m_delete;
     std::vector<std::size_t> m_numbers;  // in the recipe, of each line

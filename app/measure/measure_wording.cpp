@@ -45,7 +45,8 @@ QString unitOf(Instrument instrument)
 
 QString band(double value, double sd, int decimals, const QString& unit)
 {
-    const QString text = Words::tr("%1 ± %2").arg(figure(value, decimals), figure(sd, decimals));
+    // A line must not end within it.
+    const QString text = withUnit(withUnit(figure(value, decimals), QStringLiteral("±")), figure(sd, decimals));
     return unit.isEmpty() ? text : withUnit(text, unit);
 }
 

@@ -1,9 +1,9 @@
 #include "syrups/field_line.h"
 
+#include "bench/ink_label.h"
 #include "bench/number_field.h"
 #include "bench/typed_text.h"
 #include "gauges/wording.h"
-#include "syrups/ink_label.h"
 
 #include <QComboBox>
 #include <QGridLayout>

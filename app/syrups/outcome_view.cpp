@@ -1,8 +1,8 @@
 #include "syrups/outcome_view.h"
 
+#include "bench/ink_label.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "syrups/ink_label.h"
 #include "syrups/pearson_picture.h"
 
 #include <QGridLayout>

@@ -132,7 +132,7 @@ Worked boilDown(const std::vector<Typed>& typed)
                                        .arg(gramsText(boiled->waterDrivenOff))));
     if (boiled->boilsAt)
         outcome.lines.push_back(reason(
-            Words::tr("It boils at %1 then, give or take %2, at sea level; 0.3 °C lower for each 100 m up.")
+            Words::tr("It boils at %1 then, give or take %2, at sea level.")
                 .arg(degrees(boiled->boilsAt->temperature), withUnit(figure(boiled->boilsAt->halfGap.value, 1), Words::tr("°C")))));
     outcome.lines.push_back(
         reason(Words::tr("By mass, to 95 %: all the sugar stays; that none of it inverts or browns is an assumption.")));
@@ -145,18 +145,18 @@ Worked dilute(const std::vector<Typed>& typed)
     const auto mass = std::get<Grams>(typed[0]);
     const auto now = std::get<MassFraction>(typed[1]);
     const auto wanted = std::get<MassFraction>(typed[2]);
-    if (const auto some = waterToDilute(now, someSyrup, now); !some)
+    if (const auto some = dilutedTo(now, someSyrup, now); !some)
         return refused(1, some.error());
-    if (const auto some = waterToDilute(now, mass, now); !some)
+    if (const auto some = dilutedTo(now, mass, now); !some)
         return refused(0, some.error());
-    const auto water = waterToDilute(wanted, mass, now);
-    if (!water)
-        return refused(2, water.error());
+    const auto diluted = dilutedTo(wanted, mass, now);
+    if (!diluted)
+        return refused(2, diluted.error());
     Outcome outcome;
-    outcome.answer = Words::tr("Add %1 water").arg(gramsText(*water));
+    outcome.answer = Words::tr("Add %1 water").arg(gramsText(diluted->water));
     outcome.lines.push_back(reason(Words::tr("It makes %1 of %2. By mass, exact: the sugar stays what it is.")
-                                       .arg(gramsText(mass + *water), brixText(percent(wanted)))));
-    outcome.rows = rowsOf({{}, *water});
+                                       .arg(gramsText(diluted->mass), brixText(percent(wanted)))));
+    outcome.rows = rowsOf({{}, diluted->water});
     return outcome;
 }
 

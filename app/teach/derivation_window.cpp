@@ -27,8 +27,8 @@ namespace firn::app {
 
 namespace {
 
-constexpr QSize usualSize{980, 640};
-constexpr int listWidth_px = 320;
+constexpr QSize usualSize{1110, 660};
+constexpr int listWidth_px = 450;
 constexpr int narrowestPage_px = 480;
 constexpr int narrowestList_px = 220;
 constexpr int targetHeight_px = 24;

@@ -102,7 +102,7 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
     const Process process = conditions.process.value_or(subject.process.value_or(Process::Churned));
     result.texture =
         texture(mix, result.freezing, {process, result.overrun_percent, conditions.serveAt, conditions.freezerAt}, workings);
-    result.readings = readings(mix, conditions.readAt, {}, workings);
+    result.readings = readings(mix, conditions.readAt, conditions.instruments.egg, workings);
     if (result.readings)
         result.instruments = instrumentReadings(conditions.instruments, mix, conditions.readAt);
     result.measured = measuredBeside(recipe, component, mix);

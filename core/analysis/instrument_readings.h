@@ -1,6 +1,7 @@
 // What the cook's own instruments show in the mix: their scales end somewhere, and every figure has its uncertainty.
 #pragma once
 
+#include "readings/egg.h"
 #include "readings/hydrometer.h"
 #include "readings/refractometer.h"
 
@@ -9,6 +10,7 @@ namespace firn {
 struct Instruments {
     Refractometer refractometer;
     Calibration hydrometer = Calibration::At20C;
+    Egg egg = {};
     friend bool operator==(const Instruments&, const Instruments&) = default;
 };
 

@@ -55,10 +55,13 @@ BoilingReading boilingOf(const ReadingRecord& record) { return {{record.value}, 
 std::optional<ScaleReading> patchIn(const EggReading& egg, const Mix& mix)
 {
     const auto liquid = densityOf(mix, egg.temperature);
-    const EggFloat lies = liquid ? floatEgg({egg.mass, egg.age.density}, *liquid) : EggFloat{};
-    if (!lies.floats)
+    const auto lies = [&](GramsPerMillilitre density) { return liquid ? floatEgg({egg.mass, density}, *liquid) : EggFloat{}; };
+    const EggFloat likely = lies(egg.age.density);
+    if (!likely.floats)
         return std::nullopt;
-    return ScaleReading{OnScale::Yes, lies.exposedWidth.value, {{phrase("the ruler"), egg.width_sd.value}}};
+    const Millimetres byAge = (lies(egg.age.least).exposedWidth - lies(egg.age.most).exposedWidth) / 2.0;
+    return ScaleReading{OnScale::Yes, likely.exposedWidth.value,
+        {{phrase("the ruler"), egg.width_sd.value}, {phrase("the egg's age"), byAge.value}}};
 }
 
 std::optional<ScaleReading> boilIn(const BoilingReading& reading, const Mix& mix)

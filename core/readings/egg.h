@@ -12,6 +12,7 @@ struct Egg {
     Grams mass{57.0};                  // in its shell; a US large egg is about this heavy
     GramsPerMillilitre density{1.08};  // about a week old: 1.03 (old) to 1.09 (laid today)
     double lengthToBreadth = 1.30;
+    friend bool operator==(const Egg&, const Egg&) = default;
 };
 
 /// How the egg lies, as a spheroid on its side. Lengths of the outline are those of the whole egg.

@@ -87,14 +87,14 @@ Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now)
     return BoiledSyrup{left, strength, mass - left, boilsAt(strength)};
 }
 
-Result<Grams> waterToDilute(MassFraction wanted, Grams mass, MassFraction now)
+Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now)
 {
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
     if (!(wanted.value > 0.0 && wanted <= now))
         return failure(phrase("Water never brings {0} % to {1} %: ask for something weaker, or boil it down.", percentFigure(now),
             percentFigure(wanted)));
-    return amountToReach(wanted, mass, now, {0.0});
+    return amountToReach(wanted, mass, now, {0.0}).map([mass](Grams water) { return DilutedSyrup{water, mass + water}; });
 }
 
 }  // namespace firn

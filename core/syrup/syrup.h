@@ -48,7 +48,12 @@ Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now);
 /// Boiled until this much of it is left. Fails where that is more than there was, or leaves less than 5 % water.
 Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now);
 
+struct DilutedSyrup {
+    Grams water;  // to add
+    Grams mass;   // with it
+};
+
 /// Water that brings it down to a weaker strength. Fails where it is weaker already. For diluting with another syrup or a juice see amountToReach.
-Result<Grams> waterToDilute(MassFraction wanted, Grams mass, MassFraction now);
+Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now);
 
 }  // namespace firn

@@ -158,6 +158,7 @@ TEST_F(Measure, AnEggSaysARange)
     choose("instrument", "egg that floats");
     write("eggReading", "25");
     write("eggMass", "57");
+    choose("eggAge", "of unknown age");
     const auto range = text("explanation");
     EXPECT_TRUE(range.startsWith("An egg says no more than between ")) << range.toStdString();
     EXPECT_GT(foundBand(), 2.0);
@@ -196,6 +197,8 @@ TEST_F(Measure, FieldsComeBackWhateverWasChosenBefore)
         EXPECT_FALSE(find<QWidget>("eggReading").isVisible());
         EXPECT_FALSE(find<QWidget>("boilingReading").isVisible());
     }
+    choose("instrument", "egg that floats");
+    EXPECT_FALSE(find<QWidget>("filling").isVisible());
 }
 
 TEST_F(Measure, AJarThatIsNoneIsNotRemembered)

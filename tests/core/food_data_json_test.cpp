@@ -1,5 +1,7 @@
 #include "exchange/food_data_json.h"
 
+#include "imported.h"
+
 #include <gtest/gtest.h>
 
 namespace firn {
@@ -37,31 +39,9 @@ const std::string strawberries = R"json({
   ]
 })json";
 
-std::vector<ImportedIngredient> read(std::string_view json)
-{
-    auto imported = ingredientsFromFoodData(json);
-    EXPECT_TRUE(imported) << json << ": " << english(imported.error());
-    return imported ? *imported : std::vector<ImportedIngredient>(1);
-}
+auto read(std::string_view json) { return imported(ingredientsFromFoodData(json)); }
 
-std::string refusal(std::string_view json)
-{
-    const auto imported = ingredientsFromFoodData(json);
-    return imported ? "read" : english(imported.error());
-}
-
-std::string joined(const std::vector<Sentence>& sentences)
-{
-    std::string text;
-    for (const Sentence& sentence : sentences)
-        text += english(sentence) + "\n";
-    return text;
-}
-
-double amount(const ImportedIngredient& imported, Constituent constituent)
-{
-    return imported.ingredient.composition.per100g[constituent].value;
-}
+auto refusal(std::string_view json) { return refusalOf(ingredientsFromFoodData(json)); }
 
 /// A food in the abridged form: number, amount and unit, one after the other.
 std::string food(const std::string& nutrients, const std::string& more = R"("description": "Pulp")")

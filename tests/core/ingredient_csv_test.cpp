@@ -2,6 +2,8 @@
 
 #include "exchange/ingredient_files.h"
 
+#include "imported.h"
+
 #include <gtest/gtest.h>
 
 namespace firn {
@@ -9,31 +11,9 @@ namespace {
 
 using enum Constituent;
 
-std::vector<ImportedIngredient> read(std::string_view csv)
-{
-    auto imported = ingredientsFromCsv(csv);
-    EXPECT_TRUE(imported) << csv << ": " << english(imported.error());
-    return imported ? *imported : std::vector<ImportedIngredient>(1);
-}
+auto read(std::string_view csv) { return imported(ingredientsFromCsv(csv)); }
 
-std::string refusal(std::string_view csv)
-{
-    const auto imported = ingredientsFromCsv(csv);
-    return imported ? "read" : english(imported.error());
-}
-
-std::string joined(const std::vector<Sentence>& sentences)
-{
-    std::string text;
-    for (const Sentence& sentence : sentences)
-        text += english(sentence) + "\n";
-    return text;
-}
-
-double amount(const ImportedIngredient& imported, Constituent constituent)
-{
-    return imported.ingredient.composition.per100g[constituent].value;
-}
+auto refusal(std::string_view csv) { return refusalOf(ingredientsFromCsv(csv)); }
 
 TEST(IngredientCsv, ReadsFirnsOwnColumns)
 {

@@ -6,20 +6,13 @@
 #include "solution/sucrose.h"
 #include "solution/volume.h"
 
+#include "syrup_mix.h"
+
 #include <gtest/gtest.h>
 #include <numbers>
 
 namespace firn {
 namespace {
-
-Mix syrup(double sucrose, double water, double ethanol = 0.0)
-{
-    Mix mix;
-    mix.amounts[Constituent::Sucrose] = {sucrose};
-    mix.amounts[Constituent::Water] = {water};
-    mix.amounts[Constituent::Ethanol] = {ethanol};
-    return mix;
-}
 
 bool names(const std::vector<ErrorPart>& errors, std::string_view word)
 {

@@ -2,6 +2,8 @@
 #include "exchange/reading_json.h"
 #include "exchange/recipe_json.h"
 
+#include "syrup_mix.h"
+
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -92,14 +94,6 @@ TEST(ReadingRecord, Dates)
         EXPECT_TRUE(faultOfDate(bad).has_value()) << bad;
 }
 
-Mix syrup()
-{
-    Mix mix;
-    mix.amounts[Constituent::Sucrose] = {62.0};
-    mix.amounts[Constituent::Water] = {38.0};
-    return mix;
-}
-
 TEST(RecordedReading, MeasuredBesideComputedWithEveryInstrument)
 {
     for (const auto instrument : {Instrument::Refractometer, Instrument::HydrometerBrix, Instrument::HydrometerGravity,
@@ -111,7 +105,7 @@ TEST(RecordedReading, MeasuredBesideComputedWithEveryInstrument)
         record.isMadeFor60F = true;
         const GramsPerMillilitre egg{1.08};
         record.eggDensity = egg;
-        const auto computed = computedFor(record, syrup());
+        const auto computed = computedFor(record, syrup(62.0, 38.0));
         ASSERT_TRUE(computed.has_value());
         ASSERT_TRUE(computed->value.has_value());
         EXPECT_GT(combined(computed->errors), 0.0);
@@ -127,7 +121,7 @@ TEST(RecordedReading, OffItsScaleThereIsNothingToCompare)
 {
     ReadingRecord record;
     record.to = 32.0;
-    EXPECT_FALSE(computedFor(record, syrup())->value.has_value());
+    EXPECT_FALSE(computedFor(record, syrup(62.0, 38.0))->value.has_value());
     record.instrument = Instrument::Egg;
     EXPECT_FALSE(computedFor(record, Mix{}).has_value());
 }

@@ -2,19 +2,12 @@
 
 #include "solution/refraction.h"
 
+#include "syrup_mix.h"
+
 #include <gtest/gtest.h>
 
 namespace firn {
 namespace {
-
-Mix syrup(double sucrose, double water, double ethanol = 0.0)
-{
-    Mix mix;
-    mix.amounts[Constituent::Sucrose] = {sucrose};
-    mix.amounts[Constituent::Water] = {water};
-    mix.amounts[Constituent::Ethanol] = {ethanol};
-    return mix;
-}
 
 std::string allText(const Readings& readings)
 {

@@ -114,9 +114,9 @@ RC_GTEST_PROP(Syrup, BoilingKeepsTheSugarAndBothWaysAgree, ())
     } else {
         RC_ASSERT(now.value * mass.value / left.value > 0.95 - 1e-9);
     }
-    const auto water = waterToDilute(now, toStrength->mass, wanted);
-    RC_ASSERT(water.has_value());
-    RC_ASSERT(std::abs((*water - toStrength->waterDrivenOff).value) <= 1e-9 * mass.value);
+    const auto diluted = dilutedTo(now, toStrength->mass, wanted);
+    RC_ASSERT(diluted.has_value());
+    RC_ASSERT(std::abs((diluted->water - toStrength->waterDrivenOff).value) <= 1e-9 * mass.value);
 }
 
 TEST(Syrup, RefusalsNameTheWayOut)
@@ -131,7 +131,7 @@ TEST(Syrup, RefusalsNameTheWayOut)
     EXPECT_EQ(english(boiledTo(Grams{1100.0}, {1000.0}, {0.5}).error()), "Boiling cannot leave 1100 g of 1000 g: weigh again.");
     EXPECT_EQ(english(boiledTo(Grams{400.0}, {1000.0}, {0.5}).error()),
         "400 g of it would be candy: stop at 527 g or more, which is 95.0 %.");
-    EXPECT_EQ(english(waterToDilute({0.6}, {1000.0}, {0.5}).error()),
+    EXPECT_EQ(english(dilutedTo({0.6}, {1000.0}, {0.5}).error()),
         "Water never brings 50.0 % to 60.0 %: ask for something weaker, or boil it down.");
     EXPECT_FALSE(boiledTo(MassFraction{0.97}, {1000.0}, {0.5}).has_value());
     EXPECT_FALSE(boiledTo(MassFraction{0.6}, {0.0}, {0.5}).has_value());

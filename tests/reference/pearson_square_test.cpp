@@ -40,7 +40,7 @@ TEST(AmountsByHand, SugarWaterAndSyrup)
     EXPECT_NEAR(amountToReach({0.25}, {1000.0}, {0.20}, {1.0})->value, 1000.0 * 5.0 / 75.0, rounding);
     EXPECT_NEAR(amountToReach({0.20}, {1000.0}, {0.25}, {0.0})->value, 250.0, rounding);
     EXPECT_NEAR(amountToReach({0.25}, {1000.0}, {0.20}, {0.65})->value, 125.0, rounding);
-    EXPECT_NEAR(waterToDilute({0.30}, {500.0}, {0.60})->value, 500.0, rounding);
+    EXPECT_NEAR(dilutedTo({0.30}, {500.0}, {0.60})->water.value, 500.0, rounding);
 }
 
 TEST(AmountsByHand, BoilingDown)

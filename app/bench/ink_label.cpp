@@ -1,4 +1,4 @@
-#include "syrups/ink_label.h"
+#include "bench/ink_label.h"
 
 #include "gauges/palette.h"
 
@@ -23,6 +23,12 @@ void InkLabel::setText(const QString& text)
     setVisible(!text.isEmpty());
 }
 
+void InkLabel::setInk(Ink ink)
+{
+    m_ink = ink;
+    colour();
+}
+
 void InkLabel::changeEvent(QEvent* event)
 {
     QLabel::changeEvent(event);
@@ -34,7 +40,7 @@ void InkLabel::colour()
 {
     const GaugeColours colours = coloursInWindow(palette());
     QPalette inked = palette();
-    inked.setColor(QPalette::WindowText, m_ink == Caution ? colours.caution : colours.quietInk);
+    inked.setColor(QPalette::WindowText, m_ink == Caution ? colours.caution : m_ink == Quiet ? colours.quietInk : colours.ink);
     // A change that changes nothing must not be told again.
     if (inked.color(QPalette::WindowText) != palette().color(QPalette::WindowText))
         setPalette(inked);

@@ -9,11 +9,12 @@ class InkLabel : public QLabel {
     Q_OBJECT
 
 public:
-    enum Ink { Quiet, Caution };
+    enum Ink { Plain, Quiet, Caution };
 
     explicit InkLabel(Ink ink, QWidget* parent = nullptr);
 
     void setText(const QString& text);
+    void setInk(Ink ink);
 
 protected:
     void changeEvent(QEvent* event) override;

@@ -1,5 +1,8 @@
-#include "measure/field_grid.h"
+#include "bench/field_grid.h"
 
+#include "gauges/type_and_space.h"
+
+#include <QHBoxLayout>
 #include <QLabel>
 
 namespace firn::app {
@@ -30,6 +33,18 @@ void FieldGrid::setRowVisible(QWidget* field, bool isVisible)
 {
     field->setVisible(isVisible);
     m_labels.value(field)->setVisible(isVisible);
+}
+
+QWidget* inOneRow(const QList<QWidget*>& widgets)
+{
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(closeSpace);
+    for (QWidget* widget : widgets)
+        layout->addWidget(widget);
+    layout->addStretch();
+    return row;
 }
 
 }  // namespace firn::app

@@ -8,7 +8,7 @@ namespace firn::app {
 
 class FieldGrid : public QGridLayout {
 public:
-    explicit FieldGrid(QWidget* parent);
+    explicit FieldGrid(QWidget* parent = nullptr);
 
     void addRow(const QString& label, QWidget* field);
     void addRow(QWidget* label, QWidget* field);
@@ -19,5 +19,8 @@ public:
 private:
     QHash<QWidget*, QWidget*> m_labels;
 };
+
+/// Several things in one row.
+QWidget* inOneRow(const QList<QWidget*>& widgets);
 
 }  // namespace firn::app
