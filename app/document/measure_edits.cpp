@@ -1,8 +1,10 @@
 #include "document/measure_edits.h"
 
 #include "document/change_value.h"
+#include "recipe/versions.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -36,6 +38,9 @@ void keepReadings(Document& document, const std::vector<ReadingRecord>& readings
 {
     std::vector<ReadingRecord> after = document.recipe().readings;
     after.insert(after.end(), readings.begin(), readings.end());
+    const std::string version = versionOfBench(document.recipe());
+    std::for_each(
+        after.end() - std::ptrdiff_t(readings.size()), after.end(), [&](ReadingRecord& reading) { reading.version = version; });
     change(document, Words::tr("Keep reading"), ReadingsOf{}, std::move(after));
 }
 

@@ -1,6 +1,7 @@
 #include "analysis/measured_beside.h"
 
 #include "analysis/recorded_reading.h"
+#include "recipe/versions.h"
 
 #include <algorithm>
 
@@ -52,8 +53,9 @@ bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<st
 MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed)
 {
     MeasuredBeside measured;
+    const std::string bench = recipe.readings.empty() ? std::string() : versionOfBench(recipe);
     for (const ReadingRecord& record : recipe.readings) {
-        if (!isAbout(record, recipe, component))
+        if (!isAbout(record, recipe, component) || (!record.version.empty() && record.version != bench))
             continue;
         std::erase_if(measured.readings, [&](const BesideReading& one) { return kindOf(one.record) == kindOf(record); });
         measured.readings.push_back({record, {}, {}});

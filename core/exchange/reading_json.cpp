@@ -1,5 +1,6 @@
 #include "exchange/reading_json.h"
 
+#include "exchange/object_writer.h"
 #include "exchange/recipe_fields.h"
 
 namespace firn {
@@ -18,21 +19,6 @@ Fault readInstrument(const Json& value, Instrument& instrument)
             "\"instrument\" must be \"refractometer\", \"hydrometer-brix\", \"hydrometer-sg\", \"hydrometer-baume\", \"egg\" or "
             "\"boiling-point\".");
     instrument = *named;
-    return std::nullopt;
-}
-
-Fault readDate(const Json& value, std::string& date)
-{
-    if (auto fault = readText("date", value, date))
-        return fault;
-    return faultOfDate(date);
-}
-
-Fault readTruth(const std::string& key, const Json& value, bool& truth)
-{
-    if (!value.is_boolean())
-        return phrase("\"{0}\" must be true or false.", key);
-    truth = value.get<bool>();
     return std::nullopt;
 }
 
@@ -59,7 +45,7 @@ Result<ReadingRecord> readingFromJson(const Json& json)
     for (const auto& [key, value] : json.items()) {
         Fault fault;
         if (key == "date")
-            fault = readDate(value, reading.date);
+            fault = readDate(key, value, reading.date);
         else if (key == "instrument")
             fault = readInstrument(value, reading.instrument);
         else if (key == "value")
@@ -86,6 +72,8 @@ Result<ReadingRecord> readingFromJson(const Json& json)
             fault = readQuantity(key, value, 100.0, 1200.0, reading.pressure);
         else if (key == "note")
             fault = readText(key, value, reading.note);
+        else if (key == "version")
+            fault = readText(key, value, reading.version);
         else
             unknown.keep(key, value);
         if (fault)
@@ -97,42 +85,24 @@ Result<ReadingRecord> readingFromJson(const Json& json)
 
 std::string readingToJson(const ReadingRecord& reading)
 {
-    std::string text = "{";
-    const auto field = [&](std::string_view key, const std::string& json) {
-        text += (text.size() > 1 ? ", " : "") + jsonString(key) + ": " + json;
-    };
-    const auto word = [&](std::string_view key, const std::string& value) {
-        if (!value.empty())
-            field(key, jsonString(value));
-    };
-    const auto number = [&](std::string_view key, std::optional<double> value) {
-        if (value)
-            field(key, exactNumber(*value));
-    };
-    const auto truth = [&](std::string_view key, bool value) {
-        if (value)
-            field(key, "true");
-    };
-    word("date", reading.date);
-    field("instrument", jsonString(keyOf(reading.instrument)));
-    number("value", reading.value);
-    number("temperature_c", reading.temperature_c);
-    word("component", reading.component);
-    truth("compensates", reading.compensates);
-    truth("made_for_60_f", reading.isMadeFor60F);
-    number("scale_from", reading.from);
-    number("scale_to", reading.to);
-    number("division", reading.division);
-    number("egg_g", valueOf(reading.eggMass));
-    number("egg_density_g_ml", valueOf(reading.eggDensity));
-    number("pressure_hpa", valueOf(reading.pressure));
-    word("note", reading.note);
-    if (!reading.unknown.empty()) {
-        const auto fields = jsonFromText(reading.unknown);
-        for (const auto& [key, value] : fields->items())
-            field(key, value.dump());
-    }
-    return text + "}";
+    ObjectWriter out;
+    out.text("date", reading.date);
+    out.json("instrument", jsonString(keyOf(reading.instrument)));
+    out.number("value", reading.value);
+    out.number("temperature_c", reading.temperature_c);
+    out.text("component", reading.component);
+    out.truth("compensates", reading.compensates);
+    out.truth("made_for_60_f", reading.isMadeFor60F);
+    out.number("scale_from", reading.from);
+    out.number("scale_to", reading.to);
+    out.number("division", reading.division);
+    out.number("egg_g", valueOf(reading.eggMass));
+    out.number("egg_density_g_ml", valueOf(reading.eggDensity));
+    out.number("pressure_hpa", valueOf(reading.pressure));
+    out.text("note", reading.note);
+    out.text("version", reading.version);
+    out.unknown(reading.unknown);
+    return out.object();
 }
 
 }  // namespace firn

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace firn {
 
@@ -34,6 +35,36 @@ inline Fault readText(const std::string& key, const Json& value, std::string& te
     if (!value.is_string())
         return phrase("\"{0}\" must be text.", key);
     text = value.get<std::string>();
+    return std::nullopt;
+}
+
+inline Fault readTruth(const std::string& key, const Json& value, bool& truth)
+{
+    if (!value.is_boolean())
+        return phrase("\"{0}\" must be true or false.", key);
+    truth = value.get<bool>();
+    return std::nullopt;
+}
+
+inline Fault readDate(const std::string& key, const Json& value, std::string& date)
+{
+    if (auto fault = readText(key, value, date))
+        return fault;
+    return faultOfDate(date);
+}
+
+/// A list of things that `from` reads one by one. `name` is what sentences call one: "Reading".
+template <class Thing, class From>
+Fault readList(const std::string& key, const Json& value, const std::string& name, From from, std::vector<Thing>& things)
+{
+    if (!value.is_array())
+        return phrase("\"{0}\" must be a list.", key);
+    for (const Json& json : value) {
+        auto thing = from(json);
+        if (!thing)
+            return phrase("{0} {1}: {2}", name, wholeNumber(things.size() + 1), english(thing.error()));
+        things.push_back(std::move(*thing));
+    }
     return std::nullopt;
 }
 

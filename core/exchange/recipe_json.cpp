@@ -1,138 +1,19 @@
 #include "exchange/recipe_json.h"
 
+#include "exchange/component_json.h"
 #include "exchange/ingredient_json.h"
 #include "exchange/reading_json.h"
-#include "exchange/recipe_fields.h"
-#include "exchange/step_json.h"
+#include "exchange/tasting_json.h"
 
 #include <cstdint>
+#include <string_view>
+#include <unordered_set>
 
 namespace firn {
 
 namespace {
 
-constexpr double largestOverrun_percent = 1000.0;
-constexpr double largestBrix = 100.0;
 constexpr double largestTemperature_c = 100.0;  // either way from zero
-
-Fault readProcess(const std::string& key, const Json& value, std::optional<Process>& process)
-{
-    process = value.is_string() ? processNamed(value.get<std::string>()) : std::nullopt;
-    if (!process)
-        return phrase("\"{0}\" must be \"still\", \"scraped\", \"churned\" or \"folded\".", key);
-    return std::nullopt;
-}
-
-Fault readAmount(const std::string& key, const Json& value, double& amount)
-{
-    if (!value.is_number())
-        return phrase("\"{0}\" must be a number.", key);
-    amount = value.get<double>() + 0.0;
-    return faultOfAmount(amount);
-}
-
-Fault readUnit(const std::string& key, const Json& value, Unit& unit)
-{
-    if (!value.is_string())
-        return phrase("\"{0}\" must be text.", key);
-    const auto found = unitNamed(value.get<std::string>());
-    if (!found)
-        return unknownUnit(value.get<std::string>());
-    unit = *found;
-    return std::nullopt;
-}
-
-Result<Row> rowFrom(const Json& json)
-{
-    if (!json.is_object())
-        return failure(phrase("A row must be an object with \"ingredient\", \"amount\" and \"unit\"."));
-    Row row;
-    UnknownFieldsReader unknown;
-    for (const std::string_view needed : {"ingredient", "amount", "unit"}) {
-        if (!json.contains(needed))
-            return failure(*missing(needed));
-    }
-    for (const auto& [key, value] : json.items()) {
-        Fault fault;
-        if (key == "ingredient")
-            fault = readText(key, value, row.ingredient);
-        else if (key == "amount")
-            fault = readAmount(key, value, row.amount.value);
-        else if (key == "unit")
-            fault = readUnit(key, value, row.amount.unit);
-        else if (key == "note")
-            fault = readText(key, value, row.note);
-        else if (key == "reads_brix")
-            fault = readNumber(key, value, 0.0, largestBrix, row.measuredBrix);
-        else
-            unknown.keep(key, value);
-        if (fault)
-            return failure(std::move(*fault));
-    }
-    row.unknown = unknown.text();
-    return row;
-}
-
-Fault readRows(const Json& value, std::size_t component, std::vector<Row>& rows)
-{
-    if (!value.is_array())
-        return phrase("Component {0}: \"rows\" must be a list.", wholeNumber(component));
-    for (const Json& json : value) {
-        auto row = rowFrom(json);
-        if (!row)
-            return phrase(
-                "Component {0}, row {1}: {2}", wholeNumber(component), wholeNumber(rows.size() + 1), english(row.error()));
-        rows.push_back(std::move(*row));
-    }
-    return std::nullopt;
-}
-
-Fault readSteps(const Json& value, std::size_t component, std::vector<Step>& steps)
-{
-    if (!value.is_array())
-        return phrase("Component {0}: \"steps\" must be a list.", wholeNumber(component));
-    for (const Json& json : value) {
-        auto step = stepFromJson(json);
-        if (!step)
-            return phrase(
-                "Component {0}, step {1}: {2}", wholeNumber(component), wholeNumber(steps.size() + 1), english(step.error()));
-        steps.push_back(std::move(*step));
-    }
-    return std::nullopt;
-}
-
-/// The fault with the component it is in.
-Fault placed(const Fault& fault, std::size_t component)
-{
-    return fault ? Fault(phrase("Component {0}: {1}", wholeNumber(component), english(*fault))) : std::nullopt;
-}
-
-Result<Component> componentFrom(const Json& json, std::size_t number)
-{
-    if (!json.is_object() || !json.contains("rows"))
-        return failure(phrase("Component {0} must be an object with \"rows\".", wholeNumber(number)));
-    Component component;
-    UnknownFieldsReader unknown;
-    for (const auto& [key, value] : json.items()) {
-        Fault fault;
-        if (key == "name")
-            fault = placed(readText(key, value, component.name), number);
-        else if (key == "process")
-            fault = placed(readProcess(key, value, component.process), number);
-        else if (key == "overrun_percent")
-            fault = placed(readNumber(key, value, 0.0, largestOverrun_percent, component.overrun_percent), number);
-        else if (key == "rows")
-            fault = readRows(value, number, component.rows);
-        else if (key == "steps")
-            fault = readSteps(value, number, component.steps);
-        else
-            unknown.keep(key, value);
-        if (fault)
-            return failure(std::move(*fault));
-    }
-    component.unknown = unknown.text();
-    return component;
-}
 
 Fault readComponents(const Json& value, std::vector<Component>& components)
 {
@@ -142,7 +23,7 @@ Fault readComponents(const Json& value, std::vector<Component>& components)
         return std::nullopt;  // the one empty component that a new recipe has
     components.clear();
     for (const Json& json : value) {
-        auto component = componentFrom(json, components.size() + 1);
+        auto component = componentFromJson(json, components.size() + 1);
         if (!component)
             return component.error();
         components.push_back(std::move(*component));
@@ -163,20 +44,13 @@ Fault readIngredients(const Json& value, std::vector<Ingredient>& ingredients)
     return std::nullopt;
 }
 
-Fault readReadings(const Json& value, std::vector<ReadingRecord>& readings)
+Result<std::string> textFrom(const Json& json)
 {
-    if (!value.is_array())
-        return phrase("\"readings\" must be a list.");
-    for (const Json& json : value) {
-        auto reading = readingFromJson(json);
-        if (!reading)
-            return phrase("Reading {0}: {1}", wholeNumber(readings.size() + 1), english(reading.error()));
-        readings.push_back(std::move(*reading));
-    }
-    return std::nullopt;
+    return json.is_string() ? Result<std::string>(json.get<std::string>()) : failure(phrase("write text in quotation marks."));
 }
 
-Fault readLinked(const Json& value, std::vector<LinkedRecipe>& linked);
+Fault readVersions(const Json& value, std::vector<Version>& versions);
+Result<LinkedRecipe> linkedFrom(const Json& json);
 
 Fault faultOfFormat(const Json& json)
 {
@@ -218,9 +92,25 @@ Result<Recipe> recipeFrom(const Json& json)
         else if (key == "ingredients")
             fault = readIngredients(value, recipe.ingredients);
         else if (key == "readings")
-            fault = readReadings(value, recipe.readings);
+            fault = readList(key, value, "Reading", readingFromJson, recipe.readings);
         else if (key == "linked_recipes")
-            fault = readLinked(value, recipe.linked);
+            fault = readList(key, value, "Linked recipe", linkedFrom, recipe.linked);
+        else if (key == "tags")
+            fault = readList(key, value, "Tag", textFrom, recipe.tags);
+        else if (key == "favourite")
+            fault = readTruth(key, value, recipe.isFavourite);
+        else if (key == "archived")
+            fault = readTruth(key, value, recipe.isArchived);
+        else if (key == "based_on")
+            fault = readText(key, value, recipe.basedOn);
+        else if (key == "versions")
+            fault = readVersions(value, recipe.versions);
+        else if (key == "scales")
+            fault = readList(key, value, "Scale", scaleFromJson, recipe.scales);
+        else if (key == "tastings")
+            fault = readList(key, value, "Tasting", tastingFromJson, recipe.tastings);
+        else if (key == "blind_sheets")
+            fault = readList(key, value, "Blind sheet", blindSheetFromJson, recipe.blindSheets);
         else if (key != "format" && key != "version")
             unknown.keep(key, value);
         if (fault)
@@ -257,15 +147,51 @@ Result<LinkedRecipe> linkedFrom(const Json& json)
     return linked;
 }
 
-Fault readLinked(const Json& value, std::vector<LinkedRecipe>& linked)
+Result<Version> versionFrom(const Json& json)
 {
-    if (!value.is_array())
-        return phrase("\"linked_recipes\" must be a list.");
-    for (const Json& json : value) {
-        auto link = linkedFrom(json);
-        if (!link)
-            return phrase("Linked recipe {0}: {1}", wholeNumber(linked.size() + 1), english(link.error()));
-        linked.push_back(std::move(*link));
+    Version version;
+    UnknownFieldsReader unknown;
+    for (const char* needed : {"id", "recipe"}) {
+        if (!json.is_object() || !json.contains(needed))
+            return failure(*missing(needed));
+    }
+    for (const auto& [key, value] : json.items()) {
+        Fault fault;
+        if (key == "id") {
+            fault = readText(key, value, version.id);
+        } else if (key == "name") {
+            fault = readText(key, value, version.name);
+        } else if (key == "note") {
+            fault = readText(key, value, version.note);
+        } else if (key == "date") {
+            fault = readDate(key, value, version.date);
+        } else if (key == "based_on") {
+            fault = readText(key, value, version.basedOn);
+        } else if (key == "recipe") {
+            auto recipe = recipeFrom(value);
+            if (!recipe)
+                return failure(recipe.error());
+            version.recipe = std::move(*recipe);
+        } else {
+            unknown.keep(key, value);
+        }
+        if (fault)
+            return failure(std::move(*fault));
+    }
+    if (version.id.empty())
+        return failure(phrase("\"id\" must not be empty."));
+    version.unknown = unknown.text();
+    return version;
+}
+
+Fault readVersions(const Json& value, std::vector<Version>& versions)
+{
+    if (auto fault = readList("versions", value, "Version", versionFrom, versions))
+        return fault;
+    std::unordered_set<std::string_view> ids;
+    for (const Version& version : versions) {
+        if (!ids.insert(version.id).second)
+            return phrase("Two versions have the id \"{0}\": give one of them another.", version.id);
     }
     return std::nullopt;
 }

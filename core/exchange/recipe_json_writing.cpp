@@ -1,8 +1,9 @@
 #include "exchange/ingredient_json.h"
-#include "exchange/json.h"
+#include "exchange/object_writer.h"
 #include "exchange/reading_json.h"
 #include "exchange/recipe_json.h"
 #include "exchange/step_json.h"
+#include "exchange/tasting_json.h"
 
 #include <cassert>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace {
 
 constexpr std::string_view indentOfRecipe = "  ";
 constexpr std::string_view indentOfComponent = "      ";
-constexpr std::string_view indentOfLinked = "    ";
+constexpr std::string_view indentOfListed = "    ";
 
 /// JSON on several lines, of which all but the first are indented.
 std::string indented(std::string_view json, std::string_view indent)
@@ -80,12 +81,53 @@ void writeComponent(std::string& out, const Component& component)
     out += "\n    }";
 }
 
-void writeLinked(std::string& out, const LinkedRecipe& linked)
+std::string insideList(const Recipe& recipe)
 {
-    std::string recipe = recipeToJson(linked.recipe);
-    recipe.pop_back();  // the line end behind it
-    out += "    {\"name\": " + jsonString(linked.name) + ", \"file\": " + jsonString(linked.file)
-           + ", \"recipe\": " + indented(recipe, indentOfLinked) + "}";
+    std::string json = recipeToJson(recipe);
+    json.pop_back();  // the line end behind it
+    return indented(json, indentOfListed);
+}
+
+std::string linkedToJson(const LinkedRecipe& linked)
+{
+    ObjectWriter out;
+    out.json("name", jsonString(linked.name));
+    out.json("file", jsonString(linked.file));
+    out.json("recipe", insideList(linked.recipe));
+    return out.object();
+}
+
+std::string versionToJson(const Version& version)
+{
+    ObjectWriter out;
+    out.json("id", jsonString(version.id));
+    out.text("name", version.name);
+    out.text("note", version.note);
+    out.text("date", version.date);
+    out.text("based_on", version.basedOn);
+    out.unknown(version.unknown);
+    out.json("recipe", insideList(version.recipe));
+    return out.object();
+}
+
+std::string tagsToJson(const std::vector<std::string>& tags)
+{
+    std::string text;
+    for (const std::string& tag : tags)
+        text += (text.empty() ? "" : ", ") + jsonString(tag);
+    return "[" + text + "]";
+}
+
+/// A list with one thing a line; nothing for an empty one.
+template <class Thing, class ToJson>
+void writeList(std::string& out, std::string_view key, const std::vector<Thing>& things, ToJson toJson)
+{
+    if (things.empty())
+        return;
+    out += ",\n  " + jsonString(key) + ": [";
+    for (const Thing& thing : things)
+        out += std::string(&thing == things.data() ? "\n" : ",\n") + "    " + toJson(thing);
+    out += "\n  ]";
 }
 
 }  // namespace
@@ -105,24 +147,27 @@ std::string recipeToJson(const Recipe& recipe)
         field("freezer_at_c", numberText(*recipe.freezerAt_c));
     if (!recipe.notes.empty())
         field("notes", jsonString(recipe.notes));
+    if (!recipe.tags.empty())
+        field("tags", tagsToJson(recipe.tags));
+    if (recipe.isFavourite)
+        field("favourite", "true");
+    if (recipe.isArchived)
+        field("archived", "true");
     out += ",\n  \"components\": [\n";
     for (const Component& component : recipe.components) {
         out += &component == recipe.components.data() ? "" : ",\n";
         writeComponent(out, component);
     }
     out += "\n  ]";
-    for (const Ingredient& ingredient : recipe.ingredients)
-        out += std::string(&ingredient == recipe.ingredients.data() ? ",\n  \"ingredients\": [\n" : ",\n") + "    "
-               + ingredientToJson(ingredient);
-    out += recipe.ingredients.empty() ? "" : "\n  ]";
-    for (const ReadingRecord& reading : recipe.readings)
-        out += std::string(&reading == recipe.readings.data() ? ",\n  \"readings\": [\n" : ",\n") + "    " + readingToJson(reading);
-    out += recipe.readings.empty() ? "" : "\n  ]";
-    for (const LinkedRecipe& linked : recipe.linked) {
-        out += &linked == recipe.linked.data() ? ",\n  \"linked_recipes\": [\n" : ",\n";
-        writeLinked(out, linked);
-    }
-    out += recipe.linked.empty() ? "" : "\n  ]";
+    writeList(out, "ingredients", recipe.ingredients, ingredientToJson);
+    writeList(out, "readings", recipe.readings, readingToJson);
+    writeList(out, "linked_recipes", recipe.linked, linkedToJson);
+    if (!recipe.basedOn.empty())
+        field("based_on", jsonString(recipe.basedOn));
+    writeList(out, "versions", recipe.versions, versionToJson);
+    writeList(out, "scales", recipe.scales, scaleToJson);
+    writeList(out, "tastings", recipe.tastings, tastingToJson);
+    writeList(out, "blind_sheets", recipe.blindSheets, blindSheetToJson);
     forEachUnknown(
         recipe.unknown, [&](const std::string& key, const Json& value) { field(key, indented(value.dump(2), indentOfRecipe)); });
     return out + "\n}\n";

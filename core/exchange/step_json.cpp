@@ -1,5 +1,6 @@
 #include "exchange/step_json.h"
 
+#include "exchange/object_writer.h"
 #include "exchange/recipe_fields.h"
 
 namespace firn {
@@ -51,26 +52,6 @@ Fault readKind(const Json& value, StepKind& kind)
     return std::nullopt;
 }
 
-/// `, "key": value` for each field that there is.
-class FieldWriter {
-public:
-    explicit FieldWriter(StepKind kind)
-        : m_text("{\"step\": " + jsonString(keyOf(kind)))
-    {
-    }
-    void number(std::string_view key, std::optional<double> value)
-    {
-        if (value)
-            m_text += ", " + jsonString(key) + ": " + exactNumber(*value);
-    }
-    void text(std::string_view key, std::string_view value) { m_text += ", " + jsonString(key) + ": " + jsonString(value); }
-    void json(std::string_view key, const Json& value) { m_text += ", " + jsonString(key) + ": " + value.dump(); }
-    std::string object() const { return m_text + "}"; }
-
-private:
-    std::string m_text;
-};
-
 }  // namespace
 
 Result<Step> stepFromJson(const Json& json)
@@ -117,11 +98,12 @@ Result<Step> stepFromJson(const Json& json)
 
 std::string stepToJson(const Step& step)
 {
-    FieldWriter out(step.kind);
+    ObjectWriter out;
+    out.json("step", jsonString(keyOf(step.kind)));
     if (const auto* held = std::get_if<HeldBack>(&step.loss))
         out.number("held_back_g", held->mass.value);
     if (const auto* steeped = std::get_if<Steeped>(&step.loss)) {
-        out.text("of", steeped->ingredient);
+        out.json("of", jsonString(steeped->ingredient));
         out.number("soaks_up_g_per_g", steeped->soaksUp_gPerG);
         out.number("extracted_percent", steeped->extracted_percent);
     }
@@ -131,13 +113,8 @@ std::string stepToJson(const Step& step)
         out.number("to_brix", boiled->brix);
     out.number("temperature_c", step.temperature_c);
     out.number("minutes", step.minutes);
-    if (!step.note.empty())
-        out.text("note", step.note);
-    if (!step.unknown.empty()) {
-        const auto fields = jsonFromText(step.unknown);
-        for (const auto& [key, value] : fields->items())
-            out.json(key, value);
-    }
+    out.text("note", step.note);
+    out.unknown(step.unknown);
     return out.object();
 }
 

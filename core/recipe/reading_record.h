@@ -33,7 +33,8 @@ struct ReadingRecord {
     std::optional<GramsPerMillilitre> eggDensity;
     std::optional<Hectopascals> pressure;
 
-    std::string unknown;  // JSON fields that this version of Firn does not know
+    std::string unknown;       // JSON fields that this version of Firn does not know
+    std::string version = {};  // id of the version that was measured; empty for what is on the bench
     friend bool operator==(const ReadingRecord&, const ReadingRecord&) = default;
 };
 

@@ -4,6 +4,7 @@
 #include "ingredients/ingredient.h"
 #include "recipe/reading_record.h"
 #include "recipe/step.h"
+#include "recipe/tasting.h"
 #include "units/amount.h"
 
 #include <optional>
@@ -43,6 +44,7 @@ struct Component {
 };
 
 struct LinkedRecipe;
+struct Version;
 
 struct Recipe {
     std::string title;
@@ -55,7 +57,18 @@ struct Recipe {
     UnknownFields unknown;
     std::vector<Ingredient> ingredients = {};  // the cook's own ones that it uses, so that it reads the same on another machine
     std::vector<LinkedRecipe> linked = {};
-    std::vector<ReadingRecord> readings = {};  // in the order in which they were made
+    std::vector<ReadingRecord> readings = {};  // of all versions, in the order in which they were made
+
+    // What the notebook finds it by.
+    std::vector<std::string> tags = {};
+    bool isFavourite = false;
+    bool isArchived = false;
+
+    std::vector<Version> versions = {};  // in the order in which they were kept
+    std::string basedOn = {};            // id of the version that the rows above come from; empty if they come from none
+    std::vector<TastingScale> scales = {};
+    std::vector<Tasting> tastings = {};  // of all versions
+    std::vector<BlindSheet> blindSheets = {};
     friend bool operator==(const Recipe&, const Recipe&);
 };
 
@@ -65,6 +78,18 @@ struct LinkedRecipe {
     std::string file;  // absolute, or from the folder of the recipe that links to it
     Recipe recipe;
     friend bool operator==(const LinkedRecipe&, const LinkedRecipe&) = default;
+};
+
+/// The recipe as it was at one time, kept in the same file. See versions.h.
+struct Version {
+    std::string id;  // "1"; of no other version of this recipe
+    std::string name;
+    std::string note;
+    std::string date;     // ISO 8601
+    std::string basedOn;  // id of the version that it was made from; empty for none
+    Recipe recipe;        // alone: without versions, readings and tastings of its own
+    UnknownFields unknown = {};
+    friend bool operator==(const Version&, const Version&) = default;
 };
 
 /// How a component is frozen, and with how much air: its own, else the recipe's; none where neither says so.
