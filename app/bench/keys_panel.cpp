@@ -26,6 +26,8 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
         {tr("Ctrl+M"), tr("measures the mix and puts it right")},
         {tr("Ctrl+E"), tr("shows how a figure comes about")},
+        {tr("Ctrl+T"), tr("sets the two methods for the freezing point side by side")},
+        {tr("Ctrl+Shift+E"), tr("opens exercises on the recipe")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},
     };
     constexpr int columnPairs = 2;

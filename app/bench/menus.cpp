@@ -12,6 +12,9 @@
 #include "measure/measure_window.h"
 #include "syrups/syrups_window.h"
 #include "teach/derivation_window.h"
+#include "teach/exercises_window.h"
+#include "teach/methods_window.h"
+#include "teach/sources_window.h"
 
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -72,6 +75,10 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addAction(m_derivations->openAction());
+    menu.addAction(
+        tr("Two met&hods for the freezing point…"), QKeySequence(tr("Ctrl+T")), this, [this] { showMethods(m_document, *this); });
+    menu.addAction(tr("E&xercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, *this); });
+    connect(m_derivations, &DerivationWindow::sourceChosen, this, [this](Source source) { showSources(*this, source); });
     menu.addSeparator();
     menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
@@ -106,6 +113,7 @@ void MainWindow::buildHelpMenu(QMenu& menu)
         keys->show();
         keys->raise();
     });
+    menu.addAction(tr("&Sources of the numbers…"), this, [this] { showSources(*this); });
     menu.addAction(tr("&About Firn"), this, [this] {
         m_messages->note(
             tr("Firn %1, a workbench for formulating frozen desserts. Free software under the GNU General Public License, "

@@ -12,6 +12,7 @@ constexpr auto help = R"(Firn, a workbench for formulating frozen desserts.
 firn [FILE...]                opens the window, one for each file
 firn report FILE...           prints what a recipe amounts to
 firn explain FIGURE FILE      prints how a figure comes about
+firn exercises FILE           prints exercises on a recipe
 firn ingredients [SEARCH]     lists the catalogue
 firn read --brix B --sg S     says what a measured mix is
 firn picture FILE.png         draws the window into a picture
@@ -36,6 +37,8 @@ std::optional<int> runCommand(const QStringList& arguments)
         return reportCommand(rest);
     if (command == QLatin1String("explain"))
         return explainCommand(rest);
+    if (command == QLatin1String("exercises"))
+        return exercisesCommand(rest);
     if (command == QLatin1String("ingredients"))
         return ingredientsCommand(rest);
     if (command == QLatin1String("read"))

@@ -23,6 +23,7 @@ int answer(Arguments& arguments, const QStringList& words, Result<std::string> (
 
 int reportCommand(const QStringList& arguments);
 int explainCommand(const QStringList& arguments);
+int exercisesCommand(const QStringList& arguments);
 int ingredientsCommand(const QStringList& arguments);
 int readCommand(const QStringList& arguments);
 int pictureCommand(const QStringList& arguments);

@@ -1,6 +1,6 @@
 #include "syrups/syrup_form.h"
 
-#include "gauges/palette.h"
+#include "bench/hairline.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "syrups/field_line.h"
@@ -8,7 +8,6 @@
 
 #include <QEvent>
 #include <QGridLayout>
-#include <QPainter>
 
 namespace firn::app {
 
@@ -18,15 +17,6 @@ namespace {
 constexpr double smallestTarget_px = 24.0;
 // The numbers stand in one line whichever job is shown.
 constexpr double labelWidth_px = 128.0;
-
-/// Between what is asked and what follows.
-class Hairline : public QWidget {
-public:
-    Hairline() { setFixedHeight(1); }
-
-protected:
-    void paintEvent(QPaintEvent* /*event*/) override { QPainter(this).fillRect(rect(), coloursInWindow(palette()).hairline); }
-};
 
 }  // namespace
 

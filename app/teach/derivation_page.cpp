@@ -1,29 +1,13 @@
 #include "teach/derivation_page.h"
 
-#include "gauges/palette.h"
+#include "bench/hairline.h"
 #include "gauges/type_and_space.h"
 #include "teach/figure_wording.h"
 #include "teach/step_view.h"
 
-#include <QFrame>
 #include <QVBoxLayout>
 
 namespace firn::app {
-
-namespace {
-
-QFrame* hairline()
-{
-    auto* line = new QFrame;
-    line->setFrameShape(QFrame::HLine);
-    line->setFrameShadow(QFrame::Plain);
-    QPalette faint = line->palette();
-    faint.setColor(QPalette::WindowText, gaugeColours(faint).hairline);
-    line->setPalette(faint);
-    return line;
-}
-
-}  // namespace
 
 DerivationPage::DerivationPage(const Derivation& derivation, const QString& title, const QSet<int>& unfolded, QWidget* parent)
     : QWidget(parent)
@@ -36,7 +20,7 @@ DerivationPage::DerivationPage(const Derivation& derivation, const QString& titl
     addLine(title, "title", titleFont(font()));
     addLine(shown, "value", figureFont(font()));
     addSteps(derivation.steps, unfolded);
-    m_lines->addWidget(hairline());
+    m_lines->addWidget(new Hairline);
     addLine(exact == shown ? exact : tr("%1, on the bench %2", "an exact value, and as rounded").arg(exact, shown), "lastLine",
         titleFont(font()));
     m_lines->addStretch(1);
@@ -54,11 +38,11 @@ void DerivationPage::addSteps(const std::vector<WorkingStep>& steps, const QSet<
 {
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const int number = int(i) + 1;
-        const bool isRepeated = i > 0 && steps[i - 1].source == steps[i].source && steps[i - 1].origin == steps[i].origin;
-        auto* step = new StepView(steps[i], {number, isRepeated, !unfolded.contains(number)});
+        auto* step = new StepView(steps[i], {number, isSourceRepeated(steps, i), !unfolded.contains(number)});
         connect(step, &StepView::figureChosen, this, &DerivationPage::figureChosen);
+        connect(step, &StepView::sourceChosen, this, &DerivationPage::sourceChosen);
         connect(step, &StepView::foldingChosen, this, [this, number](bool isFolded) { emit foldingChosen(number, isFolded); });
-        m_lines->addWidget(hairline());
+        m_lines->addWidget(new Hairline);
         m_lines->addWidget(step);
     }
 }

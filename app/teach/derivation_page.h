@@ -20,6 +20,7 @@ public:
 signals:
     void figureChosen(const QString& figure);
     void foldingChosen(int step, bool isFolded);
+    void sourceChosen(firn::Source source);
 
 private:
     void addLine(const QString& text, const char* name, const QFont& font);

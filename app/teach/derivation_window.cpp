@@ -1,9 +1,13 @@
 #include "teach/derivation_window.h"
 
+#include "bench/ink_label.h"
 #include "bench/tool_tip.h"
 #include "exchange/derivation.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "print/derivation_handout.h"
+#include "print/print_outlet.h"
+#include "print/printing.h"
 #include "teach/derivation_page.h"
 #include "teach/figure_link.h"
 #include "teach/figure_wording.h"
@@ -54,6 +58,7 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     : QWidget(parent, Qt::Window)
     , m_document(document)
     , m_open(new QAction(tr("&How a figure comes about…"), this))
+    , m_message(new InkLabel(InkLabel::Caution))
     , m_figures(new QTreeWidget)
     , m_page(new QScrollArea)
 {
@@ -86,6 +91,8 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     layout->setContentsMargins(closeSpace, gridStep, closeSpace, closeSpace);
     layout->setSpacing(gridStep);
     buildBar(*layout);
+    m_message->setObjectName(QStringLiteral("message"));
+    layout->addWidget(m_message);
     auto* columns = new QSplitter;
     columns->addWidget(m_figures);
     columns->addWidget(m_page);
@@ -116,6 +123,11 @@ void DerivationWindow::buildBar(QVBoxLayout& layout)
     bar->addSeparator();
     m_copyText = add(tr("Copy as text"), QKeySequence::Copy, &DerivationWindow::copyText);
     m_copyPicture = add(tr("Copy as a picture"), QKeySequence(tr("Ctrl+Shift+C")), &DerivationWindow::copyPicture);
+    bar->addSeparator();
+    auto* outlet = new PrintOutlet(
+        *this, *m_message, [this] { return handout(); }, &usualPaper);
+    m_print = add(tr("Print…"), QKeySequence::Print, [outlet] { outlet->print(); });
+    m_savePdf = bar->addAction(tr("Save as PDF…"), outlet, &PrintOutlet::askForPdf);
     layout.addWidget(bar);
 }
 
@@ -241,13 +253,16 @@ void DerivationWindow::showPage(bool isSamePage)
     m_back->setEnabled(m_browsing.canGoBack());
     m_forward->setEnabled(m_browsing.canGoForward());
     m_copyText->setEnabled(shown.has_value());
-    m_copyPicture->setEnabled(shown.has_value());
+    for (QAction* action : {m_copyPicture, m_print, m_savePdf})
+        action->setEnabled(shown.has_value());
+    m_message->setText({});
 }
 
 QWidget* DerivationWindow::pageOf(const Derivation& derivation)
 {
     auto* page = new DerivationPage(derivation, titleOf(figure(), derivation.result(), m_document.analysis()), m_unfolded);
     connect(page, &DerivationPage::figureChosen, this, &DerivationWindow::open);
+    connect(page, &DerivationPage::sourceChosen, this, &DerivationWindow::sourceChosen);
     connect(page, &DerivationPage::foldingChosen, this, [this](int step, bool isFolded) {
         if (isFolded)
             m_unfolded.remove(step);
@@ -272,6 +287,13 @@ void DerivationWindow::copyPicture()
     image.fill(palette().color(QPalette::Window));
     page->render(&image);
     QApplication::clipboard()->setImage(image);
+}
+
+Result<Handout> DerivationWindow::handout() const
+{
+    return derivation().map([this](const Derivation& shown) {
+        return handoutOf(shown, titleOf(figure(), shown.result(), m_document.analysis()), nameOnPaper(m_document));
+    });
 }
 
 }  // namespace firn::app

@@ -3,6 +3,7 @@
 
 #include "document/document.h"
 #include "explain/explain.h"
+#include "print/block.h"
 #include "teach/browsing.h"
 
 #include <QSet>
@@ -14,6 +15,8 @@ class QTreeWidget;
 class QVBoxLayout;
 
 namespace firn::app {
+
+class InkLabel;
 
 class DerivationWindow : public QWidget {
     Q_OBJECT
@@ -36,6 +39,9 @@ public slots:
     void copyText();
     void copyPicture();
 
+signals:
+    void sourceChosen(firn::Source source);
+
 protected:
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
@@ -49,6 +55,7 @@ private:
     void showPage(bool isSamePage);
     QWidget* pageOf(const Derivation& derivation);
     Result<Derivation> derivation() const;
+    Result<Handout> handout() const;
 
     const Document& m_document;
     QAction* m_open;
@@ -56,6 +63,9 @@ private:
     QAction* m_forward = nullptr;
     QAction* m_copyText = nullptr;
     QAction* m_copyPicture = nullptr;
+    QAction* m_print = nullptr;
+    QAction* m_savePdf = nullptr;
+    InkLabel* m_message;
     QTreeWidget* m_figures;
     QScrollArea* m_page;
     Workings m_workings;

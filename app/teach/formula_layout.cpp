@@ -4,7 +4,9 @@
 #include "teach/figure_wording.h"
 
 #include <QCoreApplication>
+#include <QFontInfo>
 #include <QLocale>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -14,6 +16,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(FormulaLayout)
 };
 
+constexpr int smallestType_px = 6;
 constexpr double scriptSize = 0.72;
 constexpr double nestedFractionSize = 0.86;
 constexpr double operatorSpace_em = 0.22;
@@ -245,6 +248,16 @@ private:
 FormulaBox laidOut(const Formula& formula, const QFont& font, double room, bool isFolded)
 {
     return Setter(FormulaType(font), isFolded).set(formula, room);
+}
+
+FormulaBox fitted(const Formula& formula, const QFont& font, double room, bool isFolded)
+{
+    FormulaBox box = laidOut(formula, font, room, isFolded);
+    if (box.width <= room)
+        return box;
+    QFont smaller = font;
+    smaller.setPixelSize(std::max(smallestType_px, int(QFontInfo(smaller).pixelSize() * room / box.width)));
+    return laidOut(formula, smaller, room, isFolded);
 }
 
 }  // namespace firn::app

@@ -13,4 +13,7 @@ inline constexpr std::size_t mostTermsFolded = 4;
 /// `isFolded`.
 FormulaBox laidOut(const Formula& formula, const QFont& font, double room, bool isFolded);
 
+/// As `laidOut`, in smaller type where even one part is wider than the room.
+FormulaBox fitted(const Formula& formula, const QFont& font, double room, bool isFolded);
+
 }  // namespace firn::app

@@ -4,7 +4,6 @@
 #include "teach/figure_wording.h"
 
 #include <QEvent>
-#include <QFontInfo>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -16,7 +15,6 @@ namespace {
 constexpr double unlimited = 1e6;
 constexpr double margin = 1.0;
 constexpr int smallestWidth_px = 40;
-constexpr int smallestType_px = 6;
 
 /// At least that of a line of text, so that it shares its baseline with a label beside it.
 int heightOf(const FormulaBox& box, const QFontMetrics& metrics)
@@ -51,20 +49,10 @@ const FormulaBox& FormulaPicture::boxFor(int width) const
     if (inOneLine().width <= room)
         return inOneLine();
     if (!m_fitted || m_fittedWidth != width) {
-        m_fitted = fitted(room);
+        m_fitted = fitted(m_formula, font(), room, m_isFolded);
         m_fittedWidth = width;
     }
     return *m_fitted;
-}
-
-FormulaBox FormulaPicture::fitted(double room) const
-{
-    FormulaBox box = laidOut(m_formula, font(), room, m_isFolded);
-    if (box.width <= room)
-        return box;
-    QFont smaller = font();
-    smaller.setPixelSize(std::max(smallestType_px, int(QFontInfo(smaller).pixelSize() * room / box.width)));
-    return laidOut(m_formula, smaller, room, m_isFolded);
 }
 
 void FormulaPicture::changeEvent(QEvent* event)

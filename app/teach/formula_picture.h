@@ -26,7 +26,6 @@ private:
     const FormulaBox& inOneLine() const;
     /// In lines that fit the width, in smaller type where even one part is too wide.
     const FormulaBox& boxFor(int width) const;
-    FormulaBox fitted(double room) const;
 
     Formula m_formula;
     bool m_isFolded;

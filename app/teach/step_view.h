@@ -1,7 +1,7 @@
 // One step of a derivation: the formula, what its symbols mean, the same with this recipe's values, the result, and where it is from.
 #pragma once
 
-#include "derivation/working.h"
+#include "teach/step_content.h"
 
 #include <QWidget>
 
@@ -18,6 +18,7 @@ public:
         int number = 1;                 // counted from 1
         bool isSourceRepeated = false;  // the step before has the same one
         bool isFolded = true;
+        bool hasLinks = true;  // to the figures that its symbols are
     };
 
     StepView(const WorkingStep& step, const Place& place, QWidget* parent = nullptr);
@@ -25,12 +26,12 @@ public:
 signals:
     void figureChosen(const QString& figure);
     void foldingChosen(bool isFolded);
+    void sourceChosen(firn::Source source);
 
 private:
-    void addValues(const WorkingStep& step);
-    void addSymbols(const WorkingStep& step);
-    void addTerms(const std::vector<SeriesTerm>& terms);
-    void addNotes(const WorkingStep& step);
+    void addSymbols(const std::vector<SymbolLine>& symbols);
+    void addTerms(const std::vector<TermLine>& terms);
+    void addSource(const QString& text, Source source);
     QWidget* meaning(const QString& text, const std::string& figure);
     void addRow(QGridLayout* table, QWidget* symbol, QWidget* value, QWidget* what);
 

@@ -1,7 +1,7 @@
 #include "exchange/derivation.h"
 
 #include "derivation/formula_text.h"
-#include "exchange/json.h"
+#include "exchange/derivation_json.h"
 #include "exchange/plain_text.h"
 #include "explain/sources.h"
 
@@ -116,6 +116,24 @@ void writeStep(std::string& page, const std::vector<WorkingStep>& steps, std::si
 
 }  // namespace
 
+Json stepsJson(const std::vector<WorkingStep>& steps)
+{
+    Json json = Json::array();
+    for (const WorkingStep& step : steps)
+        json.push_back(stepJson(step));
+    return json;
+}
+
+std::string stepsText(const std::vector<WorkingStep>& steps)
+{
+    std::string page;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        page += i > 0 ? "\n" : "";
+        writeStep(page, steps, i);
+    }
+    return page;
+}
+
 std::string derivationJson(const Derivation& derivation)
 {
     Json json;
@@ -125,9 +143,7 @@ std::string derivationJson(const Derivation& derivation)
     json["meaning"] = english(derivation.result().meaning);
     json["value"] = derivation.result().value;
     json["unit"] = derivation.result().unit;
-    json["steps"] = Json::array();
-    for (const WorkingStep& step : derivation.steps)
-        json["steps"].push_back(stepJson(step));
+    json["steps"] = stepsJson(derivation.steps);
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -137,11 +153,7 @@ std::string derivationText(const Derivation& derivation)
     std::string page;
     write(page, "", fmt::format("{} = {}", derivation.figure, valueText(numberOf(result))));
     write(page, "", english(result.meaning));
-    for (std::size_t i = 0; i < derivation.steps.size(); ++i) {
-        page += "\n";
-        writeStep(page, derivation.steps, i);
-    }
-    return page;
+    return page + "\n" + stepsText(derivation.steps);
 }
 
 }  // namespace firn

@@ -13,4 +13,7 @@ std::string derivationJson(const Derivation& derivation);
 /// The same for people, in English.
 std::string derivationText(const Derivation& derivation);
 
+/// Its steps alone, numbered from 1.
+std::string stepsText(const std::vector<WorkingStep>& steps);
+
 }  // namespace firn

@@ -1,5 +1,7 @@
 #include "explain/exercises.h"
 
+#include "explain/dice.h"
+#include "explain/reading_exercise.h"
 #include "mix/symbols.h"
 #include "solution/sucrose.h"
 
@@ -11,28 +13,16 @@ namespace {
 
 using Exercises = std::vector<Exercise>;
 
-/// Steele and others, OOPSLA 2014 (splitmix64): the same numbers on every machine, which the standard library does not promise.
-class Dice {
-public:
-    explicit Dice(std::uint64_t seed)
-        : m_state(seed)
-    {
-    }
-
-    /// A whole number from `least` to `most`.
-    int between(int least, int most) { return least + static_cast<int>(next() % static_cast<std::uint64_t>(most - least + 1)); }
-
-private:
-    std::uint64_t next()
-    {
-        std::uint64_t z = (m_state += 0x9E3779B97F4A7C15u);
-        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9u;
-        z = (z ^ (z >> 27)) * 0x94D049BB133111EBu;
-        return z ^ (z >> 31);
-    }
-
-    std::uint64_t m_state;
-};
+/// In whole grams where they are in grams, else to three digits: nobody weighs "1.0735 cups".
+double rounded(const Amount& amount)
+{
+    if (amount.value <= 0.0)
+        return amount.value;
+    constexpr int digits = 3;
+    const bool isWhole = amount.unit == Unit::Gram && amount.value >= 10.0;
+    const double step = isWhole ? 1.0 : std::pow(10.0, std::floor(std::log10(amount.value)) + 1 - digits);
+    return std::round(amount.value / step) * step;
+}
 
 Recipe varied(Recipe recipe, std::uint64_t seed, Dice& dice)
 {
@@ -41,9 +31,8 @@ Recipe varied(Recipe recipe, std::uint64_t seed, Dice& dice)
     constexpr int most_percent = 15;
     for (Component& component : recipe.components) {
         for (Row& row : component.rows) {
-            const double amount = row.amount.value * (1.0 + dice.between(-most_percent, most_percent) / 100.0);
-            const bool isWhole = row.amount.unit == Unit::Gram && amount >= 10.0;
-            row.amount.value = isWhole ? std::round(amount) : amount;
+            row.amount.value *= 1.0 + dice.between(-most_percent, most_percent) / 100.0;
+            row.amount.value = rounded(row.amount);
         }
     }
     return recipe;
@@ -188,11 +177,35 @@ void askAlcoholByVolume(Exercises& exercises, const ExplainedAnalysis& explained
 
 }  // namespace
 
+std::string_view nameOf(ExerciseKind kind)
+{
+    switch (kind) {
+    case ExerciseKind::SugarsByMass:
+        return "Sugars by mass";
+    case ExerciseKind::SucroseToReach:
+        return "Sucrose to add";
+    case ExerciseKind::FreezingPoint:
+        return "Freezing point";
+    case ExerciseKind::Refractometer:
+        return "What a refractometer shows";
+    case ExerciseKind::Baume:
+        return "Degrees Baumé";
+    case ExerciseKind::IceWhenServed:
+        return "Ice when served";
+    case ExerciseKind::AlcoholByVolume:
+        return "Alcohol by volume";
+    case ExerciseKind::SugarsByRefractometer:
+        return "From a reading to sugars";
+    }
+    return {};
+}
+
 ExerciseSheet exercisesFor(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::uint64_t seed)
 {
     Dice dice(seed);
     ExerciseSheet sheet{seed, varied(recipe, seed, dice), {}};
     const ExplainedAnalysis explained = analyseWithWorkings(sheet.recipe, catalogue, conditions);
+    sheet.mix = explained.analysis.mix;
     askSugarsByMass(sheet.exercises, explained);
     askSucroseToReach(sheet.exercises, explained, dice);
     askFreezingPoint(sheet.exercises, explained);
@@ -200,6 +213,8 @@ ExerciseSheet exercisesFor(const Recipe& recipe, const Catalogue& catalogue, con
     askBaume(sheet.exercises, explained);
     askIceWhenServed(sheet.exercises, explained);
     askAlcoholByVolume(sheet.exercises, explained);
+    if (auto reading = sugarsByRefractometer(sheet.mix, seed, dice))
+        sheet.exercises.push_back(std::move(*reading));
     return sheet;
 }
 

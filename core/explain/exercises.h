@@ -8,7 +8,19 @@
 
 namespace firn {
 
-enum class ExerciseKind { SugarsByMass, SucroseToReach, FreezingPoint, Refractometer, Baume, IceWhenServed, AlcoholByVolume };
+enum class ExerciseKind {
+    SugarsByMass,
+    SucroseToReach,
+    FreezingPoint,
+    Refractometer,
+    Baume,
+    IceWhenServed,
+    AlcoholByVolume,
+    SugarsByRefractometer
+};
+
+/// "Freezing point", as a heading.
+std::string_view nameOf(ExerciseKind kind);
 
 struct Exercise {
     ExerciseKind kind = ExerciseKind::SugarsByMass;
@@ -22,10 +34,11 @@ struct ExerciseSheet {
     std::uint64_t seed = 0;
     Recipe recipe;  // with the amounts that the exercises are about
     std::vector<Exercise> exercises;
+    Mix mix = {};  // of that recipe, for who wants to reckon by hand
 };
 
 /// A sheet of the exercises that the recipe has the stuff for: none on alcohol without alcohol, none at all for nothing. Seed 0 leaves the
-/// recipe's amounts as they are; any other one changes those of its rows by up to 15 %, in whole grams where they are in grams.
+/// recipe's amounts as they are; any other one changes those of its rows by up to 15 %, in whole grams where they are in grams and to three digits elsewhere.
 ExerciseSheet exercisesFor(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::uint64_t seed);
 
 }  // namespace firn

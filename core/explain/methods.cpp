@@ -130,8 +130,9 @@ std::vector<Parting> partingsOf(const Mix& mix, KelvinDifference whole)
 std::vector<Sentence> summaryOf(const Analysis& analysis, const MethodComparison& found)
 {
     std::vector<Sentence> summary;
-    const Figure curve{analysis.freezing.freezingPoint->temperature.value, 2};
-    const Figure textbook{analysis.textbook->freezingPoint.value, 2};
+    // As the gauges round them: with the digits of the difference, rounding could make them another hundredth apart.
+    const Figure curve{analysis.freezing.freezingPoint->temperature.value, 1};
+    const Figure textbook{analysis.textbook->freezingPoint.value, 1};
     summary.push_back(std::abs(found.difference.value) < worthSaying_k
                           ? phrase("Both methods say {0} °C.", curve)
                           : phrase("By water activity it freezes at {0} °C, by sucrose equivalents at {1} °C: {2} K apart.", curve,

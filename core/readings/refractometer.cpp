@@ -17,14 +17,28 @@ constexpr double brixPerKelvin = 0.07;
 /// Fitted, together with warming() in refraction.cpp, to the OIV's Table I; a glass of index 1.7 whose index grows by 6e-6 a kelvin.
 constexpr double prismPerKelvin = 3.4e-6;
 
+Symbol seenSymbol(double index) { return {"n", "seen", index, "", phrase("index that the scale seems to see"), {}, 5}; }
+
+Symbol prismSymbol() { return {"k", "prism", prismPerKelvin, "1/K", phrase("change of the prism's own index, for each kelvin")}; }
+
+void recordIndex(Working& working, double brix, Celsius temperature, double index)
+{
+    const Symbol shown{"B", "", brix, "°Bx", phrase("what the refractometer shows"), {}, 1};
+    const Symbol seen = seenSymbol(refractiveIndexOfBrix(brix));
+    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the drop"), {}, 0};
+    working.found(seen, function("n_sucrose", {shown, Number{20.0, "°C"}}), Source::SugarScale);
+    working.found(indexSymbol(index), seen / (1.0 - prismSymbol() * (at - Number{20.0, "°C"})), Source::Prism).uncertainty =
+        phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");
+}
+
 void recordScale(Working& working, double index, Celsius temperature, std::optional<double> shown)
 {
     if (!shown) {
         working.giveUp();
         return;
     }
-    const Symbol seen{"n", "seen", refractiveIndexSeen(index, temperature), "", phrase("index that the scale seems to see"), {}, 5};
-    const Symbol prism{"k", "prism", prismPerKelvin, "1/K", phrase("change of the prism's own index, for each kelvin")};
+    const Symbol seen = seenSymbol(refractiveIndexSeen(index, temperature));
+    const Symbol prism = prismSymbol();
     const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature at which instruments are read"),
         working.keyOf("readings.temperature_c")};
     WorkingStep& byPrism = working.found(seen, indexSymbol(index) * (1.0 - prism * (at - Number{20.0, "°C"})), Source::Prism);
@@ -72,11 +86,14 @@ std::optional<double> brixShown(double index, Celsius temperature, Working* work
     return shown;
 }
 
-double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature)
+double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature, Working* working)
 {
     if (instrument.compensates)
         return refractiveIndexOfBrix(brix, temperature);
-    return refractiveIndexOfBrix(brix) / refractiveIndexSeen(1.0, temperature);
+    const double index = refractiveIndexOfBrix(brix) / refractiveIndexSeen(1.0, temperature);
+    if (working) [[unlikely]]
+        recordIndex(*working, brix, temperature, index);
+    return index;
 }
 
 std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature)

@@ -1,4 +1,4 @@
-// How long an edit takes until every gauge is painted, and how long the window takes to come up. Drawn off screen at 1366 x 768. The ratios
+// How long an edit takes until every gauge is painted, how long a derivation takes to open, and the window to come up. Drawn off screen at 1366 x 768. The ratios
 // (to filling as many pixels, to starting a process that does nothing) carry over to other machines, the times do not.
 
 #include "bench/main_window.h"
@@ -6,6 +6,7 @@
 #include "document/built_in.h"
 #include "document/edits.h"
 #include "document/pantry.h"
+#include "teach/derivation_window.h"
 
 #include <QApplication>
 #include <QImage>
@@ -53,6 +54,43 @@ void editToAllGaugesPainted(benchmark::State& state)
     state.counters["fillingTheScreenTimes"] = edited / filled;
 }
 BENCHMARK(editToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
+
+/// From the click on a figure to its derivation on the screen: reckoned, laid out and painted. The longest one, of a recipe of 20 rows.
+void openingADerivation(benchmark::State& state)
+{
+    const QTemporaryDir folder;
+    Pantry pantry(*builtInCatalogue(), folder.filePath(QStringLiteral("ingredients.json")));
+    Questions questions;
+    MainWindow window(pantry, questions);
+    Recipe recipe = greetingSample();
+    std::vector<Row>& rows = recipe.components.front().rows;
+    for (std::size_t i = 0; rows.size() < 20; ++i)
+        rows.push_back(rows[i]);
+    window.document().startWith(recipe);
+    window.resize(screen);
+    window.show();
+    auto& derivations = *window.findChild<DerivationWindow*>();
+    QApplication::processEvents();
+
+    QImage blank(derivations.size(), QImage::Format_ARGB32_Premultiplied);
+    std::chrono::duration<double> opened{};
+    std::chrono::duration<double> filled{};
+    for (auto _ : state) {
+        derivations.hide();
+        QApplication::processEvents();
+        const auto start = Clock::now();
+        derivations.open(QStringLiteral("freezing_point_c"));
+        QApplication::sendPostedEvents();
+        QApplication::processEvents();
+        const auto painted = Clock::now();
+        blank.fill(Qt::white);
+        opened += painted - start;
+        filled += Clock::now() - painted;
+        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
+    }
+    state.counters["fillingTheWindowTimes"] = opened / filled;
+}
+BENCHMARK(openingADerivation)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
 
 std::chrono::duration<double> timeOf(const QStringList& arguments)
 {

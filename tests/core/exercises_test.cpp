@@ -1,10 +1,13 @@
 #include "explain/exercises.h"
 
 #include "exchange/files.h"
+#include "readings/mix_family.h"
+#include "readings/refractometer.h"
 
 #include "../shipped_catalogue.h"
 
 #include <algorithm>
+#include <cmath>
 #include <gtest/gtest.h>
 #include <set>
 
@@ -76,6 +79,62 @@ TEST(Exercises, OnlyAboutWhatTheRecipeHas)
     EXPECT_TRUE(find(sheetOf(sample("cucumber-gin-ice.firn"), 0), ExerciseKind::AlcoholByVolume));
     EXPECT_FALSE(find(sheetOf(sample("toasted-buckwheat-ice-cream.firn"), 0), ExerciseKind::AlcoholByVolume));
     EXPECT_TRUE(sheetOf({}, 4).exercises.empty());
+}
+
+TEST(Exercises, AReadingOfSugarInWaterIsCorrectedToTwentyDegreesAndIsTheShareOfSugar)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {800, Unit::Gram}, {}, {}}, {"sucrose", {200, Unit::Gram}, {}, {}}};
+    const ExerciseSheet sheet = sheetOf(recipe, 0);
+    const Exercise* exercise = find(sheet, ExerciseKind::SugarsByRefractometer);
+    ASSERT_TRUE(exercise);
+    const double shown_brix = std::get<Figure>(exercise->question.values[0]).value;
+    EXPECT_EQ(shown_brix, 19.0);
+    EXPECT_EQ(std::get<Figure>(exercise->question.values[1]).value, 30.0);
+    ASSERT_EQ(exercise->solution.size(), 5u);
+    const double corrected_brix = exercise->solution[2].result.value;
+    // OIV-MA-AS2-02, Table I: 0.07 °Bx a kelvin, and a little more above 20 °C.
+    EXPECT_NEAR(corrected_brix - shown_brix, 0.75, 0.1);
+    EXPECT_EQ(exercise->solution[3].result.value, corrected_brix - shown_brix);
+    EXPECT_NEAR(exercise->answer.value, corrected_brix, 0.01);
+}
+
+TEST(Exercises, TheMixThatWasFoundReadsAsTheQuestionSays)
+{
+    Recipe recipe = sample("cucumber-gin-ice.firn");
+    std::set<std::pair<double, double>> readings;
+    for (std::uint64_t seed = 0; seed < 12; ++seed) {
+        const ExerciseSheet sheet = sheetOf(recipe, seed);
+        const Exercise* exercise = find(sheet, ExerciseKind::SugarsByRefractometer);
+        ASSERT_TRUE(exercise) << seed;
+        const double brix = std::get<Figure>(exercise->question.values[0]).value;
+        const Celsius temperature{std::get<Figure>(exercise->question.values[1]).value};
+        readings.insert({brix, temperature.value});
+        const MixFamily family(sheet.mix, MixFamily::Alcohol::StaysInTheWater);
+        const auto shown = read(Refractometer{}, family.at({exercise->answer.value / 100.0}, {}), temperature);
+        ASSERT_TRUE(shown && shown->value);
+        EXPECT_NEAR(*shown->value, brix, 1e-6) << seed;
+    }
+    EXPECT_GE(readings.size(), 6u);
+}
+
+TEST(Exercises, NoReadingOfWhatHoldsNoSugar)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {800, Unit::Gram}, {}, {}}, {"salt", {80, Unit::Gram}, {}, {}}};
+    EXPECT_FALSE(find(sheetOf(recipe, 0), ExerciseKind::SugarsByRefractometer));
+}
+
+TEST(Exercises, OtherSheetsHaveAmountsThatCanBeWeighed)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {333, Unit::Gram}, {}, {}}, {"sucrose", {0.75, Unit::Cup}, {}, {}}};
+    for (std::uint64_t seed = 1; seed < 20; ++seed) {
+        const std::vector<Row> rows = sheetOf(recipe, seed).recipe.components.front().rows;
+        EXPECT_EQ(rows[0].amount.value, std::round(rows[0].amount.value));
+        EXPECT_NEAR(rows[1].amount.value, 0.75, 0.15 * 0.75 + 0.001);
+        EXPECT_LE(amountNumber(rows[1].amount).size(), 5u) << amountNumber(rows[1].amount);
+    }
 }
 
 struct Typed {
