@@ -1,13 +1,17 @@
 #include "bench/ingredient_table.h"
 
+#include "analysis/weighing_working.h"
 #include "bench/ingredient_columns.h"
 #include "bench/ingredient_delegate.h"
 #include "document/document.h"
+#include "gauges/figure_button.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 
+#include <QContextMenuEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMouseEvent>
 #include <algorithm>
 #include <cstdlib>
@@ -214,6 +218,31 @@ void IngredientTable::keyPressEvent(QKeyEvent* event)
     } else {
         QTableView::keyPressEvent(event);
     }
+}
+
+// How a row's figures come about
+
+/// Of a row that has an analysis; its name and amount lead to its mass.
+QString IngredientTable::figureAt(const QModelIndex& index) const
+{
+    const auto place = m_model->placeOf(index.row());
+    if (!place)
+        return {};
+    const bool isShare = index.column() == IngredientModel::ShareColumn;
+    const auto key = isShare ? figureOfRowShare : figureOfRow;
+    return QString::fromStdString(key(m_document.recipe(), place->component, place->row));
+}
+
+void IngredientTable::contextMenuEvent(QContextMenuEvent* event)
+{
+    const bool isByKey = event->reason() == QContextMenuEvent::Keyboard;
+    const QString figure = figureAt(isByKey ? currentIndex() : indexAt(event->pos()));
+    if (figure.isEmpty())
+        return;
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    menu->addAction(invitation(), this, [this, figure] { emit figureChosen(figure); });
+    menu->popup(isByKey ? viewport()->mapToGlobal(visualRect(currentIndex()).center()) : event->globalPos());
 }
 
 // Scrubbing

@@ -11,6 +11,8 @@ namespace firn::app {
 
 class IngredientTable : public QTableView {
     Q_OBJECT
+    /// What Ctrl+E opens while the table has the focus: the figure of the current cell; empty where it is none.
+    Q_PROPERTY(QString figure READ figure)
 
 public:
     explicit IngredientTable(Document& document, QWidget* parent = nullptr);
@@ -23,6 +25,8 @@ public:
     /// Commits the editor. Where a text cannot be read, its cell is opened again and the sentence about it returned; otherwise
     /// the sentence is empty.
     QString takeTyping();
+
+    QString figure() const { return figureAt(currentIndex()); }
 
     /// Numbers of the recipe's rows that are selected, in their order.
     std::vector<std::size_t> selectedRows() const;
@@ -37,7 +41,12 @@ public:
 
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
 
+signals:
+    /// Somebody wants to know how a row's mass or share comes about; its key in the report.
+    void figureChosen(const QString& figure);
+
 protected:
+    void contextMenuEvent(QContextMenuEvent* event) override;
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
     bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
@@ -56,6 +65,7 @@ private:
     QModelIndex whereTypingWent();
     void goTo(const QModelIndex& index);
     void goDown();
+    QString figureAt(const QModelIndex& index) const;
     bool isAmountAt(QPoint position) const;
     void scrubByKey(const QKeyEvent& event);
     void moveByHeader(int oldPlace, int newPlace);

@@ -25,7 +25,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+I"), tr("opens the catalogue, where Enter puts an ingredient in the recipe")},
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
         {tr("Ctrl+M"), tr("measures the mix and puts it right")},
-        {tr("Ctrl+E"), tr("shows how a figure comes about")},
+        {tr("Ctrl+E"), tr("shows how the figure at hand comes about: a cell, a gauge reached by Tab, or one of the list")},
         {tr("Ctrl+T"), tr("sets the two methods for the freezing point side by side")},
         {tr("Ctrl+Shift+E"), tr("opens exercises on the recipe")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},

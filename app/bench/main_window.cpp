@@ -98,7 +98,8 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     setCentralWidget(centre);
 
     buildPanels();
-    connect(m_sheet->findChild<FiguresPanel*>(), &FiguresPanel::figureChosen, m_derivations, &DerivationWindow::open);
+    connect(m_sheet->findChild<FiguresPanel*>(), &Gauge::figureChosen, m_derivations, &DerivationWindow::open);
+    connect(m_sheet->table(), &IngredientTable::figureChosen, m_derivations, &DerivationWindow::open);
     buildMenus();
     drawIcons();
     connect(&m_sheet->table()->rows(), &QAbstractItemModel::dataChanged, this, [this] {
@@ -124,6 +125,7 @@ Panel* MainWindow::addPanel(const QString& name, const QString& title)
     auto* panel = new Panel;
     addDock(name, title, panel);
     connect(&m_document, &Document::changed, panel, &Panel::show);
+    connect(panel, &Gauge::figureChosen, m_derivations, &DerivationWindow::open);
     panel->show(m_document.analysis());
     return panel;
 }
@@ -148,8 +150,7 @@ QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWid
 
 void MainWindow::buildPanels()
 {
-    auto* sugar = addPanel<SugarScale>(QStringLiteral("sugar"), tr("Sugar"));
-    connect(sugar, &SugarScale::figureChosen, m_derivations, &DerivationWindow::open);
+    addPanel<SugarScale>(QStringLiteral("sugar"), tr("Sugar"));
     auto* chart = addPanel<FreezingChart>(QStringLiteral("freezing"), tr("Freezing curve"));
     addPanel<TexturePanel>(QStringLiteral("texture"), tr("Texture"));
     auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));

@@ -10,6 +10,7 @@
 #include <QPen>
 #include <QValueAxis>
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace firn::app {
@@ -18,6 +19,7 @@ namespace {
 
 constexpr double usualCurveWidth = 2.5;
 constexpr double usualHandleWidth = 28.0;
+constexpr double usualReach = 12.0;  // from the line, where a press means it
 
 QValueAxis* fixedAxis(double low, double high)
 {
@@ -148,6 +150,25 @@ QRegion CurveView::handleOf(std::size_t marker) const
         handle += boxes[marker].toAlignedRect();
     }
     return handle;
+}
+
+QRegion CurveView::labelsOf(std::size_t marker) const
+{
+    return QRegion(labelBoxes(true)[marker].toAlignedRect()) + labelBoxes(false)[marker].toAlignedRect();
+}
+
+std::optional<std::size_t> CurveView::pointAt(const QPointF& position) const
+{
+    if (m_steps.empty() || !plotArea().contains(position))
+        return std::nullopt;
+    const auto away = [&](const FreezingStep& step) {
+        return std::hypot(xOf(step.temperature.value) - position.x(), yOf(step.waterFrozen.value) - position.y());
+    };
+    const auto nearest = std::ranges::min_element(m_steps, {}, away);
+    const double temperature_c = coldestOfCurve.value + (position.x() - plotArea().left()) / pixelsPerDegree();
+    if (std::min(away(*nearest), std::abs(curveY(temperature_c) - position.y())) > besideText(font(), usualReach))
+        return std::nullopt;
+    return std::size_t(nearest - m_steps.begin());
 }
 
 void CurveView::resizeEvent(QResizeEvent* event)

@@ -7,6 +7,7 @@
 #include <QChartView>
 #include <QRegion>
 #include <QString>
+#include <optional>
 #include <vector>
 
 class QLineSeries;
@@ -42,6 +43,13 @@ public:
     double pixelsPerDegree() const;
     /// Where a press takes hold of a marker: along its line, and on its own labels rather than on another's.
     QRegion handleOf(std::size_t marker) const;
+
+    /// The labels of a marker alone.
+    QRegion labelsOf(std::size_t marker) const;
+    /// Where the words over the first point stand; empty where there is no curve.
+    QRectF beginningPlace() const;
+    /// The point of the curve that is drawn here, counted from the first; none away from the line.
+    std::optional<std::size_t> pointAt(const QPointF& position) const;
 
     void setCurve(const FreezingCurve& curve);
     void setRegions(std::vector<CurveRegion> regions);

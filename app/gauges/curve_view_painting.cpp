@@ -119,13 +119,23 @@ void CurveView::paintBeginning(QPainter& painter, const GaugeColours& colours) c
         return;
     }
     const double x = xOf(m_steps.front().temperature.value);
-    const double afterAxisName = fontMetrics().horizontalAdvance(axisName()) + groupSpace;
-    const double left = std::max(afterAxisName, std::min(plotArea().right(), x + 0.5 * width) - width);
-    const double bottom = lineHeight(font());
+    const QRectF place = beginningPlace();
+    const double bottom = place.bottom();
     painter.setPen(QPen(colours.curve, 1.0, Qt::DotLine));
     painter.drawLine(QPointF(x, bottom), QPointF(x, yOf(m_steps.front().waterFrozen.value)));
     painter.setPen(colours.curve);
-    painter.drawText(QRectF(left - 1.0, 0, width + 2.0, bottom), Qt::AlignCenter, m_beginning);
+    painter.drawText(place, Qt::AlignCenter, m_beginning);
+}
+
+QRectF CurveView::beginningPlace() const
+{
+    if (m_steps.empty())
+        return {};
+    const double width = fontMetrics().horizontalAdvance(m_beginning);
+    const double x = xOf(m_steps.front().temperature.value);
+    const double afterAxisName = fontMetrics().horizontalAdvance(axisName()) + groupSpace;
+    const double left = std::max(afterAxisName, std::min(plotArea().right(), x + 0.5 * width) - width);
+    return {left - 1.0, 0, width + 2.0, double(lineHeight(font()))};
 }
 
 void CurveView::drawForeground(QPainter* painter, const QRectF& /*exposed*/)

@@ -1,10 +1,11 @@
 #include "gauges/figures_panel.h"
 
+#include "gauges/figure_button.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
+#include <QEvent>
 #include <QLocale>
-#include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -25,7 +26,6 @@ FiguresPanel::FiguresPanel(QWidget* parent)
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
-    setMouseTracking(true);
     show(Analysis{});
 }
 
@@ -35,12 +35,12 @@ QSize FiguresPanel::sizeHint() const
     return {width, heightForWidth(width)};
 }
 
-QSize FiguresPanel::minimumSizeHint() const
-{
-    return {fontMetrics().averageCharWidth() * 50, 3 * (lineHeight(font()) + gridStep / 2)};
-}
+QSize FiguresPanel::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 50, 3 * rowHeight()}; }
 
-int FiguresPanel::heightForWidth(int width) const { return rowsIn(width) * (lineHeight(font()) + gridStep / 2); }
+int FiguresPanel::heightForWidth(int width) const { return rowsIn(width) * rowHeight(); }
+
+/// So that a finger hits one figure.
+int FiguresPanel::rowHeight() const { return std::max(FigureButton::leastSize_px, lineHeight(font()) + gridStep / 2); }
 
 void FiguresPanel::show(const Analysis& analysis)
 {
@@ -53,7 +53,7 @@ void FiguresPanel::show(const Analysis& analysis)
     add(tr("mass"), gramsText(analysis.mass), amount, "mass_g");
     add(tr("volume at 20 °C"), millilitresText(analysis.volume_20c), amount, "volume_ml_20c");
     if (analysis.overrun_percent > 0.0)
-        add(tr("with air"), millilitresText(analysis.finishedVolume), amount, "");
+        add(tr("with air"), millilitresText(analysis.finishedVolume), amount, "finished_volume_ml_20c");
     add(tr("total solids"), percentText(totalSolids), share, "percent.total_solids");
     add(tr("sugars"), percentText(sugars), share, "percent.sugars");
     add(tr("fat"), percentText(fat), share, "percent.fat");
@@ -69,10 +69,16 @@ void FiguresPanel::show(const Analysis& analysis)
         add(tr("lactose in 100 g water"), lactoseText(analysis.lactose_gPer100gWater), share, "lactose_g_per_100_g_water");
     QStringList spoken;
     for (const Item& item : m_items)
-        spoken << tr("%1: %2", "a figure and its value").arg(item.label, item.beforeMark + item.afterMark);
+        spoken << spokenText(item);
     setValueText(m_isEmpty ? tr("The figures come with the first ingredient") : spoken.join(u'\n'));
     updateGeometry();
+    placeFigures();
     update();
+}
+
+QString FiguresPanel::spokenText(const Item& item)
+{
+    return tr("%1: %2", "a figure and its value").arg(item.label, item.beforeMark + item.afterMark);
 }
 
 void FiguresPanel::add(const QString& label, const QString& figureWithUnit, const QString& widest, const char* key)
@@ -81,7 +87,8 @@ void FiguresPanel::add(const QString& label, const QString& figureWithUnit, cons
     const auto mark = std::find_if(
         figureWithUnit.begin(), figureWithUnit.end(), [decimalMark](QChar c) { return c.isSpace() || c == decimalMark; });
     const auto length = mark - figureWithUnit.begin();
-    m_items.push_back({label, figureWithUnit.left(length), figureWithUnit.mid(length), widest, QLatin1String(key)});
+    m_items.push_back(
+        {label, figureWithUnit.left(length), figureWithUnit.mid(length), widest, QLatin1String(key), figureWithUnit == tr("none")});
 }
 
 int FiguresPanel::Column::width() const { return label + closeSpace + beforeMark + afterMark; }
@@ -119,7 +126,7 @@ int FiguresPanel::rowsIn(int width) const
 /// Of each figure, column by column.
 std::vector<QRect> FiguresPanel::places() const
 {
-    const int rows = rowsIn(width()), rowHeight = lineHeight(font()) + gridStep / 2;
+    const int rows = rowsIn(width());
     const std::vector<Column> columns = columnsOf(rows);
     int spare = width() + columnGap;
     for (const Column& column : columns)
@@ -129,37 +136,36 @@ std::vector<QRect> FiguresPanel::places() const
     int left = 0;
     for (std::size_t c = 0; c < columns.size(); ++c) {
         for (int row = 0; row < rows && places.size() < m_items.size(); ++row)
-            places.emplace_back(left, row * rowHeight, columns[c].width(), rowHeight);
+            places.emplace_back(left, row * rowHeight(), columns[c].width(), rowHeight());
         left += columns[c].width() + columnGap + stretch;
     }
     return places;
 }
 
-QRect FiguresPanel::placeOf(const QString& figure) const
+void FiguresPanel::placeFigures()
 {
-    const auto found = std::ranges::find(m_items, figure, &Item::key);
-    return m_isEmpty || found == m_items.end() ? QRect() : places()[static_cast<std::size_t>(found - m_items.begin())];
-}
-
-QString FiguresPanel::figureAt(const QPoint& point) const
-{
-    if (m_isEmpty)
-        return {};
     const std::vector<QRect> all = places();
-    const auto found = std::ranges::find_if(all, [&](const QRect& place) { return place.contains(point); });
-    return found == all.end() ? QString() : m_items[static_cast<std::size_t>(found - all.begin())].key;
+    std::vector<FigurePlace> figures;
+    for (std::size_t i = 0; i < m_items.size() && !m_isEmpty; ++i) {
+        if (!m_items[i].isNone)
+            figures.push_back({m_items[i].key, spokenText(m_items[i]), all[i]});
+    }
+    setFigures(figures);
 }
 
-void FiguresPanel::mouseMoveEvent(QMouseEvent* event)
+void FiguresPanel::resizeEvent(QResizeEvent* event)
 {
-    setCursor(figureAt(event->pos()).isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+    Gauge::resizeEvent(event);
+    placeFigures();
 }
 
-void FiguresPanel::mouseReleaseEvent(QMouseEvent* event)
+void FiguresPanel::changeEvent(QEvent* event)
 {
-    const QString figure = event->button() == Qt::LeftButton ? figureAt(event->pos()) : QString();
-    if (!figure.isEmpty())
-        emit figureChosen(figure);
+    Gauge::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        updateGeometry();
+        placeFigures();
+    }
 }
 
 void FiguresPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
@@ -175,7 +181,7 @@ void FiguresPanel::paintGauge(QPainter& painter, const GaugeColours& colours)
         const Item& item = m_items[i];
         const Column& column = columns[i / rows];
         const int left = all[i].left(), mark = left + column.label + closeSpace + column.beforeMark;
-        const int baseline = all[i].top() + fontMetrics().ascent();
+        const int baseline = all[i].top() + (rowHeight() - lineHeight(font())) / 2 + fontMetrics().ascent();
         painter.setPen(colours.quietInk);
         painter.drawText(QPointF(left, baseline), item.label);
         painter.setPen(colours.ink);

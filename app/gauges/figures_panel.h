@@ -18,19 +18,12 @@ public:
     QSize minimumSizeHint() const override;
     int heightForWidth(int width) const override;
 
-    /// Where a figure of the report stands, label and all; an empty place where it is not shown.
-    QRect placeOf(const QString& figure) const;
-
 public slots:
     void show(const firn::Analysis& analysis);
 
-signals:
-    /// A figure was clicked; its key in the report.
-    void figureChosen(const QString& figure);
-
 protected:
-    void mouseMoveEvent(QMouseEvent* event) override;
-    void mouseReleaseEvent(QMouseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void paintGauge(QPainter& painter, const GaugeColours& colours) override;
 
 private:
@@ -40,6 +33,7 @@ private:
         QString afterMark;   // … and from there on, with the unit
         QString widest;      // what beforeMark may grow to without moving its neighbours
         QString key;         // of the figure in the report
+        bool isNone = false;
     };
 
     /// The widest of each in one column, pixels.
@@ -52,7 +46,9 @@ private:
 
     void add(const QString& label, const QString& figureWithUnit, const QString& widest, const char* key);
     std::vector<QRect> places() const;
-    QString figureAt(const QPoint& point) const;
+    static QString spokenText(const Item& item);
+    void placeFigures();
+    int rowHeight() const;
     std::vector<Column> columnsOf(int rows) const;
     int rowsIn(int width) const;
 

@@ -1,11 +1,13 @@
 #include "gauges/freezing_chart.h"
 
 #include "gauges/curve_view.h"
+#include "gauges/figure_button.h"
 #include "gauges/temperature_marker.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
 #include <QHelpEvent>
+#include <QMouseEvent>
 #include <QToolTip>
 #include <algorithm>
 
@@ -19,11 +21,18 @@ FreezingChart::FreezingChart(QWidget* parent)
 {
     m_freezer->setObjectName(QStringLiteral("freezerMarker"));
     m_serving->setObjectName(QStringLiteral("servingMarker"));
+    m_freezer->setFigure(QStringLiteral("texture.ice_percent_in_freezer"));
+    m_serving->setFigure(QStringLiteral("texture.ice_percent_at_serving"));
+    setMouseTracking(true);
     m_view->setAttribute(Qt::WA_TransparentForMouseEvents);
     connect(m_freezer, &TemperatureMarker::chosen, this, &FreezingChart::freezerChosen);
     connect(m_serving, &TemperatureMarker::chosen, this, &FreezingChart::servingChosen);
     for (const TemperatureMarker* marker : {m_freezer, m_serving}) {
         connect(marker, &TemperatureMarker::released, this, &FreezingChart::markerReleased);
+        connect(marker, &TemperatureMarker::figureChosen, this, [this](const QString& figure) {
+            if (!m_isEmpty)
+                emit figureChosen(figure);
+        });
         connect(marker, &TemperatureMarker::looksChanged, this, &FreezingChart::showMarkers);
     }
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
@@ -73,7 +82,16 @@ void FreezingChart::showMarkers()
     std::size_t index = 0;
     for (TemperatureMarker* marker : {m_freezer, m_serving}) {
         marker->setPixelsPerDegree(m_view->pixelsPerDegree());
-        marker->setHandle(m_view->handleOf(index++));
+        marker->setHandle(m_view->handleOf(index), m_view->labelsOf(index));
+        ++index;
+    }
+    std::vector<FigurePlace> figures;
+    if (!m_isEmpty && !m_curve.steps.empty())
+        figures.push_back({QStringLiteral("freezing_point_c"), m_view->beginning(), m_view->beginningPlace().toAlignedRect()});
+    setFigures(figures);
+    if (FigureButton* beginning = buttonOf(QStringLiteral("freezing_point_c"))) {
+        beginning->lower();  // under the markers, which can be dragged there
+        m_view->lower();
     }
     if (m_isEmpty || m_curve.steps.empty())
         setValueText(m_view->beginning());
@@ -117,12 +135,35 @@ QString FreezingChart::regionAt(const QPointF& position) const
         .arg(capitalised(translatedName(nameOf(region->firmness))), degrees(region->range.warmest), degrees(region->range.coldest));
 }
 
+/// On the curve, what a press opens; elsewhere the region.
+QString FreezingChart::tipAt(const QPointF& position) const
+{
+    const auto point = m_view->pointAt(position);
+    if (!point)
+        return regionAt(position);
+    const FreezingStep& step = m_curve.steps.at(*point);
+    return tr("%1 of the water is ice at %2. %3", "the third is what a press does")
+        .arg(percentText(step.waterFrozen, 0), degrees(step.temperature), invitation());
+}
+
+void FreezingChart::mouseMoveEvent(QMouseEvent* event)
+{
+    setCursor(m_view->pointAt(event->position()) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+}
+
+void FreezingChart::mouseReleaseEvent(QMouseEvent* event)
+{
+    const auto point = m_view->pointAt(event->position());
+    if (point && event->button() == Qt::LeftButton)
+        emit figureChosen(QStringLiteral("freezing_curve[%1].water_frozen_percent").arg(*point));
+}
+
 bool FreezingChart::event(QEvent* event)
 {
     if (event->type() != QEvent::ToolTip)
         return Gauge::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    QToolTip::showText(help->globalPos(), regionAt(help->pos()), this);
+    QToolTip::showText(help->globalPos(), tipAt(help->pos()), this);
     return true;
 }
 

@@ -35,9 +35,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     bool event(QEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
 
 private:
     void showMarkers();
+    QString tipAt(const QPointF& position) const;
     QString regionAt(const QPointF& position) const;
 
     CurveView* m_view;

@@ -1,5 +1,6 @@
 #include "gauges/marked_lines.h"
 
+#include "gauges/figure_button.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 
@@ -73,6 +74,18 @@ void MarkedLines::setLines(std::vector<MarkedLine> lines)
     if (lines == m_lines)
         return;
     m_lines = std::move(lines);
+    for (FigureButton* button : m_buttons)
+        delete button;
+    m_buttons.clear();
+    for (const MarkedLine& line : m_lines) {
+        auto* button = line.figure.isEmpty() ? nullptr : new FigureButton(line.text, line.figure, viewport());
+        m_buttons.push_back(button);
+        if (!button)
+            continue;
+        button->setFocusPolicy(Qt::TabFocus);
+        button->show();
+        connect(button, &FigureButton::chosen, this, &MarkedLines::figureChosen);
+    }
     setAccessibleDescription(spokenText());
     verticalScrollBar()->setValue(0);
     layOut();
@@ -128,7 +141,23 @@ void MarkedLines::layOut()
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(lineHeight(font()));
     setFocusPolicy(overflow > 0 ? Qt::StrongFocus : Qt::NoFocus);  // only what scrolls needs the arrow keys
+    placeButtons();
     viewport()->update();
+}
+
+void MarkedLines::placeButtons()
+{
+    for (std::size_t i = 0; i < m_buttons.size(); ++i) {
+        if (m_buttons[i])
+            m_buttons[i]->setGeometry(0, m_tops[i] - verticalScrollBar()->value(), viewport()->width(),
+                std::max(FigureButton::leastSize_px, m_tops[i + 1] - m_tops[i]));
+    }
+}
+
+void MarkedLines::scrollContentsBy(int dx, int dy)
+{
+    QAbstractScrollArea::scrollContentsBy(dx, dy);
+    placeButtons();
 }
 
 void MarkedLines::resizeEvent(QResizeEvent* event)

@@ -14,8 +14,11 @@ struct MarkedLine {
     Mark mark = Mark::None;
     QString text;  // never rendered as markup
     bool isQuiet = false;
+    QString figure = {};  // key of the one that it is about: the line opens it
     friend bool operator==(const MarkedLine&, const MarkedLine&) = default;
 };
+
+class FigureButton;
 
 class MarkedLines : public QAbstractScrollArea {
     Q_OBJECT
@@ -34,7 +37,11 @@ public:
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
+signals:
+    void figureChosen(const QString& figure);
+
 protected:
+    void scrollContentsBy(int dx, int dy) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -43,10 +50,12 @@ protected:
 private:
     QRect textPlace(const MarkedLine& line, int width, int top, int height) const;
     void layOut();
+    void placeButtons();
     void paintScrollPosition(QPainter& painter, const QColor& colour) const;
 
     std::vector<MarkedLine> m_lines;
-    std::vector<int> m_tops;  // of each line, and below the last one
+    std::vector<FigureButton*> m_buttons;  // of each line, or none
+    std::vector<int> m_tops;               // of each line, and below the last one
 };
 
 }  // namespace firn::app

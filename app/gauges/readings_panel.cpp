@@ -1,6 +1,7 @@
 #include "gauges/readings_panel.h"
 
 #include "gauges/egg_picture.h"
+#include "gauges/figure_button.h"
 #include "gauges/hydrometer_picture.h"
 #include "gauges/marked_lines.h"
 #include "gauges/refractometer_picture.h"
@@ -113,11 +114,13 @@ void ReadingsPanel::write(const Analysis& analysis)
         brix.value                       ? tr("refractometer")
         : brix.onScale == OnScale::Above ? tr("refractometer, over %1").arg(brixText(refractometer.to_brix))
                                          : tr("refractometer, under %1").arg(brixText(refractometer.from_brix)),
-        {}};
-    const QString alsoBaume = shownText(baume, baumeText), alsoBrix = shownText(hydrometerBrix, brixText);
-    m_shown[1] = {shownText(gravity, specificGravityText), tr("hydrometer, %1, %2").arg(alsoBrix, alsoBaume), {}};
+        {}, brix.value ? QStringLiteral("instruments.refractometer_brix") : QString()};
+    m_alsoBaume = shownText(baume, baumeText);
+    m_alsoBrix = shownText(hydrometerBrix, brixText);
+    m_shown[1] = {shownText(gravity, specificGravityText), tr("hydrometer, %1, %2").arg(m_alsoBrix, m_alsoBaume), {},
+        gravity.value ? QStringLiteral("instruments.hydrometer_gravity") : QStringLiteral("readings.density_g_ml")};
     m_shown[2] = {egg.floats ? millimetresText(egg.exposedWidth) : tr("sinks"),
-        egg.floats ? tr("of the egg shows") : tr("egg on the bottom"), {}};
+        egg.floats ? tr("of the egg shows") : tr("egg on the bottom"), {}, QStringLiteral("readings.egg.exposed_width_mm")};
     QStringList spoken{
         tr("At %1: refractometer %2, hydrometer %3 or %4 or %5, %6")
             .arg(chosenDegrees(m_readings->temperature), withBand(brix, 1, tr("°Bx")), withBand(gravity, 3, {}),
@@ -184,8 +187,34 @@ ReadingsPanel::Column ReadingsPanel::column(int index) const
         {left, captionTop, across, static_cast<double>(captionHeight())}};
 }
 
+/// Picture and figure open what the instrument shows. The hydrometer's caption opens its two other scales, one on each half, and
+/// what was measured opens what it says about the mix.
+void ReadingsPanel::placeFigures()
+{
+    std::vector<FigurePlace> figures;
+    for (int i = 0; i < int(m_shown.size()) && m_readings; ++i) {
+        const Column place = column(i);
+        const Shown& shown = m_shown[std::size_t(i)];
+        if (!shown.key.isEmpty())
+            figures.push_back({shown.key, tr("%1: %2", "a figure and its value").arg(shown.caption, shown.figure),
+                place.picture.united(place.figure).toAlignedRect()});
+    }
+    if (m_readings) {
+        QRect half = column(1).caption.toAlignedRect();
+        half.setHeight(std::max(FigureButton::leastSize_px, half.height()));
+        half.setWidth(half.width() / 2);
+        if (m_instruments->hydrometerBrix.value)
+            figures.push_back({QStringLiteral("instruments.hydrometer_brix"), tr("hydrometer: %1").arg(m_alsoBrix), half});
+        half.translate(half.width(), 0);
+        if (m_instruments->hydrometerBaume.value)
+            figures.push_back({QStringLiteral("instruments.hydrometer_baume"), tr("hydrometer: %1").arg(m_alsoBaume), half});
+    }
+    setFigures(figures);
+}
+
 void ReadingsPanel::layOut()
 {
+    placeFigures();
     const int top = usedHeight() - footHeight();
     const QSize spin = m_readAt->sizeHint();
     m_readAt->setGeometry(0, top, spin.width(), spin.height());

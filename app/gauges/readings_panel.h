@@ -38,6 +38,7 @@ private:
         QString figure;
         QString caption;
         QString measured;
+        QString key;  // of the figure in the report; empty where it opens to nothing
     };
 
     /// One instrument's column: its picture, and under it the rest.
@@ -53,6 +54,7 @@ private:
     int footHeight() const;
     int usedHeight() const;
     void layOut();
+    void placeFigures();
     void write(const Analysis& analysis);
     void paintShown(QPainter& painter, int index, const GaugeColours& colours) const;
 
@@ -61,6 +63,7 @@ private:
     std::optional<Readings> m_readings;
     std::optional<InstrumentReadings> m_instruments;
     std::array<Shown, 3> m_shown;  // refractometer, hydrometer, egg
+    QString m_alsoBrix, m_alsoBaume;
 };
 
 }  // namespace firn::app

@@ -4,7 +4,6 @@
 #include "gauges/wording.h"
 
 #include <QEvent>
-#include <QMouseEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
@@ -43,7 +42,6 @@ SugarScale::SugarScale(QWidget* parent)
     : Gauge(tr("Sugar scale"), parent)
 {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    setMouseTracking(true);
     show(Analysis{});
 }
 
@@ -99,19 +97,38 @@ void SugarScale::show(const Analysis& analysis)
         setValueText(tr("%1 sugars by mass").arg(percentText(m_sugars, m_uncertainty)));
     if (!m_isEmpty && m_measured)
         setValueText(tr("%1; %2").arg(valueText(), m_measuredText));
+    placeFigures();
     update();
+}
+
+/// The sugars stand at the left, the reading at the right, and under the sugars what was measured.
+void SugarScale::placeFigures()
+{
+    std::vector<FigurePlace> figures;
+    const int line = lineHeight(figureFont(font()));
+    if (!m_isEmpty)
+        figures.push_back({QStringLiteral("percent.sugars"), tr("sugars: %1").arg(percentText(m_sugars, m_uncertainty)),
+            {0, 0, width() / 2, line}});
+    if (!m_isEmpty && m_refractometer_brix)
+        figures.push_back({QStringLiteral("instruments.refractometer_brix"),
+            tr("refractometer: %1").arg(brixText(*m_refractometer_brix)), {width() / 2, 0, width() - width() / 2, line}});
+    if (!m_isEmpty && m_measured)
+        figures.push_back({QStringLiteral("measured.sugars_percent"), m_measuredText, {0, line, width() / 2, lineHeight(font())}});
+    setFigures(figures);
 }
 
 void SugarScale::resizeEvent(QResizeEvent* event)
 {
     Gauge::resizeEvent(event);
     placeBrackets();
+    placeFigures();
 }
 
 void SugarScale::changeEvent(QEvent* event)
 {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
         placeBrackets();
+        placeFigures();
         updateGeometry();
     }
     Gauge::changeEvent(event);
@@ -153,28 +170,6 @@ void SugarScale::paintGauge(QPainter& painter, const GaugeColours& colours)
         paintNeedle(painter, colours);
     if (!m_isEmpty && m_measured)
         paintMeasured(painter, colours);
-}
-
-/// The sugars stand at the left, the reading at the right.
-QString SugarScale::figureAt(const QPoint& point) const
-{
-    if (m_isEmpty || point.y() >= lineHeight(figureFont(font())))
-        return {};
-    if (point.x() < width() / 2)
-        return QStringLiteral("percent.sugars");
-    return m_refractometer_brix ? QStringLiteral("readings.refractometer_brix") : QString();
-}
-
-void SugarScale::mouseMoveEvent(QMouseEvent* event)
-{
-    setCursor(figureAt(event->pos()).isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
-}
-
-void SugarScale::mouseReleaseEvent(QMouseEvent* event)
-{
-    const QString figure = event->button() == Qt::LeftButton ? figureAt(event->pos()) : QString();
-    if (!figure.isEmpty())
-        emit figureChosen(figure);
 }
 
 void SugarScale::paintFigures(QPainter& painter, const GaugeColours& colours) const

@@ -28,13 +28,7 @@ public:
 public slots:
     void show(const firn::Analysis& analysis);
 
-signals:
-    /// One of the figures above the scale was clicked; its key in the report.
-    void figureChosen(const QString& figure);
-
 protected:
-    void mouseMoveEvent(QMouseEvent* event) override;
-    void mouseReleaseEvent(QMouseEvent* event) override;
     void paintGauge(QPainter& painter, const GaugeColours& colours) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -50,7 +44,7 @@ private:
         int row = 0;
     };
 
-    QString figureAt(const QPoint& point) const;
+    void placeFigures();
     double xOf(double share) const;
     double needleHalfWidth() const;
     QRectF rowUnderScale(int row) const;

@@ -1,10 +1,14 @@
 #include "gauges/temperature_marker.h"
 
+#include "gauges/figure_button.h"
 #include "gauges/wording.h"
 
 #include <QAccessibleWidget>
+#include <QApplication>
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QToolTip>
 #include <algorithm>
 #include <cmath>
 
@@ -63,9 +67,11 @@ TemperatureMarker::TemperatureMarker(const QString& name, QWidget* parent)
 {
     [[maybe_unused]] static const bool isInstalled = (QAccessible::installFactory(accessibleMarker), true);
     setAccessibleName(name);
-    setAccessibleDescription(tr("Drag it, or press the arrow keys; with Shift in steps of 0.1 °C"));
+    setAccessibleDescription(
+        tr("Drag it, or press the arrow keys; with Shift in steps of 0.1 °C. Enter shows how its ice comes about"));
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::SizeHorCursor);
+    setMouseTracking(true);
 }
 
 QString TemperatureMarker::valueText() const { return chosenDegrees({m_temperature_c}); }
@@ -78,8 +84,9 @@ void TemperatureMarker::setTemperature(double temperature_c)
     announce();
 }
 
-void TemperatureMarker::setHandle(const QRegion& handle)
+void TemperatureMarker::setHandle(const QRegion& handle, const QRegion& labels)
 {
+    m_labels = labels.translated(-handle.boundingRect().topLeft());
     setGeometry(handle.boundingRect());
     setMask(handle.translated(-handle.boundingRect().topLeft()));
 }
@@ -106,15 +113,21 @@ void TemperatureMarker::mousePressEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton)
         return;
-    m_dragStart = Drag{mapToParent(event->position()).x(), m_temperature_c};
+    m_dragStart = Drag{mapToParent(event->position()).x(), m_temperature_c, m_labels.contains(event->pos())};
     raise();
 }
 
 void TemperatureMarker::mouseMoveEvent(QMouseEvent* event)
 {
-    if (!m_dragStart)
+    if (!m_dragStart) {
+        setCursor(m_labels.contains(event->pos()) ? Qt::PointingHandCursor : Qt::SizeHorCursor);
         return;
-    const double moved_c = (mapToParent(event->position()).x() - m_dragStart->x) / m_pixelsPerDegree;
+    }
+    const double moved_px = mapToParent(event->position()).x() - m_dragStart->x;
+    if (m_dragStart->isOnLabel && std::abs(moved_px) < QApplication::startDragDistance())
+        return;
+    m_dragStart->isOnLabel = false;
+    const double moved_c = moved_px / m_pixelsPerDegree;
     choose(m_dragStart->temperature_c + moved_c, stepWith(event->modifiers()));
 }
 
@@ -122,8 +135,20 @@ void TemperatureMarker::mouseReleaseEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton || !m_dragStart)
         return;
+    const bool isClick = m_dragStart->isOnLabel;
     m_dragStart.reset();
     emit released();
+    if (isClick)
+        emit figureChosen(m_figure);
+}
+
+bool TemperatureMarker::event(QEvent* event)
+{
+    if (event->type() != QEvent::ToolTip)
+        return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), m_labels.contains(help->pos()) ? invitation() : QString(), this);
+    return true;
 }
 
 void TemperatureMarker::keyPressEvent(QKeyEvent* event)
@@ -137,6 +162,11 @@ void TemperatureMarker::keyPressEvent(QKeyEvent* event)
     case Qt::Key_Right:
     case Qt::Key_Up:
         choose(m_temperature_c + step, step);
+        break;
+    case Qt::Key_Space:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        emit figureChosen(m_figure);
         break;
     case Qt::Key_Escape:
         if (m_dragStart) {

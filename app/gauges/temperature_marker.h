@@ -10,6 +10,8 @@ namespace firn::app {
 /// Shift, from the coldest of the chart to 0 °C.
 class TemperatureMarker : public QWidget {
     Q_OBJECT
+    /// What Ctrl+E opens while the marker has the focus.
+    Q_PROPERTY(QString figure READ figure)
 
 public:
     TemperatureMarker(const QString& name, QWidget* parent);
@@ -22,8 +24,12 @@ public:
     void setTemperature(double temperature_c);
 
     void setPixelsPerDegree(double pixels) { m_pixelsPerDegree = pixels; }
-    /// Where a press takes hold of it, pixels of its parent.
-    void setHandle(const QRegion& handle);
+    /// Where a press takes hold of it, and where its labels are, which a press without a move opens; pixels of its parent.
+    void setHandle(const QRegion& handle, const QRegion& labels);
+
+    /// Key of the figure that its labels say.
+    QString figure() const { return m_figure; }
+    void setFigure(const QString& figure) { m_figure = figure; }
 
     /// Moves it as a person would: rounded, within the chart, and told to everybody.
     void choose(double temperature_c, double step_c);
@@ -31,9 +37,12 @@ public:
 signals:
     void chosen(double temperature_c);
     void released();
+    /// A label was clicked, or Space or Enter pressed.
+    void figureChosen(const QString& figure);
     void looksChanged();
 
 protected:
+    bool event(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
@@ -46,6 +55,7 @@ private:
     struct Drag {
         double x = 0.0;  // of the mouse, in the chart's pixels
         double temperature_c = 0.0;
+        bool isOnLabel = false;  // and has not moved
     };
 
     void announce();
@@ -53,6 +63,8 @@ private:
     double m_temperature_c = 0.0;
     double m_pixelsPerDegree = 1.0;
     std::optional<Drag> m_dragStart;
+    QRegion m_labels;  // in its own pixels
+    QString m_figure;
 };
 
 }  // namespace firn::app

@@ -1,22 +1,30 @@
 #include "gauges/texture_panel.h"
 
+#include "gauges/figure_button.h"
 #include "gauges/marked_lines.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
 #include <QEvent>
 #include <QPainter>
+#include <algorithm>
 
 namespace firn::app {
 
 namespace {
+
+/// The figure that the first reason is about.
+QString figureOfFirst(const Texture& texture)
+{
+    return texture.iceAtServing.value > 0.0 ? QStringLiteral("texture.ice_percent_at_serving") : QStringLiteral("freezing_point_c");
+}
 
 /// The first reason, then what is wrong, then the other reasons: a cook reads from the top and may stop anywhere.
 std::vector<MarkedLine> linesOf(const Texture& texture)
 {
     std::vector<MarkedLine> lines;
     for (const Sentence& reason : texture.reasons)
-        lines.push_back({Mark::None, translated(reason), !lines.empty()});
+        lines.push_back({Mark::None, translated(reason), !lines.empty(), lines.empty() ? figureOfFirst(texture) : QString()});
     std::vector<MarkedLine> faults;
     for (const Sentence& fault : texture.faults)
         faults.push_back({Mark::Warning, translated(fault), false});
@@ -31,6 +39,7 @@ TexturePanel::TexturePanel(QWidget* parent)
     , m_lines(new MarkedLines(this))
 {
     m_lines->setAccessibleName(tr("Why this texture"));
+    connect(m_lines, &MarkedLines::figureChosen, this, &Gauge::figureChosen);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     show(Analysis{});
 }
@@ -50,6 +59,9 @@ void TexturePanel::show(const Analysis& analysis)
     const Texture& texture = analysis.texture;
     const bool isEmpty = analysis.mix.isEmpty();
     m_kind = isEmpty ? QString() : capitalised(translatedName(nameOf(texture.textureClass)));
+    m_sugars = percentText(analysis.shares.sugars);
+    m_coldest = texture.servingWindow ? degrees(texture.servingWindow->coldest, 0) : QString();
+    m_warmest = texture.servingWindow ? degrees(texture.servingWindow->warmest, 0) : QString();
     m_window = !isEmpty && texture.servingWindow ? tr("best served %1").arg(degreesRange(*texture.servingWindow)) : QString();
     m_lines->setLines(isEmpty ? std::vector<MarkedLine>{} : linesOf(texture));
     if (isEmpty)
@@ -71,8 +83,35 @@ int TexturePanel::headHeight() const
     return lineHeight(figureFont(font())) + (isWindowBesideKind() ? 0 : lineHeight(font())) + gridStep;
 }
 
+/// Right of the kind, or under it.
+QRect TexturePanel::windowPlace() const
+{
+    const int width_px = fontMetrics().horizontalAdvance(m_window), large = lineHeight(figureFont(font()));
+    return isWindowBesideKind() ? QRect(width() - width_px, 0, width_px, large) : QRect(0, large, width_px, lineHeight(font()));
+}
+
+/// The kind stands for the sugars that it follows from; the serving window is two figures, the warmer one at its end.
+void TexturePanel::placeFigures()
+{
+    std::vector<FigurePlace> figures;
+    if (!m_kind.isEmpty()) {
+        const QFontMetrics large(figureFont(font()));
+        figures.push_back({QStringLiteral("percent.sugars"), tr("%1, with %2 sugars").arg(m_kind, m_sugars),
+            {0, 0, large.horizontalAdvance(m_kind), large.height()}});
+    }
+    if (!m_window.isEmpty()) {
+        QRect coldest = windowPlace(), warmest = coldest;
+        warmest.setLeft(coldest.right() - std::max(FigureButton::leastSize_px, fontMetrics().horizontalAdvance(m_warmest)));
+        coldest.setRight(warmest.left() - 1);
+        figures.push_back({QStringLiteral("texture.serving_window_c.coldest"), tr("coldest to serve: %1").arg(m_coldest), coldest});
+        figures.push_back({QStringLiteral("texture.serving_window_c.warmest"), tr("warmest to serve: %1").arg(m_warmest), warmest});
+    }
+    setFigures(figures);
+}
+
 void TexturePanel::layOut()
 {
+    placeFigures();
     m_lines->setVisible(!m_kind.isEmpty());
     m_lines->setGeometry(0, headHeight(), width(), std::max(0, height() - headHeight()));
 }
@@ -105,7 +144,7 @@ void TexturePanel::paintGauge(QPainter& painter, const GaugeColours& colours)
     painter.setFont(font());
     painter.setPen(colours.curve);
     if (isWindowBesideKind())
-        painter.drawText(width() - fontMetrics().horizontalAdvance(m_window), baseline, m_window);
+        painter.drawText(windowPlace().left(), baseline, m_window);
     else
         painter.drawText(0, lineHeight(large) + fontMetrics().ascent(), m_window);
 }

@@ -29,10 +29,14 @@ private:
     bool isWindowBesideKind() const;
     int headHeight() const;
     void layOut();
+    void placeFigures();
+    QRect windowPlace() const;
 
     MarkedLines* m_lines;
     QString m_kind;    // empty for an empty mix
     QString m_window;  // "best served …"
+    QString m_coldest, m_warmest;
+    QString m_sugars;
 };
 
 }  // namespace firn::app

@@ -6,6 +6,7 @@
 #include "measure/choice_table.h"
 #include "measure/fields.h"
 #include "measure/measure_wording.h"
+#include "teach/figure_link.h"
 
 #include <QComboBox>
 #include <QEvent>
@@ -22,6 +23,7 @@ namespace firn::app {
 namespace {
 
 constexpr int mostCausesSeen = 3;
+const QString addedFigure = QStringLiteral("correction.added_g");
 
 QString oneText(const std::vector<Sentence>& sentences)
 {
@@ -45,6 +47,7 @@ CorrectionView::CorrectionView(Document& document, QWidget* parent)
     , m_putRight(new QPushButton(tr("&Put the recipe right")))
     , m_choices(choiceTable())
     , m_add(new QPushButton(tr("&Add")))
+    , m_why(new FigureLink(tr("How these grams come about"), addedFigure))
     , m_effects(plainLabel(QStringLiteral("effects")))
     , m_besides(plainLabel(QStringLiteral("besides")))
 {
@@ -67,6 +70,7 @@ CorrectionView::CorrectionView(Document& document, QWidget* parent)
     });
     connect(m_putRight, &QPushButton::clicked, this, &CorrectionView::putRightChosen);
     connect(m_add, &QPushButton::clicked, this, &CorrectionView::addChosen);
+    connect(m_why, &FigureLink::chosen, this, &CorrectionView::explainChosen);
     connect(m_choices, &QTableWidget::itemSelectionChanged, this, &CorrectionView::showEffects);
     connect(m_choices, &QTableWidget::activated, this, &CorrectionView::addChosen);
 }
@@ -86,6 +90,7 @@ void CorrectionView::layOut()
     why->addWidget(m_putRight, 0, Qt::AlignTop);
     auto* adding = new QHBoxLayout;
     adding->addWidget(m_effects, 1);
+    adding->addWidget(m_why, 0, Qt::AlignTop | Qt::AlignRight);
     adding->addWidget(m_add, 0, Qt::AlignTop | Qt::AlignRight);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -177,6 +182,7 @@ void CorrectionView::showEffects()
     const auto choice = chosen();
     m_effects->setText(choice ? oneText(m_plan->choices[*choice].effects) : QString());
     m_add->setEnabled(choice.has_value());
+    m_why->setVisible(choice.has_value());
     m_add->setText(choice ? tr("&Add %1").arg(gramsText(m_plan->choices[*choice].added)) : tr("&Add"));
 }
 
@@ -189,6 +195,16 @@ void CorrectionView::putRightChosen()
     putRight(m_document, m_document.component(), cause);
     emit recipePutRight(
         tr("The recipe is put right: %1 What can be added is reckoned from there.").arg(translated(cause.sentence)));
+}
+
+void CorrectionView::explainChosen()
+{
+    const auto index = chosen();
+    if (!index)
+        return;
+    Workings workings;
+    workings.of(addedFigure.toStdString()).add(m_plan->choices[*index].working.steps());
+    emit derivationWanted(addedFigure, workings);
 }
 
 void CorrectionView::addChosen()

@@ -14,8 +14,8 @@ class QTableWidget;
 
 namespace firn::app {
 
+class FigureLink;
 class InkLabel;
-
 class NumberField;
 
 class CorrectionView : public QWidget {
@@ -31,6 +31,8 @@ signals:
     void recipePutRight(const QString& sentence);
     /// The mix that was measured is another by now.
     void choiceAdded(const QString& sentence);
+    /// Somebody wants to know how the grams of the chosen addition come about.
+    void derivationWanted(const QString& figure, const firn::Workings& workings);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -46,6 +48,7 @@ private:
     std::optional<std::size_t> chosen() const;
     void putRightChosen();
     void addChosen();
+    void explainChosen();
 
     Document& m_document;
     Measuring m_measuring;
@@ -58,6 +61,7 @@ private:
     QPushButton* m_putRight;
     QTableWidget* m_choices;
     QPushButton* m_add;
+    FigureLink* m_why;
     InkLabel* m_effects;
     InkLabel* m_besides;
 };

@@ -1,5 +1,6 @@
 #include "measure/found_view.h"
 
+#include "gauges/figure_button.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "measure/measure_wording.h"
@@ -12,12 +13,20 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace firn::app {
 
 namespace {
 
 constexpr int tableRows = 5;  // the header, sugars, alcohol, and two instruments
+
+/// A boiling point is read off a table that has no derivation.
+bool isByBoiling(const Measuring& measuring)
+{
+    return std::ranges::any_of(
+        measuring.beside, [](const BesideReading& beside) { return beside.record.instrument == Instrument::BoilingPoint; });
+}
 
 }  // namespace
 
@@ -44,6 +53,8 @@ FoundView::FoundView(QWidget* parent)
             m_table->addWidget(cells[std::size_t(column)], row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
         }
     }
+    m_sugars = buttonInTable(1, QStringLiteral("measured.sugars_percent"));
+    m_alcohol = buttonInTable(2, QStringLiteral("measured.alcohol_percent"));
     m_disturbances->setInk(InkLabel::Quiet);
     m_note->setObjectName(QStringLiteral("readingNote"));
     m_note->setAccessibleName(tr("Note to the reading"));
@@ -81,6 +92,16 @@ FoundView::FoundView(QWidget* parent)
     });
 }
 
+/// Over the cell of what was measured.
+FigureButton* FoundView::buttonInTable(int row, const QString& figure)
+{
+    auto* button = new FigureButton({}, figure);
+    button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    connect(button, &FigureButton::chosen, this, &FoundView::figureChosen);
+    m_table->addWidget(button, row, 1);
+    return button;
+}
+
 void FoundView::show(const Measuring& measuring, const QString& problem)
 {
     m_measuring = measuring;
@@ -96,8 +117,10 @@ std::optional<MeasuredState> FoundView::measured() const
 {
     if (m_measuring.mixes.empty())
         return std::nullopt;
-    return m_measuring.mixes.at(std::size_t(std::max(0, m_mixes->currentIndex()))).state;
+    return m_measuring.mixes.at(chosen()).state;
 }
+
+std::size_t FoundView::chosen() const { return std::size_t(std::max(0, m_mixes->currentIndex())); }
 
 void FoundView::showMixes()
 {
@@ -143,8 +166,7 @@ void FoundView::showTable()
 {
     int row = 0;
     put(row++, {QString(), tr("measured"), tr("by the recipe"), tr("apart")});
-    const int chosen = std::max(0, m_mixes->currentIndex());
-    const FoundMix* mix = m_measuring.mixes.empty() ? nullptr : &m_measuring.mixes.at(std::size_t(chosen));
+    const FoundMix* mix = m_measuring.mixes.empty() ? nullptr : &m_measuring.mixes.at(chosen());
     put(row++, {tr("sugars"), mix ? sugarsText(*mix) : QString(), percentText(m_measuring.sugar),
                    mix ? differenceText(mix->sugarDifference) : QString()});
     if (m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0))
@@ -155,6 +177,14 @@ void FoundView::showTable()
                        computedText(beside), mix ? differenceText(beside) : QString()});
     for (; row < tableRows; ++row)
         put(row, {});
+    const bool isSolved = mix && !m_measuring.range && !isByBoiling(m_measuring);
+    const bool hasAlcohol = m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0);
+    m_sugars->setVisible(isSolved);
+    m_alcohol->setVisible(isSolved && hasAlcohol);
+    if (isSolved) {
+        m_sugars->setAccessibleName(tr("sugars: %1").arg(sugarsText(*mix)));
+        m_alcohol->setAccessibleName(tr("alcohol: %1").arg(alcoholText(*mix)));
+    }
 }
 
 void FoundView::put(int row, const Line& line)

@@ -15,6 +15,7 @@ class QPushButton;
 
 namespace firn::app {
 
+class FigureButton;
 class InkLabel;
 
 class FoundView : public QWidget {
@@ -29,9 +30,14 @@ public:
     /// The mix that is believed, of those that read so; none where there is none.
     std::optional<MeasuredState> measured() const;
 
+    /// Its number among those that read so.
+    std::size_t chosen() const;
+
 signals:
     void mixChosen();
     void keepingAsked(const QString& note);
+    /// Somebody wants to know how a measured figure comes about; its key.
+    void figureChosen(const QString& figure);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -45,6 +51,7 @@ private:
     void showTable();
     void put(int row, const Line& line);
     QString headline() const;
+    FigureButton* buttonInTable(int row, const QString& figure);
 
     Measuring m_measuring;
     QString m_problem;
@@ -53,6 +60,8 @@ private:
     QComboBox* m_mixes;
     QGridLayout* m_table;
     std::vector<std::array<InkLabel*, columnCount>> m_cells;
+    FigureButton* m_sugars;
+    FigureButton* m_alcohol;
     InkLabel* m_disturbances;
     QLineEdit* m_note;
     QPushButton* m_keep;

@@ -11,6 +11,7 @@
 #include "measure/found_view.h"
 #include "measure/instrument_form.h"
 #include "measure/kept_readings.h"
+#include "teach/derivation_window.h"
 
 #include <QDateTime>
 #include <QLabel>
@@ -74,6 +75,8 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     connect(m_instruments, &InstrumentForm::changed, this, &MeasureWindow::refresh);
     connect(m_found, &FoundView::mixChosen, this, &MeasureWindow::refresh);
     connect(m_found, &FoundView::keepingAsked, this, &MeasureWindow::keep);
+    connect(m_found, &FoundView::figureChosen, this, &MeasureWindow::explain);
+    connect(m_correction, &CorrectionView::derivationWanted, this, &MeasureWindow::derivationWanted);
     connect(m_correction, &CorrectionView::recipePutRight, this, &MeasureWindow::say);
     connect(m_correction, &CorrectionView::choiceAdded, this, [this](const QString& sentence) {
         m_instruments->forgetReadings();
@@ -139,6 +142,16 @@ void MeasureWindow::refresh()
     nameWindow();
 }
 
+/// Reckoned again with its workings, which nobody needs while typing.
+void MeasureWindow::explain(const QString& figure)
+{
+    std::vector<Workings> ofMixes;
+    measuring(m_document.recipe(), m_document.catalogue(), m_document.component(), m_instruments->instruments(),
+        m_instruments->isRead(), m_instruments->known(), &ofMixes);
+    if (m_found->chosen() < ofMixes.size())
+        emit derivationWanted(figure, ofMixes[m_found->chosen()]);
+}
+
 void MeasureWindow::keep(const QString& note)
 {
     std::vector<ReadingRecord> readings = m_instruments->instruments();
@@ -163,8 +176,11 @@ void MeasureWindow::nameWindow()
 void showMeasuring(Document& document, QWidget& bench)
 {
     auto* window = bench.findChild<MeasureWindow*>(QString(), Qt::FindDirectChildrenOnly);
-    if (!window)
+    if (!window) {
         window = new MeasureWindow(document, &bench);
+        if (auto* derivations = bench.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+            QObject::connect(window, &MeasureWindow::derivationWanted, derivations, &DerivationWindow::openAnswer);
+    }
     window->show();
     window->raise();
     window->activateWindow();

@@ -1,6 +1,7 @@
 // Measure and correct: what the instrument shows, what is in the mix, and how to put it right.
 #pragma once
 
+#include "derivation/working.h"
 #include "document/document.h"
 
 #include <QWidget>
@@ -21,6 +22,10 @@ public:
     /// The document must outlive the window.
     MeasureWindow(Document& document, QWidget* parent);
 
+signals:
+    /// Somebody wants to know how an answer comes about: its key, and the workings that have it.
+    void derivationWanted(const QString& figure, const firn::Workings& workings);
+
 protected:
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
@@ -28,6 +33,7 @@ protected:
 private:
     void layOut();
     void refresh();
+    void explain(const QString& figure);
     void keep(const QString& note);
     void say(const QString& sentence);
     void nameWindow();

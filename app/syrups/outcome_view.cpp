@@ -4,6 +4,7 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "syrups/pearson_picture.h"
+#include "teach/figure_link.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -39,6 +40,7 @@ OutcomeView::OutcomeView(bool hasSquare, QWidget* parent)
     : QWidget(parent)
     , m_square(hasSquare ? new PearsonPicture : nullptr)
     , m_answer(plainLabel(QStringLiteral("answer")))
+    , m_why(new FigureLink(tr("How this comes about"), QStringLiteral("syrup.answer")))
     , m_grid(new QGridLayout)
     , m_lines(new MarkedLines)
     , m_put(new QPushButton(tr("&Put in recipe")))
@@ -50,6 +52,7 @@ OutcomeView::OutcomeView(bool hasSquare, QWidget* parent)
     m_put->setObjectName(QStringLiteral("putInRecipe"));
     m_put->setAutoDefault(false);
     m_toPut->setObjectName(QStringLiteral("toPut"));
+    connect(m_why, &FigureLink::chosen, this, &OutcomeView::explain);
     connect(m_put, &QPushButton::clicked, this, &OutcomeView::putInRecipe);
 
     m_grid->setHorizontalSpacing(groupSpace);
@@ -67,6 +70,7 @@ OutcomeView::OutcomeView(bool hasSquare, QWidget* parent)
         layout->addSpacing(groupSpace - closeSpace);
     }
     layout->addWidget(m_answer);
+    layout->addWidget(m_why);
     layout->addLayout(m_grid);
     layout->addWidget(m_lines, 1);
     layout->addLayout(foot);
@@ -77,6 +81,8 @@ void OutcomeView::show(const Outcome& outcome)
     if (m_square)
         m_square->show(outcome.square);
     m_answer->setText(outcome.answer);
+    m_working = outcome.working;
+    m_why->setVisible(!m_working.steps().empty());
     showFigures(outcome.figures);
     m_lines->setLines(outcome.lines);
     m_rows = outcome.rows;
@@ -110,6 +116,13 @@ void OutcomeView::fitToFont(int height)
     m_put->setMinimumHeight(height);
     for (const FigureLine& line : m_figures)
         line.value->setFont(titleFont(font()));
+}
+
+void OutcomeView::explain()
+{
+    Workings workings;
+    workings.of(m_why->figure().toStdString()).add(m_working.steps());
+    emit derivationWanted(m_why->figure(), workings);
 }
 
 void OutcomeView::putInRecipe()

@@ -11,6 +11,7 @@ class QPushButton;
 
 namespace firn::app {
 
+class FigureLink;
 class InkLabel;
 class MarkedLines;
 class PearsonPicture;
@@ -29,10 +30,13 @@ public:
 signals:
     /// The person wants these in the recipe.
     void rowsWanted(const std::vector<firn::Row>& rows);
+    /// The person wants to know how the answer comes about.
+    void derivationWanted(const QString& figure, const firn::Workings& workings);
 
 private:
     void showFigures(const std::vector<WorkedFigure>& figures);
     void putInRecipe();
+    void explain();
 
     struct FigureLine {
         QLabel* label;
@@ -42,6 +46,8 @@ private:
 
     PearsonPicture* m_square = nullptr;
     QLabel* m_answer;
+    FigureLink* m_why;
+    Working m_working;
     QGridLayout* m_grid;
     std::vector<FigureLine> m_figures;
     MarkedLines* m_lines;

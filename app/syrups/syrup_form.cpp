@@ -41,6 +41,7 @@ SyrupForm::SyrupForm(SyrupJob job, QWidget* parent)
     layout->addWidget(new Hairline);
     layout->addWidget(m_outcome, 1);
     connect(m_outcome, &OutcomeView::rowsWanted, this, &SyrupForm::rowsWanted);
+    connect(m_outcome, &OutcomeView::derivationWanted, this, &SyrupForm::derivationWanted);
     fitToFont();
     work();
 }

@@ -25,6 +25,7 @@ public:
 
 signals:
     void rowsWanted(const std::vector<firn::Row>& rows);
+    void derivationWanted(const QString& figure, const firn::Workings& workings);
 
 protected:
     void changeEvent(QEvent* event) override;

@@ -61,6 +61,7 @@ struct Outcome {
     std::vector<MarkedLine> lines;  // cautions, then the reasoning
     std::vector<Row> rows;          // sugar and water, for the recipe
     std::optional<DrawnSquare> square;
+    Working working = Working();  // how the answer comes about; without steps where there is nothing to tell
 };
 
 /// Why there is no outcome, and the field that it lies in.

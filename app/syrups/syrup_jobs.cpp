@@ -70,10 +70,10 @@ Worked mix(const std::vector<Typed>& typed)
     const auto total = std::get<Grams>(typed[3]);
     if (const auto some = pearsonSquare(first, second, wanted, someSyrup); !some)
         return refused(2, some.error());
-    const auto blend = pearsonSquare(first, second, wanted, total);
+    Outcome outcome;
+    const auto blend = pearsonSquare(first, second, wanted, total, &outcome.working);
     if (!blend)
         return refused(3, blend.error());
-    Outcome outcome;
     outcome.square = {first, second, wanted, *blend};
     outcome.answer = Words::tr("%1 %2, %3 %4", "grams, of what, grams, of what")
                          .arg(gramsText(blend->first), syrupOrWater(first), gramsText(blend->second), syrupOrWater(second));
@@ -94,10 +94,10 @@ Worked make(const std::vector<Typed>& typed)
         return refused(0, some.error());
     if (const auto some = syrupOf(strength, someVolume, measuredAt); !some)
         return refused(2, some.error());
-    const auto syrup = syrupOf(strength, volume, measuredAt);
+    Outcome outcome;
+    const auto syrup = syrupOf(strength, volume, measuredAt, &outcome.working);
     if (!syrup)
         return refused(1, syrup.error());
-    Outcome outcome;
     outcome.answer = Words::tr("%1 sugar, %2 water").arg(gramsText(syrup->sugar), gramsText(syrup->water));
     if (syrup->warning)
         outcome.lines.push_back(warning(translated(*syrup->warning)));
@@ -120,11 +120,12 @@ Worked boilDown(const std::vector<Typed>& typed)
     if (const auto some = boiledTo(now, mass, now); !some)
         return refused(0, some.error());
     const auto* left = std::get_if<Grams>(&typed[2]);
-    const auto boiled = left ? boiledTo(*left, mass, now) : boiledTo(std::get<MassFraction>(typed[2]), mass, now);
+    Outcome outcome;
+    const auto boiled = left ? boiledTo(*left, mass, now, &outcome.working)
+                             : boiledTo(std::get<MassFraction>(typed[2]), mass, now, &outcome.working);
     if (!boiled)
         return refused(2, boiled.error());
     const auto contents = contentsOf(boiled->mass, boiled->strength);
-    Outcome outcome;
     outcome.answer = Words::tr("Stop when %1 is left: %2").arg(gramsText(boiled->mass), brixText(percent(boiled->strength)));
     outcome.lines.push_back(hotSugar());
     warnOfCrystals(outcome, contents);
@@ -149,10 +150,10 @@ Worked dilute(const std::vector<Typed>& typed)
         return refused(1, some.error());
     if (const auto some = dilutedTo(now, mass, now); !some)
         return refused(0, some.error());
-    const auto diluted = dilutedTo(wanted, mass, now);
+    Outcome outcome;
+    const auto diluted = dilutedTo(wanted, mass, now, &outcome.working);
     if (!diluted)
         return refused(2, diluted.error());
-    Outcome outcome;
     outcome.answer = Words::tr("Add %1 water").arg(gramsText(diluted->water));
     outcome.lines.push_back(reason(Words::tr("It makes %1 of %2. By mass, exact: the sugar stays what it is.")
                                        .arg(gramsText(diluted->mass), brixText(percent(wanted)))));

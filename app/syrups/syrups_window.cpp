@@ -5,6 +5,7 @@
 #include "document/edits.h"
 #include "gauges/type_and_space.h"
 #include "syrups/syrup_form.h"
+#include "teach/derivation_window.h"
 
 #include <QAction>
 #include <QEvent>
@@ -46,6 +47,7 @@ SyrupsWindow::SyrupsWindow(Document& document, QWidget* parent)
         m_jobs->addItem(job.name);
         auto* form = new SyrupForm(std::move(job));
         connect(form, &SyrupForm::rowsWanted, this, [&document](const std::vector<Row>& rows) { putInRecipe(document, rows); });
+        connect(form, &SyrupForm::derivationWanted, this, &SyrupsWindow::derivationWanted);
         m_forms->addWidget(form);
     }
     connect(m_jobs, &QListWidget::currentRowChanged, m_forms, &QStackedWidget::setCurrentIndex);
@@ -98,6 +100,8 @@ void showSyrups(Document& document, QWidget& mainWindow)
     auto* window = mainWindow.findChild<SyrupsWindow*>();
     if (!window) {
         window = new SyrupsWindow(document, &mainWindow);
+        if (auto* derivations = mainWindow.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+            QObject::connect(window, &SyrupsWindow::derivationWanted, derivations, &DerivationWindow::openAnswer);
         // What was put in the recipe can be taken back from here; in a field, undo is for its letters.
         window->addActions(
             {mainWindow.findChild<QAction*>(QStringLiteral("undo")), mainWindow.findChild<QAction*>(QStringLiteral("redo"))});

@@ -1,6 +1,8 @@
 // A window of its own beside the recipe: the jobs with syrups at the left, the chosen one at the right.
 #pragma once
 
+#include "derivation/working.h"
+
 #include <QDialog>
 
 class QListWidget;
@@ -17,6 +19,10 @@ class SyrupsWindow : public QDialog {
 public:
     /// The document must outlive the window.
     explicit SyrupsWindow(Document& document, QWidget* parent = nullptr);
+
+signals:
+    /// Somebody wants to know how an answer comes about: its key, and the workings that have it.
+    void derivationWanted(const QString& figure, const firn::Workings& workings);
 
 protected:
     void showEvent(QShowEvent* event) override;

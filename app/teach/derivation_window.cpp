@@ -3,6 +3,7 @@
 #include "bench/ink_label.h"
 #include "bench/tool_tip.h"
 #include "exchange/derivation.h"
+#include "explain/figures.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "print/derivation_handout.h"
@@ -40,16 +41,18 @@ constexpr int keyRole = Qt::UserRole;
 constexpr double pictureScale = 2.0;  // sharp on paper, too
 
 /// What the figure means; of a row, what it says.
-QString titleOf(const QString& figure, const Symbol& result, const Analysis& analysis)
+QString titleInLocale(const QString& figure, const Symbol& result, const Analysis& analysis)
 {
     std::size_t row = 0;
     for (const auto& component : analysis.components) {
         for (const RowAnalysis& each : component) {
-            if (figure == QStringLiteral("rows[%1].grams").arg(row++))
+            if (figure == QStringLiteral("rows[%1].grams").arg(row))
                 return DerivationWindow::tr("Mass of the row “%1”").arg(plain(each.text));
+            if (figure == QStringLiteral("rows[%1].share_percent").arg(row++))
+                return DerivationWindow::tr("Share of the row “%1”").arg(plain(each.text));
         }
     }
-    return capitalised(plain(result.meaning));
+    return capitalised(plain(titleOf(figure.toStdString(), result)));
 }
 
 }  // namespace
@@ -65,7 +68,7 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     setWindowTitle(tr("How a figure comes about"));
     resize(usualSize);
     m_open->setShortcut(tr("Ctrl+E"));
-    connect(m_open, &QAction::triggered, this, &DerivationWindow::openList);
+    connect(m_open, &QAction::triggered, this, &DerivationWindow::openFocused);
 
     m_figures->setObjectName(QStringLiteral("allFigures"));
     m_figures->setAccessibleName(tr("All figures"));
@@ -136,6 +139,23 @@ void DerivationWindow::open(const QString& figure)
     m_browsing.visit(figure);
     come();
     m_page->setFocus();
+}
+
+void DerivationWindow::openAnswer(const QString& figure, const Workings& workings)
+{
+    m_answers = workings;
+    open(figure);
+}
+
+/// Whatever stands for a figure says so in its property.
+void DerivationWindow::openFocused()
+{
+    const QWidget* focused = QApplication::focusWidget();
+    const QString figure = focused ? focused->property("figure").toString() : QString();
+    if (figure.isEmpty())
+        openList();
+    else
+        open(figure);
 }
 
 void DerivationWindow::openList()
@@ -212,7 +232,7 @@ void DerivationWindow::listFigures()
         const QString key = QString::fromStdString(keys[std::size_t(i)]);
         const Symbol& result = m_workings.find(keys[std::size_t(i)])->steps().back().result;
         QTreeWidgetItem* item = m_figures->topLevelItem(i);
-        const QString title = titleOf(key, result, m_document.analysis());
+        const QString title = titleInLocale(key, result, m_document.analysis());
         item->setText(0, title);
         item->setText(1, onBench(key, result));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
@@ -222,7 +242,11 @@ void DerivationWindow::listFigures()
     }
 }
 
-Result<Derivation> DerivationWindow::derivation() const { return explain(m_browsing.here().toStdString(), m_workings); }
+Result<Derivation> DerivationWindow::derivation() const
+{
+    const std::string figure = m_browsing.here().toStdString();
+    return explain(figure, m_answers.find(figure) ? m_answers : m_workings);
+}
 
 /// Built anew; on the same page the reader stays at the same place, with the focus on the same figure.
 void DerivationWindow::showPage(bool isSamePage)
@@ -260,7 +284,7 @@ void DerivationWindow::showPage(bool isSamePage)
 
 QWidget* DerivationWindow::pageOf(const Derivation& derivation)
 {
-    auto* page = new DerivationPage(derivation, titleOf(figure(), derivation.result(), m_document.analysis()), m_unfolded);
+    auto* page = new DerivationPage(derivation, titleInLocale(figure(), derivation.result(), m_document.analysis()), m_unfolded);
     connect(page, &DerivationPage::figureChosen, this, &DerivationWindow::open);
     connect(page, &DerivationPage::sourceChosen, this, &DerivationWindow::sourceChosen);
     connect(page, &DerivationPage::foldingChosen, this, [this](int step, bool isFolded) {

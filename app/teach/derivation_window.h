@@ -25,7 +25,7 @@ public:
     /// The document must outlive the window.
     explicit DerivationWindow(const Document& document, QWidget* parent = nullptr);
 
-    /// For a menu: opens the list of all figures.
+    /// For a menu: opens the figure that has the focus on the bench, or the list of all figures.
     QAction* openAction() { return m_open; }
 
     QString figure() const { return m_browsing.here(); }
@@ -33,7 +33,10 @@ public:
 public slots:
     /// Shows the derivation of the figure of this key.
     void open(const QString& figure);
+    /// The same of a figure that these workings have beside those of the recipe: an answer to what was typed.
+    void openAnswer(const QString& figure, const firn::Workings& workings);
     void openList();
+    void openFocused();
     void goBack();
     void goForward();
     void copyText();
@@ -69,6 +72,7 @@ private:
     QTreeWidget* m_figures;
     QScrollArea* m_page;
     Workings m_workings;
+    Workings m_answers;  // as they were when they were asked for
     Browsing m_browsing;
     QSet<int> m_unfolded;  // numbers of steps of the page
 };

@@ -2,36 +2,28 @@
 
 #include "gauges/palette.h"
 
-#include <QKeyEvent>
 #include <QPainter>
-#include <QStyleOptionFocusRect>
 #include <algorithm>
 
 namespace firn::app {
 
 namespace {
 
-constexpr int leastHeight_px = 24;  // of a target for a wet finger
 constexpr int leastWidth_px = 60;
 
 }  // namespace
 
-FigureLink::FigureLink(const QString& name, QString figure, QWidget* parent)
-    : QAbstractButton(parent)
+FigureLink::FigureLink(const QString& name, const QString& figure, QWidget* parent)
+    : FigureButton(name, figure, parent)
     , m_name(name)
-    , m_figure(std::move(figure))
 {
-    setAccessibleName(m_name);
-    setAccessibleDescription(tr("Shows how this figure comes about"));
-    setCursor(Qt::PointingHandCursor);
-    setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    connect(this, &QAbstractButton::clicked, this, [this] { emit chosen(m_figure); });
+    connect(this, &FigureButton::left, this, [this](int step) { step > 0 ? focusNextChild() : focusPreviousChild(); });
 }
 
 QSize FigureLink::sizeHint() const
 {
-    return {fontMetrics().horizontalAdvance(m_name) + 2, std::max(leastHeight_px, fontMetrics().height())};
+    return {fontMetrics().horizontalAdvance(m_name) + 2, std::max(leastSize_px, fontMetrics().height())};
 }
 
 QSize FigureLink::minimumSizeHint() const { return {std::min(leastWidth_px, sizeHint().width()), sizeHint().height()}; }
@@ -45,19 +37,7 @@ void FigureLink::paintEvent(QPaintEvent* /*event*/)
     painter.setPen(gaugeColours(palette()).curve);
     painter.drawText(
         rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, fontMetrics().elidedText(m_name, Qt::ElideRight, width()));
-    if (hasFocus()) {
-        QStyleOptionFocusRect option;
-        option.initFrom(this);
-        style()->drawPrimitive(QStyle::PE_FrameFocusRect, &option, &painter, this);
-    }
-}
-
-void FigureLink::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        click();
-    else
-        QAbstractButton::keyPressEvent(event);
+    paintFocus(painter);
 }
 
 }  // namespace firn::app

@@ -1,32 +1,24 @@
-// The name of a figure that opens its derivation, by mouse, Space or Enter.
+// The name of a figure that opens its derivation, underlined as a link.
 #pragma once
 
-#include <QAbstractButton>
+#include "gauges/figure_button.h"
 
 namespace firn::app {
 
-class FigureLink : public QAbstractButton {
+class FigureLink : public FigureButton {
     Q_OBJECT
 
 public:
-    FigureLink(const QString& name, QString figure, QWidget* parent = nullptr);
-
-    /// Its key in the report.
-    QString figure() const { return m_figure; }
+    FigureLink(const QString& name, const QString& figure, QWidget* parent = nullptr);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
-signals:
-    void chosen(const QString& figure);
-
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QString m_name;
-    QString m_figure;
 };
 
 }  // namespace firn::app

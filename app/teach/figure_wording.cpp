@@ -26,11 +26,14 @@ QString onBench(const QString& figureKey, const Symbol& result)
     };
     if (figureKey.startsWith(QLatin1String("texture.")) && unit == QStringLiteral("°C"))
         return rounded(0, unit);
+    if (figureKey.startsWith(QLatin1String("texture.ice")) || figureKey.endsWith(QLatin1String("water_frozen_percent")))
+        return rounded(0, unit);
     if (figureKey == QLatin1String("sweetness_percent_sucrose"))
         return rounded(0, QStringLiteral("%"));
     if (figureKey == QLatin1String("lactose_g_per_100_g_water"))
         return lactoseText(result.value);
-    if (figureKey == QLatin1String("readings.specific_gravity_20_20"))
+    if (figureKey == QLatin1String("readings.specific_gravity_20_20")
+        || figureKey == QLatin1String("instruments.hydrometer_gravity"))
         return specificGravityText(result.value);
     if (unit == QLatin1String("% vol"))
         return rounded(1, QStringLiteral("%"));

@@ -13,7 +13,10 @@ constexpr std::array onGauges{"percent.sugars", "percent.total_solids", "freezin
     "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm", "texture.serving_window_c.warmest",
     "texture.serving_window_c.coldest", "glass_limit_c"};
 
-bool isOneOfMany(std::string_view key) { return key.starts_with("freezing_curve[") || key.starts_with("components["); }
+bool isOneOfMany(std::string_view key)
+{
+    return key.starts_with("freezing_curve[") || key.starts_with("components[") || key.ends_with("].share_percent");
+}
 
 bool isAbsent(std::string_view key, const Working& working)
 {

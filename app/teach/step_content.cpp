@@ -34,15 +34,17 @@ std::string figureIn(const SeriesTerm& term)
 std::vector<Formula> valuesOf(const WorkingStep& step)
 {
     Formula values = withValues(step.formula, &step.result);
-    const Formula result = Number{step.result.value, step.result.unit, true, step.result.decimals};
+    const Formula result = Number(numberOf(step.result));
     auto* sides = std::get_if<Operation>(&values.node);
     const bool isEquation = sides && sides->op == Operator::Equals;
     const bool isSolved = step.method.has_value() || !isEquation;
     if (isSolved)
         return {values, equation(step.result, result)};
-    // "m = 5 g" needs no "= 5 g" after it.
+    // "m = 5 g" needs no "= 5 g" after it, and a number as it is written has no values to put in.
     if (textOf(sides->parts.back()) != textOf(result))
         sides->parts.push_back(result);
+    else if (textOf(values) == textOf(step.formula))
+        return {};
     return {values};
 }
 

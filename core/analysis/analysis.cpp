@@ -104,8 +104,8 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
         texture(mix, result.freezing, {process, result.overrun_percent, conditions.serveAt, conditions.freezerAt}, workings);
     result.readings = readings(mix, conditions.readAt, conditions.instruments.egg, workings);
     if (result.readings)
-        result.instruments = instrumentReadings(conditions.instruments, mix, conditions.readAt);
-    result.measured = measuredBeside(recipe, component, mix);
+        result.instruments = instrumentReadings(conditions.instruments, mix, conditions.readAt, workings);
+    result.measured = measuredBeside(recipe, component, mix, workings);
 
     for (PreparedComponent& each : preparation.components) {
         auto& rows = result.components.emplace_back();

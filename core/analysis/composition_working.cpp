@@ -32,6 +32,27 @@ void recordVolume(Workings& workings, const Recipe& recipe, const std::vector<st
         Source::Definition);
 }
 
+void recordFinishedVolume(Workings& workings, const Recipe& recipe, const std::vector<std::size_t>& chosen, const Analysis& found)
+{
+    std::vector<SeriesTerm> terms;
+    for (const std::size_t i : chosen) {
+        const Working& part = workings.of("volume_ml_20c", homeOfComponent(i));
+        Symbol volume = part.steps().back().result;
+        volume.subscript = std::to_string(i + 1);
+        volume.figure = part.keyOf("volume_ml_20c");
+        const Symbol air{"o", std::to_string(i + 1), overrunOf(recipe, i), "%", phrase("air beaten in, of the mix's volume")};
+        terms.push_back({recipe.components[i].name, volume * (Formula(air) / 100.0)});
+    }
+    Symbol volume = volumeSymbol(found.volume_20c, "mix", {20.0});
+    volume.figure = "volume_ml_20c";
+    workings.of("finished_volume_ml_20c")
+        .found({"V", "finished", found.finishedVolume.value, "mL", phrase("volume at 20 °C with its air")},
+            volume
+                + series(
+                    "i", Symbol{"V", "i", 0.0, "mL", {}} * (Symbol{"o", "i", 0.0, "%", {}} / Formula(100.0)), std::move(terms)),
+            Source::Definition);
+}
+
 Symbol shareSymbol(std::string subscript, MassFraction share, std::string meaning)
 {
     return {"w", std::move(subscript), percent(share), "%", phrase("{0}, of the mass of the mix", std::move(meaning))};
@@ -125,6 +146,7 @@ void recordComposition(Workings& workings, const Recipe& recipe, const std::vect
     const Mix& mix = found.mix;
     recordWhole(workings, recipe, chosen, mix);
     recordVolume(workings, recipe, chosen, found);
+    recordFinishedVolume(workings, recipe, chosen, found);
     recordShares(workings, mix, found.shares);
     recordAlcoholByVolume(workings, found);
     recordUncertainty(workings, chosen, found, sugarsVariance_g2);

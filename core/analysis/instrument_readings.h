@@ -23,6 +23,9 @@ struct InstrumentReadings {
 };
 
 /// None for a mix without liquid.
-std::optional<InstrumentReadings> instrumentReadings(const Instruments& instruments, const Mix& mix, Celsius temperature);
+/// `workings`, if given, take how each comes about, under "instruments.refractometer_brix", "instruments.hydrometer_brix",
+/// "instruments.hydrometer_gravity" and "instruments.hydrometer_baume".
+std::optional<InstrumentReadings> instrumentReadings(
+    const Instruments& instruments, const Mix& mix, Celsius temperature, Workings* workings = nullptr);
 
 }  // namespace firn

@@ -24,13 +24,20 @@ bool areOnePair(const ReadingRecord& a, const ReadingRecord& b)
     return !a.date.empty() && a.date == b.date && has(Instrument::Refractometer) && has(Instrument::HydrometerBrix);
 }
 
-std::optional<MixEstimate> mixOf(const std::vector<BesideReading>& latest, const Mix& computed)
+std::optional<MixEstimate> mixOf(const std::vector<BesideReading>& latest, const Mix& computed, Workings* workings)
 {
     std::vector<ReadingRecord> together{latest.back().record};
     if (latest.size() > 1 && areOnePair(latest[latest.size() - 2].record, latest.back().record))
         together.push_back(latest[latest.size() - 2].record);
-    const auto found = foundBy(together, {}, computed);
-    return found && found->mixes.size() == 1 ? std::optional(found->mixes.front()) : std::nullopt;
+    std::vector<Workings> ofMixes;
+    const auto found = foundBy(together, {}, computed, workings ? &ofMixes : nullptr);
+    if (!found || found->mixes.size() != 1)
+        return std::nullopt;
+    for (const Workings& ofMix : ofMixes) {
+        for (const auto& [figure, working] : ofMix.all())
+            workings->of(figure).add(working.steps());
+    }
+    return found->mixes.front();
 }
 
 }  // namespace
@@ -50,7 +57,7 @@ bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<st
     return record.component == (component ? recipe.components.at(*component).name : std::string());
 }
 
-MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed)
+MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed, Workings* workings)
 {
     MeasuredBeside measured;
     const std::string bench = recipe.readings.empty() ? std::string() : versionOfBench(recipe);
@@ -64,7 +71,7 @@ MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> c
         return measured;
     for (BesideReading& one : measured.readings)
         one = besideComputed(one.record, computed);
-    measured.mix = mixOf(measured.readings, computed);
+    measured.mix = mixOf(measured.readings, computed, workings);
     if (measured.mix)
         measured.sugarDifference = measured.mix->sugar - shareOf(sugars(computed), computed);
     return measured;

@@ -1,6 +1,7 @@
 // The kept readings of one component beside what is computed for it.
 #pragma once
 
+#include "derivation/working.h"
 #include "readings/measurement.h"
 #include "recipe/recipe.h"
 
@@ -26,7 +27,8 @@ struct MeasuredBeside {
 /// Whether a record is about this component; without one, about the whole recipe.
 bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<std::size_t> component);
 
-/// Costs nothing where nothing was kept.
-MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed);
+/// Costs nothing where nothing was kept. `workings`, if given, take how sugars and alcohol are found, under the keys of solve().
+MeasuredBeside measuredBeside(
+    const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed, Workings* workings = nullptr);
 
 }  // namespace firn

@@ -90,6 +90,8 @@ private:
         for (std::size_t i = 0; i < result.rows.size(); ++i)
             result.rows[i].analysis.share =
                 compositions[i] ? shareOf(result.rows[i].analysis.mass, result.weighedOut) : MassFraction{};
+        if (m_workings)
+            recordShares(*m_workings, m_recipe, index, result);
         result.steps = outcomesOf(component.steps, result.weighedOut, rowsForSteps(component, result, compositions));
         result.isPartOfAnother = m_components[index].isPartOfAnother;
         m_components[index] = std::move(result);

@@ -91,7 +91,8 @@ std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& 
     return read(hydrometerOf(record), computed, temperatureOf(record));
 }
 
-Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed)
+Result<Found> foundBy(
+    std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed, std::vector<Workings>* workings)
 {
     if (records.size() == 1 && records.front().instrument == Instrument::Egg)
         return sugarByEgg(eggOf(records.front()), known.alcohol, computed).map([](const SugarRange& range) {
@@ -108,7 +109,9 @@ Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& 
         else
             return failure(phrase("An egg and a boiling point are read alone: leave the other readings out."));
     }
-    return solve(measurements, known, computed).map([](std::vector<MixEstimate> mixes) { return Found{std::move(mixes)}; });
+    return solve(measurements, known, computed, workings).map([](std::vector<MixEstimate> mixes) {
+        return Found{std::move(mixes)};
+    });
 }
 
 Result<std::vector<MixEstimate>> mixesBy(const ReadingRecord& record, const Mix& computed)

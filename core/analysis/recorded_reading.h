@@ -27,7 +27,10 @@ struct Found {
 
 /// What mix reads so, with `computed` as background (readings/measurement.h). One reading of any kind, or one of a refractometer and one of a
 /// hydrometer. An egg heeds the alcohol that is known, a boiling point nothing that is.
-Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed);
+///
+/// `workings`, if given, take those of solve(); an egg and a boiling point leave none.
+Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed,
+    std::vector<Workings>* workings = nullptr);
 
 /// The mixes that one record finds.
 Result<std::vector<MixEstimate>> mixesBy(const ReadingRecord& record, const Mix& computed = {});

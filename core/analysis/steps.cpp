@@ -14,15 +14,11 @@ namespace {
 /// What no water dissolves.
 constexpr std::array insoluble{Constituent::Fibre, Constituent::Starch, Constituent::Other};
 
-bool isInsoluble(std::size_t i)
-{
-    return std::find(insoluble.begin(), insoluble.end(), static_cast<Constituent>(i)) != insoluble.end();
-}
-
 /// Takes `taken` out of a mix. The parts that are told apart (milk fat and the like) go in proportion to what they are part of.
-StepOutcome parted(const Mix& mix, const Amounts& taken)
+StepOutcome parted(const Mix& mix, const Amounts& taken, const LossShares& shares)
 {
     StepOutcome result;
+    result.shares = shares;
     result.lost.amounts = taken;
     for (std::size_t i = 0; i < constituentCount; ++i) {
         const auto c = static_cast<Constituent>(i);
@@ -39,7 +35,7 @@ StepOutcome parted(const Mix& mix, const Amounts& taken)
     return result;
 }
 
-StepOutcome unchanged(const Mix& mix, Sentence problem) { return {mix, {}, std::move(problem)}; }
+StepOutcome unchanged(const Mix& mix, Sentence problem) { return {mix, {}, std::move(problem), {}}; }
 
 StepOutcome taken(const Mix& mix, const HeldBack& held)
 {
@@ -56,13 +52,12 @@ StepOutcome taken(const Mix& mix, const HeldBack& held)
 
     const Grams liquid = mix.mass() - pulpMass;
     const Grams clinging = held.mass - pulpMass * pulpShare;
-    if (liquid.value > 0.0 && clinging.value > 0.0) {
-        for (std::size_t i = 0; i < constituentCount; ++i) {
-            if (!isInsoluble(i))
-                pulp[static_cast<Constituent>(i)] = mix[static_cast<Constituent>(i)] * (clinging / liquid);
-        }
+    const double clingingShare = liquid.value > 0.0 && clinging.value > 0.0 ? clinging / liquid : 0.0;
+    for (std::size_t i = 0; i < constituentCount; ++i) {
+        if (const auto c = static_cast<Constituent>(i); !isInsoluble(c))
+            pulp[c] = mix[c] * clingingShare;
     }
-    return parted(mix, pulp);
+    return parted(mix, pulp, {.insoluble = pulpShare, .liquid = clingingShare});
 }
 
 StepOutcome taken(const Mix& mix, const Steeped& steeped, const std::vector<WeighedRow>& rows)
@@ -80,34 +75,39 @@ StepOutcome taken(const Mix& mix, const Steeped& steeped, const std::vector<Weig
         if (c == Constituent::Water || c == Constituent::Ethanol)
             continue;
         const Grams brought = row->composition->per100g[c] * (row->mass.value / 100.0);
-        spent[c] = std::min(mix[c], isInsoluble(i) ? brought : brought * (1.0 - stays));
+        spent[c] = std::min(mix[c], isInsoluble(c) ? brought : brought * (1.0 - stays));
     }
     Amounts liquid;
     for (std::size_t i = 0; i < constituentCount; ++i) {
         const auto c = static_cast<Constituent>(i);
-        if (!isInsoluble(i))
+        if (!isInsoluble(c))
             liquid[c] = mix[c] - spent[c];
     }
     const Grams soaked = row->mass * steeped.soaksUp_gPerG;
     if (soaked > liquid.total())
         return unchanged(mix, phrase("“{0}” would soak up more liquid than there is: {1} g of {2} g.", steeped.ingredient,
                                   Figure{soaked.value, 0}, Figure{liquid.total().value, 0}));
+    LossShares shares{.liquid = soaked.value > 0.0 ? soaked / liquid.total() : 0.0, .spent = spent};
     if (soaked.value > 0.0)
-        spent.add(liquid, soaked / liquid.total());
-    return parted(mix, spent);
+        spent.add(liquid, shares.liquid);
+    return parted(mix, spent, shares);
 }
 
-constexpr double ethanolVolatility = 10.0;
+double shareLeft(const Mix& mix, double waterLeft_g) { return std::clamp(waterLeft_g / mix[Constituent::Water].value, 0.0, 1.0); }
 
 /// What has boiled off when this much water is left.
 Amounts boiledOff(const Mix& mix, double waterLeft_g)
 {
     Amounts vapour;
-    const Grams water = mix[Constituent::Water];
-    const double left = std::clamp(waterLeft_g / water.value, 0.0, 1.0);
-    vapour[Constituent::Water] = water * (1.0 - left);
+    const double left = shareLeft(mix, waterLeft_g);
+    vapour[Constituent::Water] = mix[Constituent::Water] * (1.0 - left);
     vapour[Constituent::Ethanol] = mix[Constituent::Ethanol] * (1.0 - std::pow(left, ethanolVolatility));
     return vapour;
+}
+
+StepOutcome boiledTo(const Mix& mix, double waterLeft_g)
+{
+    return parted(mix, boiledOff(mix, waterLeft_g), {.waterLeft = shareLeft(mix, waterLeft_g)});
 }
 
 /// The water left at which `difference`, which grows with it, is zero; the bracket must hold it.
@@ -132,11 +132,10 @@ StepOutcome taken(const Mix& mix, const BoiledToMass& boiled)
                                   Figure{dry.value, 0}));
     const double lost_g = (mix.mass() - boiled.mass).value;
     if (lost_g <= 0.0)
-        return {mix, {}, {}};
+        return {mix, {}, {}, {}};
     if (water_g <= 0.0)
         return unchanged(mix, phrase("There is no water to boil down: take this step out, or add water before it."));
-    return parted(
-        mix, boiledOff(mix, waterWhere([&](double left_g) { return lost_g - boiledOff(mix, left_g).total().value; }, water_g)));
+    return boiledTo(mix, waterWhere([&](double left_g) { return lost_g - boiledOff(mix, left_g).total().value; }, water_g));
 }
 
 StepOutcome taken(const Mix& mix, const BoiledToBrix& boiled)
@@ -144,7 +143,7 @@ StepOutcome taken(const Mix& mix, const BoiledToBrix& boiled)
     const double water_g = mix[Constituent::Water].value;
     const auto tooWeak = [&](double left_g) {
         constexpr double offTheScale_brix = 100.0;
-        const auto found = readings(parted(mix, boiledOff(mix, left_g)).after, {20.0});
+        const auto found = readings(boiledTo(mix, left_g).after, {20.0});
         return boiled.brix - (found ? found->refractometer_brix.value_or(offTheScale_brix) : offTheScale_brix);
     };
     if (water_g <= 0.0 || tooWeak(water_g) <= 0.0)
@@ -152,10 +151,12 @@ StepOutcome taken(const Mix& mix, const BoiledToBrix& boiled)
             mix, phrase("The mix reads more than {0} °Bx already: boiling makes it stronger only.", Figure{boiled.brix, 1}));
     if (tooWeak(0.0) >= 0.0)
         return unchanged(mix, phrase("Boiling does not bring this mix to {0} °Bx.", Figure{boiled.brix, 1}));
-    return parted(mix, boiledOff(mix, waterWhere(tooWeak, water_g)));
+    return boiledTo(mix, waterWhere(tooWeak, water_g));
 }
 
 }  // namespace
+
+bool isInsoluble(Constituent constituent) { return std::find(insoluble.begin(), insoluble.end(), constituent) != insoluble.end(); }
 
 std::optional<std::size_t> likelySteepedRow(const Component& component, const Catalogue& catalogue)
 {
@@ -190,7 +191,7 @@ std::vector<StepOutcome> outcomesOf(const std::vector<Step>& steps, const Mix& s
         else if (const auto* toBrix = std::get_if<BoiledToBrix>(&step.loss))
             outcomes.push_back(taken(mix, *toBrix));
         else
-            outcomes.push_back({mix, {}, {}});
+            outcomes.push_back({mix, {}, {}, {}});
         mix = outcomes.back().after;
     }
     return outcomes;

@@ -18,10 +18,25 @@ struct WeighedRow {
     Grams mass;
 };
 
+/// The numbers that a step's losses were reckoned with.
+struct LossShares {
+    double insoluble = 0.0;  // of what no water dissolves, that a strainer holds back
+    double liquid = 0.0;     // of the liquid, that clings or is soaked up
+    double waterLeft = 1.0;  // of the water, when boiling is done
+    Amounts spent = {};      // what steeped matter takes away of itself
+};
+
+/// What no water dissolves: fibre, starch and unidentified solids.
+bool isInsoluble(Constituent constituent);
+
+/// Ethanol in much water, against water (Rayleigh; from memory).
+inline constexpr double ethanolVolatility = 10.0;
+
 struct StepOutcome {
     Mix after;
     Mix lost;
     std::optional<Sentence> problem;  // why the step could not take away what it says
+    LossShares shares = {};
 };
 
 /// The row that is most likely steeped: the one with the most that does not dissolve. None where all of it does.

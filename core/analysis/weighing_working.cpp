@@ -66,6 +66,29 @@ void recordSpread(Working& working, const PreparedComponent& prepared, const Com
         series("i", power(generalMass() * Formula(Symbol{"s", "i", 0.0, "g/g", {}}), 2.0), std::move(terms)), Source::Spread);
 }
 
+Symbol shareOfLoss(const char* subscript, double share, Sentence meaning)
+{
+    return {"r", subscript, share, "", std::move(meaning)};
+}
+
+/// What a step takes away of a constituent, from what was there before, as steps.cpp reckons it.
+Formula lossOf(const Loss& loss, Constituent c, const Symbol& before, const LossShares& shares)
+{
+    const auto clinging = [&] {
+        return shareOfLoss("liquid", shares.liquid, phrase("share of the liquid that goes with it, by its mass"));
+    };
+    if (std::holds_alternative<HeldBack>(loss))
+        return before
+               * (isInsoluble(c) ? shareOfLoss("pulp", shares.insoluble, phrase("share of the pulp that the strainer holds back"))
+                                 : clinging());
+    if (std::holds_alternative<Steeped>(loss)) {
+        const Symbol spent{"m", "spent", shares.spent[c].value, "g", phrase("what the steeped matter keeps of its own")};
+        return isInsoluble(c) ? Formula(spent) : spent + (before - Formula(spent)) * clinging();
+    }
+    const Symbol left = shareOfLoss("water", shares.waterLeft, phrase("share of the water that is left when boiling is done"));
+    return before * (1.0 - (c == Constituent::Ethanol ? power(left, ethanolVolatility) : Formula(left)));
+}
+
 /// For what is not yet what the figure of this part says.
 Symbol withoutFigure(Symbol symbol)
 {
@@ -80,6 +103,12 @@ std::string figureOfRow(const Recipe& recipe, std::size_t component, std::size_t
     for (std::size_t i = 0; i < component; ++i)
         row += recipe.components[i].rows.size();
     return fmt::format("rows[{}].grams", row);
+}
+
+std::string figureOfRowShare(const Recipe& recipe, std::size_t component, std::size_t row)
+{
+    std::string key = figureOfRow(recipe, component, row);
+    return key.replace(key.find(".grams"), std::string::npos, ".share_percent");
 }
 
 std::string homeOfComponent(std::size_t component) { return fmt::format("components[{}].", component); }
@@ -107,8 +136,10 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
     for (std::size_t i = 0; i < prepared.rows.size(); ++i) {
         Working& working = workings.of(figureOfRow(recipe, component, i));
         if (working.steps().empty())
-            working.found(rowMass(prepared.rows[i].analysis.mass), prepared.rows[i].analysis.mass.value, Source::Recipe).origin =
-                prepared.rows[i].analysis.problem;
+            working
+                .found(rowMass(prepared.rows[i].analysis.mass), Number{prepared.rows[i].analysis.mass.value, "g", true},
+                    Source::Recipe)
+                .origin = prepared.rows[i].analysis.problem;
     }
     const Symbol generalContent{"c", "i", 0.0, "g/g", {}};
     for (const MixPart& part : mixParts()) {
@@ -131,6 +162,31 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
     recordSpread(workings.of(std::string(figureOfSpread), home), prepared, recipe.components[component], massOfRow);
 }
 
+void recordShares(Workings& workings, const Recipe& recipe, std::size_t component, const PreparedComponent& prepared)
+{
+    const Working weighed;
+    std::vector<SeriesTerm> terms;
+    for (const ConstituentFacts& facts : allConstituents()) {
+        if (prepared.weighedOut[facts.constituent].value != 0.0)
+            terms.push_back({std::string(facts.label), withoutFigure(massOf(facts.constituent, prepared.weighedOut, weighed))});
+    }
+    const Symbol whole{
+        "m", "all", prepared.weighedOut.mass().value, "g", phrase("mass of all that is weighed out for the component")};
+    for (std::size_t i = 0; i < prepared.rows.size(); ++i) {
+        const RowAnalysis& row = prepared.rows[i].analysis;
+        const Symbol share{"w", "row", percent(row.share), "%", phrase("share of the row in its component, by mass")};
+        Working& working = workings.of(figureOfRowShare(recipe, component, i));
+        if (row.share.value == 0.0) {
+            working.found(share, 0.0, Source::Definition).origin = row.problem;
+            continue;
+        }
+        Symbol mass = rowMass(row.mass);
+        mass.figure = figureOfRow(recipe, component, i);
+        working.found(whole, series("i", generalMass(), terms), Source::Definition);
+        working.found(share, 100.0 * (mass / whole), Source::Definition);
+    }
+}
+
 void recordSteps(
     Workings& workings, const Recipe& recipe, std::size_t component, const PreparedComponent& prepared, std::size_t stepsDone)
 {
@@ -147,6 +203,11 @@ void recordSteps(
             Symbol before = withoutFigure(massOf(part, prepared.mixAfter(i), working));
             before.subscript += ",before";
             before.meaning = phrase("{0} before that step", part.label);
+            if (&part < &mixParts()[constituentCount])
+                working.found(taken,
+                    lossOf(
+                        recipe.components[component].steps[i].loss, static_cast<Constituent>(part.index), before, outcome.shares),
+                    Source::Steps);
             working.found(withoutFigure(massOf(part, outcome.after, working)), before - Formula(taken), Source::Steps).origin =
                 lossOf(recipe.components[component].steps[i]);
         }

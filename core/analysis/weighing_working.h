@@ -9,6 +9,9 @@ namespace firn {
 /// "rows[3].grams": rows are counted through all components.
 std::string figureOfRow(const Recipe& recipe, std::size_t component, std::size_t row);
 
+/// "rows[3].share_percent": of the mass of its component
+std::string figureOfRowShare(const Recipe& recipe, std::size_t component, std::size_t row);
+
 /// "components[1]."
 std::string homeOfComponent(std::size_t component);
 
@@ -21,6 +24,9 @@ void recordShare(Working& working, Grams weighed, double asked_percent, Grams to
 /// What a component was weighed out to hold, and the rows that count for nothing. `compositions` are those of its rows.
 void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t component, const PreparedComponent& prepared,
     const std::vector<const Composition*>& compositions);
+
+/// What share of its component each row is, once that is known.
+void recordShares(Workings& workings, const Recipe& recipe, std::size_t component, const PreparedComponent& prepared);
 
 /// What a component holds after so many of its steps.
 void recordSteps(

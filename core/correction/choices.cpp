@@ -229,7 +229,8 @@ Choices choicesFor(
     const Grams most = now.mass() * mostOfMix;
     for (const Candidate& candidate : candidates.all()) {
         const Mix gram = candidate.gram();
-        const auto amount = amountReaching(wanted.target, now, gram, most);
+        Working working;
+        const auto amount = amountReaching(wanted.target, now, gram, most, &working);
         if (!amount) {
             if (auto reason = whyNot(candidate, now, wanted))
                 choices.leftOut.push_back(std::move(*reason));
@@ -242,6 +243,7 @@ Choices choicesFor(
             choice.rows.back().amount.value = amount->value * part.share;
         }
         choice.added = *amount;
+        choice.working = std::move(working);
         choice.added_sd = uncertaintyOf(*amount, now, gram, wanted);
         choice.mix = withAdded(now, gram, *amount);
         choice.after = figuresOf(choice.mix, wanted.texture);

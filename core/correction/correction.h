@@ -2,6 +2,7 @@
 #pragma once
 
 #include "correction/strength_target.h"
+#include "derivation/working.h"
 #include "ingredients/catalogue.h"
 #include "recipe/recipe.h"
 #include "texture/texture.h"
@@ -58,6 +59,7 @@ struct CorrectionChoice {
     MixFigures after;
     double disturbance = 0.0;       // see disturbanceOf in choices.cpp; smaller is better
     std::vector<Sentence> effects;  // on mass, sweetness, sourness, alcohol, freezing point and texture
+    Working working = Working();    // of `added`
 };
 
 struct CorrectionPlan {

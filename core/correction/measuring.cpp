@@ -26,7 +26,7 @@ FoundMix besideRecipe(const MixEstimate& estimate, const Beforehand& known, cons
 }  // namespace
 
 Measuring measuring(const Recipe& recipe, const Catalogue& catalogue, std::size_t component,
-    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known)
+    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known, std::vector<Workings>* workings)
 {
     Measuring result;
     const Mix& mix = result.computed = prepared(recipe, catalogue).components[component].mix();
@@ -44,7 +44,7 @@ Measuring measuring(const Recipe& recipe, const Catalogue& catalogue, std::size_
     }
     if (!isRead)
         return result;
-    const auto found = foundBy(instruments, known, mix);
+    const auto found = foundBy(instruments, known, mix, workings);
     if (!found) {
         result.problem = found.error();
         return result;

@@ -31,8 +31,9 @@ struct Measuring {
 };
 
 /// `instruments` are those at hand, with their readings where `isRead`. The component must be one of the recipe's.
+/// `workings`, if given, take for each of the mixes how it is found, under the keys of solve().
 Measuring measuring(const Recipe& recipe, const Catalogue& catalogue, std::size_t component,
-    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known);
+    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known, std::vector<Workings>* workings = nullptr);
 
 /// How much of this mix a jar takes for the usual hydrometer; none without a liquid.
 std::optional<Result<JarFilling>> fillingFor(const Jar& jar, const Mix& mix, Celsius temperature);

@@ -21,17 +21,28 @@ double rootBetween(Function f, double low, double high)
     return (below + above) / 2.0;
 }
 
-std::optional<Grams> amountReaching(const SugarsTarget& target, const Mix& mix, const Mix& gram, Grams most)
+Symbol addedSymbol(double amount_g) { return {"m", "add", amount_g, "g", phrase("what to add")}; }
+
+std::optional<Grams> amountReaching(const SugarsTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)
 {
     const double missing_g = target.sugars.value * mix.mass().value - sugars(mix).value;
     const double gain = sugars(gram).value - target.sugars.value * gram.mass().value;
     const double amount_g = missing_g / gain;
     if (!(amount_g > 0.0) || amount_g > most.value)
         return std::nullopt;
+    if (working) [[unlikely]] {
+        const Symbol wanted{"w", "wanted", percent(target.sugars), "%", phrase("sugars that the mix shall have")};
+        const Symbol mass{"m", "mix", mix.mass().value, "g", phrase("mass of the mix as it is")};
+        const Symbol now{"m", "sugars", sugars(mix).value, "g", phrase("sugars in it")};
+        const Symbol carried{"s", "add", sugars(gram).value, "g/g", phrase("sugars in a gram of what is added")};
+        const Symbol gramOf{"c", "add", gram.mass().value, "g/g", phrase("a gram of it, as its constituents sum up")};
+        working->found(addedSymbol(amount_g),
+            (wanted / Formula(100.0) * mass - Formula(now)) / (carried - wanted / Formula(100.0) * gramOf), Source::Definition);
+    }
     return Grams{amount_g};
 }
 
-std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, const Mix& gram, Grams most)
+std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)
 {
     const auto excess = [&](double amount_g) { return excessOver(target, withAdded(mix, gram, {amount_g})); };
     const bool startsAbove = excess(0.0) > 0.0;
@@ -39,8 +50,17 @@ std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, co
     constexpr double stride = 1.5;
     double below_g = 0.0;
     for (double amount_g = finest * most.value;; amount_g = std::min(stride * amount_g, most.value)) {
-        if ((excess(amount_g) > 0.0) != startsAbove)
-            return Grams{rootBetween(excess, below_g, amount_g)};
+        if ((excess(amount_g) > 0.0) != startsAbove) {
+            const Grams found{rootBetween(excess, below_g, amount_g)};
+            if (working) [[unlikely]] {
+                const Symbol wanted{"B", "wanted", target.brix, "°Bx", phrase("what the refractometer shall show at 20 °C")};
+                working->solved(addedSymbol(found.value), function("n_mix", {addedSymbol(found.value)}),
+                    function("n_sucrose", {wanted, Number{20.0, "°C"}}), Source::Refraction,
+                    phrase("Solved for what to add between {0} and {1} g: the mix with it has the index that the scale writes so.",
+                        Figure{below_g, 1}, Figure{amount_g, 1}));
+            }
+            return found;
+        }
         if (amount_g >= most.value)
             return std::nullopt;
         below_g = amount_g;
@@ -88,9 +108,9 @@ Result<Mix> broughtTo(const StrengthTarget& target, const Mix& mix)
     return withSugars(rootBetween(excess, 0.0, most));
 }
 
-std::optional<Grams> amountReaching(const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most)
+std::optional<Grams> amountReaching(const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)
 {
-    return std::visit([&](const auto& wanted) { return amountReaching(wanted, mix, gram, most); }, target);
+    return std::visit([&](const auto& wanted) { return amountReaching(wanted, mix, gram, most, working); }, target);
 }
 
 }  // namespace firn

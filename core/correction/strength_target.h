@@ -1,6 +1,7 @@
 // The strength that a mix should have, and what it takes of something to reach it.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "units/sentence.h"
 
@@ -31,7 +32,8 @@ Result<Mix> broughtTo(const StrengthTarget& target, const Mix& mix);
 
 /// The least mass of something, of which `gram` is one gram, that brings the mix to the target; none up to `most`. Exact for sugars; a reading is
 /// found by a bracketing search, for it need not move evenly where alcohol is added.
-std::optional<Grams> amountReaching(const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most);
+std::optional<Grams> amountReaching(
+    const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working = nullptr);
 
 /// The mix with this much of something, of which `gram` is one gram.
 Mix withAdded(Mix mix, const Mix& gram, Grams amount);

@@ -3,6 +3,7 @@
 #include "derivation/formula_text.h"
 #include "exchange/derivation_json.h"
 #include "exchange/plain_text.h"
+#include "explain/figures.h"
 #include "explain/sources.h"
 
 #include <algorithm>
@@ -71,7 +72,10 @@ void writeFormula(std::string& page, const WorkingStep& step)
 {
     const std::string result = valueText(numberOf(step.result));
     const std::string withNumbers = textOf(withValues(step.formula, &step.result), mostTermsOfALine);
-    write(page, indent, step.method ? withNumbers : withNumbers + " = " + result);
+    // "m = 5 g" needs no "= 5 g" after it, and nothing at all where the formula says so already.
+    const bool isSaid = withNumbers.ends_with(" = " + result);
+    if (!isSaid || withNumbers != textOf(step.formula))
+        write(page, indent, step.method || isSaid ? withNumbers : withNumbers + " = " + result);
     if (step.method)
         write(page, indent, textOf(step.result) + " = " + result);
 }
@@ -140,7 +144,7 @@ std::string derivationJson(const Derivation& derivation)
     json["format"] = "firn-derivation";
     json["version"] = 1;
     json["figure"] = derivation.figure;
-    json["meaning"] = english(derivation.result().meaning);
+    json["meaning"] = english(titleOf(derivation.figure, derivation.result()));
     json["value"] = derivation.result().value;
     json["unit"] = derivation.result().unit;
     json["steps"] = stepsJson(derivation.steps);
@@ -152,7 +156,7 @@ std::string derivationText(const Derivation& derivation)
     const Symbol& result = derivation.result();
     std::string page;
     write(page, "", fmt::format("{} = {}", derivation.figure, valueText(numberOf(result))));
-    write(page, "", english(result.meaning));
+    write(page, "", english(titleOf(derivation.figure, result)));
     return page + "\n" + stepsText(derivation.steps);
 }
 

@@ -17,6 +17,10 @@ constexpr std::array<std::string_view, 11> missable{"freezing_point_c", "freezin
     "texture.serving_window_c.warmest", "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix",
     "readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
 
+constexpr std::array<std::string_view, 9> besideReport{"finished_volume_ml_20c", "instruments.refractometer_brix",
+    "instruments.hydrometer_brix", "instruments.hydrometer_gravity", "instruments.hydrometer_baume", "measured.sugars_percent",
+    "measured.alcohol_percent", "correction.added_g", "syrup.answer"};
+
 /// "rows[]" of "rows[12].grams", with the rest: what is counted, without the number.
 std::string withoutNumbers(std::string_view key)
 {
@@ -57,13 +61,36 @@ std::size_t strangeness(std::string_view typed, std::string_view key)
 
 std::span<const std::string_view> missableFigures() { return missable; }
 
+std::span<const std::string_view> figuresBesideReport() { return besideReport; }
+
+Sentence titleOf(std::string_view key, const Symbol& result)
+{
+    if (key == "texture.ice_percent_at_serving")
+        return phrase("ice in the mix when it is served, by mass");
+    if (key == "texture.ice_percent_in_freezer")
+        return phrase("ice in the mix in the freezer, by mass");
+    if (key == "texture.serving_window_c.warmest")
+        return phrase("warmest at which it is best eaten");
+    if (key == "freezing_point_c")
+        return phrase("freezing point, by water activity");
+    if (key == "sweetness_percent_sucrose")
+        return phrase("sweetness, as sucrose in water of this strength");
+    if (key == "glass_limit_c")
+        return phrase("glass limit: colder than this no more ice forms");
+    if (key == "readings.refractometer_brix")
+        return phrase("what a refractometer without compensation shows");
+    if (key == "instruments.refractometer_brix")
+        return phrase("what your refractometer shows");
+    return result.meaning;
+}
+
 bool isFigure(std::string_view key)
 {
-    if (std::ranges::find(missable, key) != missable.end())
+    if (std::ranges::find(missable, key) != missable.end() || std::ranges::find(besideReport, key) != besideReport.end())
         return true;
     const std::string kind = withoutNumbers(key);
-    return kind == "rows[].grams" || kind == "freezing_curve[].temperature_c" || kind == "freezing_curve[].ice_percent_of_mass"
-           || kind == "freezing_curve[].water_frozen_percent";
+    return kind == "rows[].grams" || kind == "rows[].share_percent" || kind == "freezing_curve[].temperature_c"
+           || kind == "freezing_curve[].ice_percent_of_mass" || kind == "freezing_curve[].water_frozen_percent";
 }
 
 Sentence reasonForNone(std::string_view key)
@@ -74,6 +101,14 @@ Sentence reasonForNone(std::string_view key)
         return phrase("its curve is shorter; temperatures are counted from 0, the freezing point.");
     if (key.starts_with("texture."))
         return phrase("it is not scooped at any temperature of this freezer.");
+    if (key.starts_with("measured."))
+        return phrase("no reading is kept that finds it.");
+    if (key.starts_with("correction."))
+        return phrase("choose what to add in Measure and correct.");
+    if (key.starts_with("syrup."))
+        return phrase("ask for one in Syrups.");
+    if (key.starts_with("instruments."))
+        return phrase("the mix is off the scale of this instrument, or there is no liquid to read in.");
     if (key == "readings.refractometer_brix")
         return phrase("the field of a refractometer stays dark.");
     if (key.starts_with("readings."))

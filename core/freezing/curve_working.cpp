@@ -134,7 +134,9 @@ void recordCurveStep(
     };
     record(
         "ice_percent_of_mass", iceSymbol(curve.steps[step].ice), [&](const Working& working) { return massOfMix(mix, working); });
-    record("water_frozen_percent", {"x", "frozen", percent(curve.steps[step].waterFrozen), "%", phrase("ice, of all the water")},
+    record("water_frozen_percent",
+        {"x", "frozen", percent(curve.steps[step].waterFrozen), "%",
+            phrase("ice, of all the water, at {0} °C", Figure{curve.steps[step].temperature.value, 1})},
         [&](const Working& working) { return massOf(Constituent::Water, mix, working); });
 }
 

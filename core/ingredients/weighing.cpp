@@ -188,8 +188,11 @@ std::optional<Weighing> weighWithoutIngredient(const Amount& amount, Working* wo
     Weighing result{{amount.value * facts.size}, phrase("weighed")};
     if (working) {
         const Symbol unit{"u", "", facts.size, "g/" + std::string(facts.symbol), phrase("grams in one unit")};
-        const Formula inGrams = facts.size == 1.0 ? Formula(amountSymbol(amount)) : amountSymbol(amount) * Formula(unit);
-        working->found(rowMass(result.mass), inGrams, Source::KitchenUnits).origin = result.how;
+        if (facts.size == 1.0)
+            working->found(rowMass(result.mass), Number{result.mass.value, "g", true}, Source::Recipe).origin =
+                phrase("weighed, as written");
+        else
+            working->found(rowMass(result.mass), amountSymbol(amount) * Formula(unit), Source::KitchenUnits).origin = result.how;
     }
     return result;
 }

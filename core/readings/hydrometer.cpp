@@ -15,10 +15,12 @@ namespace {
 
 constexpr double highestSucrose_percent = 90.0;
 
-/// Cubic expansion of the soda-lime glass of hydrometers, 25e-6 a kelvin (from memory).
+/// Cubic expansion of the soda-lime glass of hydrometers (from memory).
+constexpr double glassPerKelvin = 25e-6;
+
 double glassVolume(Calibration calibration, Celsius temperature)
 {
-    return 1.0 + 25e-6 * (temperature - temperatureOf(calibration)).value;
+    return 1.0 + glassPerKelvin * (temperature - temperatureOf(calibration)).value;
 }
 
 /// What the scale says for a density at the temperature that it is made for.
@@ -69,6 +71,82 @@ double slopeOf(const Hydrometer& instrument, double value)
     return (densityOnScale(instrument, value + step) - densityOnScale(instrument, value)).value / step;
 }
 
+Symbol shownSymbol(HydrometerScale scale, double value)
+{
+    switch (scale) {
+    case HydrometerScale::SpecificGravity:
+        return {"SG", "", value, "", phrase("what a hydrometer in specific gravity shows"), {}, 4};
+    case HydrometerScale::Baume:
+        return {"Bé", "", value, "°Bé", phrase("what a hydrometer in degrees Baumé shows")};
+    case HydrometerScale::Brix:
+        break;
+    }
+    return {"B", "", value, "°Bx", phrase("what a hydrometer in degrees Brix shows")};
+}
+
+/// From the density of the liquid to what the scale shows in it.
+void recordScale(Working& working, const Hydrometer& instrument, GramsPerMillilitre liquid, Celsius temperature, double value)
+{
+    const Celsius made = temperatureOf(instrument.calibration);
+    const Symbol density{"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix without air"), {}, 4};
+    const Symbol seen{"ρ", "seen", liquid.value * glassVolume(instrument.calibration, temperature), "g/mL",
+        phrase("density that the scale seems to see: a warmer float takes more room"), {}, 4};
+    const Symbol glass{"k", "glass", glassPerKelvin, "1/K", phrase("expansion of the float's glass, for each kelvin")};
+    const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature of the mix when it is read")};
+    const Symbol madeFor{"t", "scale", made.value, "°C", phrase("temperature that the scale is made for")};
+    working.found(seen, density * (1.0 + glass * (at - Formula(madeFor))), Source::SpecificGravity).origin =
+        phrase("expansion of soda-lime glass from memory");
+    const Symbol shown = shownSymbol(instrument.scale, value);
+    const Symbol water{"ρ", "w", waterDensity(made).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    switch (instrument.scale) {
+    case HydrometerScale::SpecificGravity: {
+        const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
+        working.found(shown, (seen - Formula(air)) / (water - Formula(air)), Source::SpecificGravity);
+        return;
+    }
+    case HydrometerScale::Baume:
+        working.found(shown, baumeModulus * (1.0 - water / seen), Source::Baume);
+        return;
+    case HydrometerScale::Brix:
+        break;
+    }
+    const double low = std::max(instrument.from, 0.0), high = std::min(instrument.to, highestSucrose_percent);
+    WorkingStep& step = working.solved(shown, function("ρ_sucrose", {shown, madeFor}), seen, Source::SugarDensity,
+        phrase("Solved for B between {0} and {1} °Bx: the sucrose solution of this density.", Figure{low, 0}, Figure{high, 0}));
+    step.range = phrase("Alcohol lightens the mix, so that it shows less sugar than there is.");
+}
+
+/// Back from what was read to the density of the liquid.
+void recordDensityAt(Working& working, const Hydrometer& instrument, double value, Celsius temperature, GramsPerMillilitre liquid)
+{
+    const Celsius made = temperatureOf(instrument.calibration);
+    Symbol read = shownSymbol(instrument.scale, value);
+    read.meaning = phrase("what the hydrometer showed");
+    const Symbol seen{
+        "ρ", "seen", densityOnScale(instrument, value).value, "g/mL", phrase("density that the scale writes so"), {}, 4};
+    const Symbol madeFor{"t", "scale", made.value, "°C", phrase("temperature that the scale is made for")};
+    const Symbol water{"ρ", "w", waterDensity(made).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    switch (instrument.scale) {
+    case HydrometerScale::SpecificGravity: {
+        const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
+        working.found(seen, read * (water - Formula(air)) + air, Source::SpecificGravity);
+        break;
+    }
+    case HydrometerScale::Baume:
+        working.found(seen, water * (baumeModulus / (baumeModulus - Formula(read))), Source::Baume);
+        break;
+    case HydrometerScale::Brix:
+        working.found(seen, function("ρ_sucrose", {read, madeFor}), Source::SugarDensity);
+        break;
+    }
+    const Symbol glass{"k", "glass", glassPerKelvin, "1/K", phrase("expansion of the float's glass, for each kelvin")};
+    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the mix when it was read")};
+    working
+        .found({"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix without air"), {}, 4},
+            seen / (1.0 + glass * (at - Formula(madeFor))), Source::SpecificGravity)
+        .origin = phrase("expansion of soda-lime glass from memory");
+}
+
 }  // namespace
 
 Celsius temperatureOf(Calibration calibration) { return {calibration == Calibration::At60F ? (60.0 - 32.0) / 1.8 : 20.0}; }
@@ -102,9 +180,12 @@ double specificGravityInAir(GramsPerMillilitre density, Celsius water)
 
 double baumeOf(GramsPerMillilitre density, Celsius water) { return baumeModulus * (1.0 - waterDensity(water) / density); }
 
-GramsPerMillilitre densityAt(const Hydrometer& instrument, double value, Celsius temperature)
+GramsPerMillilitre densityAt(const Hydrometer& instrument, double value, Celsius temperature, Working* working)
 {
-    return densityOnScale(instrument, value) / glassVolume(instrument.calibration, temperature);
+    const GramsPerMillilitre density = densityOnScale(instrument, value) / glassVolume(instrument.calibration, temperature);
+    if (working) [[unlikely]]
+        recordDensityAt(*working, instrument, value, temperature, density);
+    return density;
 }
 
 ScaleReading read(const Hydrometer& instrument, GramsPerMillilitre liquid, Celsius temperature)
@@ -121,13 +202,17 @@ ScaleReading read(const Hydrometer& instrument, GramsPerMillilitre liquid, Celsi
     return reading;
 }
 
-std::optional<ScaleReading> read(const Hydrometer& instrument, const Mix& mix, Celsius temperature)
+std::optional<ScaleReading> read(const Hydrometer& instrument, const Mix& mix, Celsius temperature, Working* working)
 {
-    const auto density = densityOf(mix, temperature);
+    const auto density = densityOf(mix, temperature, working);
     if (!density)
         return std::nullopt;
     ScaleReading reading = read(instrument, *density, temperature);
     reading.errors = errorsOf(instrument, mix, temperature);
+    if (working && reading.value)
+        recordScale(*working, instrument, *density, temperature, *reading.value);
+    else if (working)
+        working->giveUp();
     return reading;
 }
 

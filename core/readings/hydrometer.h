@@ -4,6 +4,7 @@
 // less room. So a warm syrup reads less, as it does in the kitchen.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "readings/scale_reading.h"
 
@@ -45,13 +46,13 @@ double specificGravityInAir(GramsPerMillilitre density, Celsius water = {20.0});
 double baumeOf(GramsPerMillilitre density, Celsius water = {20.0});
 
 /// Density, at this temperature, of the liquid in which the instrument shows this. Without regard to the ends of its scale.
-GramsPerMillilitre densityAt(const Hydrometer& instrument, double value, Celsius temperature);
+GramsPerMillilitre densityAt(const Hydrometer& instrument, double value, Celsius temperature, Working* working = nullptr);
 
 /// What it shows in a liquid of this density; errors are left out.
 ScaleReading read(const Hydrometer& instrument, GramsPerMillilitre liquid, Celsius temperature);
 
 /// None for an empty mix. °Bx to SG within 0.0003 and to °Bé within 0.05 of NBS Circular 440. Valid from 0 to 60 °C.
-std::optional<ScaleReading> read(const Hydrometer& instrument, const Mix& mix, Celsius temperature);
+std::optional<ScaleReading> read(const Hydrometer& instrument, const Mix& mix, Celsius temperature, Working* working = nullptr);
 
 /// Why this instrument may be off in this mix, in its own units.
 std::vector<ErrorPart> errorsOf(const Hydrometer& instrument, const Mix& mix, Celsius temperature);

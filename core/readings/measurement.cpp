@@ -1,5 +1,6 @@
 #include "readings/measurement.h"
 
+#include "readings/measurement_working.h"
 #include "readings/one_unknown.h"
 #include "readings/two_unknowns.h"
 
@@ -33,7 +34,8 @@ double apart(const MixEstimate& a, const MixEstimate& b)
 }
 
 /// Two readings of one unknown: their mean, if they agree.
-Estimates inAgreement(const std::vector<MixEstimate>& first, const std::vector<MixEstimate>& second, const MixFamily& family)
+Estimates inAgreement(const std::vector<MixEstimate>& first, const std::vector<MixEstimate>& second, const MixFamily& family,
+    const std::vector<ExplainedTarget>& readings, std::vector<Workings>* workings)
 {
     const MixEstimate* bestFirst = &first.front();
     const MixEstimate* bestSecond = &second.front();
@@ -62,6 +64,9 @@ Estimates inAgreement(const std::vector<MixEstimate>& first, const std::vector<M
     else
         combine(mean.alcohol, mean.alcohol_sd, bestSecond->alcohol, bestSecond->alcohol_sd);
     mean.mix = family.at(mean.sugar, mean.alcohol);
+    if (workings)
+        recordMean(workings->emplace_back(), readings[0], *bestFirst, readings[1], *bestSecond,
+            isSugar ? Unknown::Sugars : Unknown::Alcohol, mean);
     return std::vector{mean};
 }
 
@@ -77,7 +82,8 @@ std::optional<Sentence> faultOf(const Beforehand& known)
 
 }  // namespace
 
-Estimates solve(std::span<const Measurement> measurements, const Beforehand& known, const Mix& background)
+Estimates solve(
+    std::span<const Measurement> measurements, const Beforehand& known, const Mix& background, std::vector<Workings>* workings)
 {
     if (auto fault = faultOf(known))
         return failure(std::move(*fault));
@@ -88,14 +94,20 @@ Estimates solve(std::span<const Measurement> measurements, const Beforehand& kno
         return failure(phrase("There is no water in the recipe: no instrument can read it."));
 
     std::vector<Target> targets;
+    std::vector<Working> ofTargets;
     for (const Measurement& measurement : measurements) {
-        auto target = targetOf(measurement);
+        auto target = targetOf(measurement, workings ? &ofTargets.emplace_back() : nullptr);
         if (!target)
             return failure(std::move(target.error()));
         targets.push_back(std::move(*target));
     }
-    if (isPair && targets[0].property == Target::Property::Density)
+    if (isPair && targets[0].property == Target::Property::Density) {
         std::swap(targets[0], targets[1]);
+        std::ranges::reverse(ofTargets);
+    }
+    std::vector<ExplainedTarget> readings;
+    for (std::size_t i = 0; i < ofTargets.size(); ++i)
+        readings.push_back({targets[i], ofTargets[i]});
 
     const bool staysInTheWater = !isPair && !known.sugar && !known.alcohol;
     const bool hasAlcohol = !staysInTheWater || background[Constituent::Ethanol].value > 0.0;
@@ -104,17 +116,27 @@ Estimates solve(std::span<const Measurement> measurements, const Beforehand& kno
         return failure(phrase("With alcohol in it a mix can be read up to {0} °C: let it cool.", Figure{warmestAlcohol.value, 0}));
 
     const MixFamily family(background, staysInTheWater ? MixFamily::Alcohol::StaysInTheWater : MixFamily::Alcohol::InQuestion);
-    if (isPair && !known.sugar && !known.alcohol)
-        return sugarAndAlcoholFrom(targets[0], targets[1], family);
+    if (isPair && !known.sugar && !known.alcohol) {
+        auto both = sugarAndAlcoholFrom(targets[0], targets[1], family);
+        if (both && workings) {
+            for (const MixEstimate& found : *both)
+                recordPair(workings->emplace_back(), readings[0], readings[1], found);
+        }
+        return both;
+    }
     const auto from = [&](const Target& target) {
         return known.sugar ? alcoholFrom(target, family, *known.sugar)
                            : sugarFrom(target, family, known.alcohol.value_or(MassFraction{0.0}));
     };
     auto first = from(targets[0]);
+    if (first && !isPair && workings) {
+        for (const MixEstimate& found : *first)
+            recordEstimate(workings->emplace_back(), readings[0], known.sugar ? Unknown::Alcohol : Unknown::Sugars, found);
+    }
     if (!first || !isPair)
         return first;
     auto second = from(targets[1]);
-    return second ? inAgreement(*first, *second, family) : second;
+    return second ? inAgreement(*first, *second, family, readings, workings) : second;
 }
 
 }  // namespace firn

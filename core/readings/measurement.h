@@ -2,6 +2,7 @@
 // for what makes them show what was read; there is no second model.
 #pragma once
 
+#include "derivation/working.h"
 #include "readings/hydrometer.h"
 #include "readings/refractometer.h"
 
@@ -49,7 +50,10 @@ struct MixEstimate {
 /// `background` is the mix as computed, of which all but sugar and alcohol is believed (mix_family.h). A reading that lies within two
 /// standard deviations beyond what can be counts as the end of what can be. Fails, saying what is wrong, on a reading off its scale, on one
 /// that no mix has, and on two that no mix has together. 0 to 60 °C, with alcohol in question to 40 °C.
-Result<std::vector<MixEstimate>> solve(
-    std::span<const Measurement> measurements, const Beforehand& known = {}, const Mix& background = {});
+///
+/// `workings`, if given, take for each mix how its sugars and its alcohol are found, under "measured.sugars_percent" and
+/// "measured.alcohol_percent".
+Result<std::vector<MixEstimate>> solve(std::span<const Measurement> measurements, const Beforehand& known = {},
+    const Mix& background = {}, std::vector<Workings>* workings = nullptr);
 
 }  // namespace firn

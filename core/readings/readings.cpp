@@ -92,7 +92,7 @@ void recordHydrometer(Workings& workings, const Readings& found)
         .range = phrase("By true densities, not by those in air; a hydrometer made for 20 °C.");
     workings.of("readings.temperature_c")
         .found({"t", "read", found.temperature.value, "°C", phrase("temperature at which instruments are read")},
-            found.temperature.value, Source::Recipe);
+            Number{found.temperature.value, "°C", true}, Source::Recipe);
 }
 
 }  // namespace

@@ -21,16 +21,6 @@ Symbol seenSymbol(double index) { return {"n", "seen", index, "", phrase("index 
 
 Symbol prismSymbol() { return {"k", "prism", prismPerKelvin, "1/K", phrase("change of the prism's own index, for each kelvin")}; }
 
-void recordIndex(Working& working, double brix, Celsius temperature, double index)
-{
-    const Symbol shown{"B", "", brix, "°Bx", phrase("what the refractometer shows"), {}, 1};
-    const Symbol seen = seenSymbol(refractiveIndexOfBrix(brix));
-    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the drop"), {}, 0};
-    working.found(seen, function("n_sucrose", {shown, Number{20.0, "°C"}}), Source::SugarScale);
-    working.found(indexSymbol(index), seen / (1.0 - prismSymbol() * (at - Number{20.0, "°C"})), Source::Prism).uncertainty =
-        phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");
-}
-
 void recordScale(Working& working, double index, Celsius temperature, std::optional<double> shown)
 {
     if (!shown) {
@@ -55,6 +45,43 @@ void recordScale(Working& working, double index, Celsius temperature, std::optio
     step.uncertainty =
         phrase("0.1 °Bx for sugars in water, and 0.004 °Bx more for each kelvin above 20 °C; alcohol, milk and salts read "
                "as sugar.");
+}
+
+/// Compensation moves the scale as a sucrose solution would need it.
+void recordCompensated(Working& working, double index, Celsius temperature, std::optional<double> shown)
+{
+    if (!shown) {
+        working.giveUp();
+        return;
+    }
+    const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature of the drop")};
+    const Symbol brix{"B", "", *shown, "°Bx", phrase("what the refractometer shows")};
+    if (*shown <= 0.0) {
+        working.found(brix, 0.0, Source::SugarScale).range = phrase("The index is not above that of water: the scale shows 0.");
+        return;
+    }
+    WorkingStep& step = working.solved(brix, function("n_sucrose", {brix, at}), indexSymbol(index), Source::SugarScale,
+        phrase("Solved for B between 0 and {0} °Bx: the sucrose solution at the drop's temperature with this index.",
+            Figure{highestBrix, 0}));
+    step.range = phrase("An instrument with temperature compensation, from {0} to {1} °C.", Figure{compensatedFrom.value, 0},
+        Figure{compensatedTo.value, 0});
+}
+
+/// Back from what was read to the index of the liquid.
+void recordIndexAt(Working& working, const Refractometer& instrument, double brix, Celsius temperature, double index)
+{
+    const Symbol shown{"B", "", brix, "°Bx", phrase("what the refractometer shows")};
+    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the drop")};
+    if (instrument.compensates) {
+        working.found(indexSymbol(index), function("n_sucrose", {shown, at}), Source::SugarScale).range =
+            phrase("An instrument with temperature compensation.");
+        return;
+    }
+    const Symbol seen = seenSymbol(refractiveIndexOfBrix(brix));
+    working.found(seen, function("n_sucrose", {shown, Number{20.0, "°C"}}), Source::SugarScale).range =
+        phrase("A scale made for 20 °C, without temperature compensation.");
+    working.found(indexSymbol(index), seen / (1.0 - prismSymbol() * (at - Number{20.0, "°C"})), Source::Prism).uncertainty =
+        phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");
 }
 
 double kelvinsOutside(Celsius temperature)
@@ -88,17 +115,16 @@ std::optional<double> brixShown(double index, Celsius temperature, Working* work
 
 double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature, Working* working)
 {
-    if (instrument.compensates)
-        return refractiveIndexOfBrix(brix, temperature);
-    const double index = refractiveIndexOfBrix(brix) / refractiveIndexSeen(1.0, temperature);
+    const double index = instrument.compensates ? refractiveIndexOfBrix(brix, temperature)
+                                                : refractiveIndexOfBrix(brix) / refractiveIndexSeen(1.0, temperature);
     if (working) [[unlikely]]
-        recordIndex(*working, brix, temperature, index);
+        recordIndexAt(*working, instrument, brix, temperature, index);
     return index;
 }
 
-std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature)
+std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature, Working* working)
 {
-    const auto index = refractiveIndexOf(mix, temperature);
+    const auto index = refractiveIndexOf(mix, temperature, working);
     if (!index)
         return std::nullopt;
     ScaleReading reading{OnScale::Yes, {}, errorsOf(instrument, mix, temperature)};
@@ -108,7 +134,12 @@ std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix
     else if (*index > refractiveIndexAt(instrument, instrument.to_brix, temperature) + rounding)
         reading.onScale = OnScale::Above;
     else
-        reading.value = instrument.compensates ? brixOfRefractiveIndex(*index, temperature) : brixShown(*index, temperature);
+        reading.value =
+            instrument.compensates ? brixOfRefractiveIndex(*index, temperature) : brixShown(*index, temperature, working);
+    if (working && !reading.value)
+        working->giveUp();
+    else if (working && instrument.compensates)
+        recordCompensated(*working, *index, temperature, reading.value);
     return reading;
 }
 

@@ -34,12 +34,11 @@ double refractiveIndexSeen(double index, Celsius temperature);
 /// What a scale without compensation shows for the index of a liquid at this temperature: 0 for anything below water, none above 95 °Bx.
 std::optional<double> brixShown(double index, Celsius temperature, Working* working = nullptr);
 
-/// The true index, at this temperature, of whatever makes the instrument show this. The inverse of read(). `working` takes the steps of a scale
-/// without compensation.
+/// The true index, at this temperature, of whatever makes the instrument show this. The inverse of read().
 double refractiveIndexAt(const Refractometer& instrument, double brix, Celsius temperature, Working* working = nullptr);
 
 /// None for a mix without liquid. Errors of pure sucrose: docs/models.md. Valid from 0 to 60 °C.
-std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature);
+std::optional<ScaleReading> read(const Refractometer& instrument, const Mix& mix, Celsius temperature, Working* working = nullptr);
 
 /// Why this instrument may be off in this mix, in °Bx.
 std::vector<ErrorPart> errorsOf(const Refractometer& instrument, const Mix& mix, Celsius temperature);

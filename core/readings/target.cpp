@@ -85,16 +85,16 @@ std::optional<Sentence> faultOfScale(const Reading& reading)
         onScale(reading.instrument, valueOf(reading)).value, end.unit, onScale(reading.instrument, from).value, end.value);
 }
 
-Target targetFrom(const RefractometerReading& reading)
+Target targetFrom(const RefractometerReading& reading, Working* working)
 {
-    return {Target::Property::RefractiveIndex, refractiveIndexAt(reading.instrument, reading.brix, reading.temperature),
+    return {Target::Property::RefractiveIndex, refractiveIndexAt(reading.instrument, reading.brix, reading.temperature, working),
         reading.temperature, {}};
 }
 
-Target targetFrom(const HydrometerReading& reading)
+Target targetFrom(const HydrometerReading& reading, Working* working)
 {
-    return {Target::Property::Density, densityAt(reading.instrument, reading.value, reading.temperature).value, reading.temperature,
-        {}};
+    return {Target::Property::Density, densityAt(reading.instrument, reading.value, reading.temperature, working).value,
+        reading.temperature, {}};
 }
 
 /// How much of the property a unit of the scale is worth, where it was read.
@@ -126,7 +126,7 @@ double Target::sd(const Mix& mix) const
     return std::visit([&](const auto& r) { return combined(errorsOf(r.instrument, mix, r.temperature)) * slopeOf(r); }, reading);
 }
 
-Result<Target> targetOf(const Measurement& measurement)
+Result<Target> targetOf(const Measurement& measurement, Working* working)
 {
     return std::visit(
         [&](const auto& reading) -> Result<Target> {
@@ -137,7 +137,7 @@ Result<Target> targetOf(const Measurement& measurement)
                 return failure(std::move(*fault));
             if (auto fault = faultOfScale(reading))
                 return failure(std::move(*fault));
-            Target target = targetFrom(reading);
+            Target target = targetFrom(reading, working);
             target.reading = measurement;
             return target;
         },

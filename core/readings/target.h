@@ -1,6 +1,7 @@
 // A reading as the physical property that a mix must have to give it. Only the files of this folder include it.
 #pragma once
 
+#include "derivation/working.h"
 #include "readings/measurement.h"
 
 #include <string>
@@ -26,7 +27,7 @@ struct Target {
 };
 
 /// Fails on a reading that is off its scale, out of the temperatures, or beyond what liquids can be.
-Result<Target> targetOf(const Measurement& reading);
+Result<Target> targetOf(const Measurement& reading, Working* working = nullptr);
 
 /// "19.0 °Bx", "1.078 SG", "12.0 °Bé", for sentences.
 struct Shown {

@@ -1,6 +1,15 @@
 #include "solution/sucrose.h"
 
+#include <array>
+
 namespace firn {
+
+namespace {
+
+/// Of w, w^2, … at 20 °C, kg/m3: ICUMSA SPS-4.
+constexpr std::array at20{385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.2890};
+
+}  // namespace
 
 GramsPerMillilitre waterDensity(Celsius temperature)
 {
@@ -15,13 +24,20 @@ GramsPerMillilitre sucroseSolutionDensity(MassFraction sucrose, Celsius temperat
 {
     const double w = sucrose.value;
     const double t = (temperature.value - 20.0) / 100.0;
-    const double a = w * (385.1761 + w * (135.3705 + w * (40.9299 + w * (-3.9643 + w * (13.4853 - w * 17.2890)))));
+    const double a = w * (at20[0] + w * (at20[1] + w * (at20[2] + w * (at20[3] + w * (at20[4] + w * at20[5])))));
     const double b = w * (-46.2720 + w * (-7.1720 + w * (1.1597 + w * (5.1126 + w * 17.5254))));
     const double c = w * (59.7712 + w * (7.2491 + w * (12.3630 - w * 35.4791)));
     const double d = w * (-47.2207 + w * (-21.6977 + w * 27.6301));
     const double e = w * (18.3184 + w * 12.3081);
     const double excess_kg_m3 = a + t * (b + t * (c + t * (d + t * e)));
     return waterDensity(temperature) + GramsPerMillilitre{excess_kg_m3 / 1000.0};
+}
+
+Formula sucroseSolutionDensityAt20(const Symbol& sucrose, const Symbol& densityOfWater)
+{
+    std::vector<double> coefficients{0.0};
+    coefficients.insert(coefficients.end(), at20.begin(), at20.end());
+    return densityOfWater + polynomial(coefficients, sucrose) / Formula(1000.0);
 }
 
 }  // namespace firn

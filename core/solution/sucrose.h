@@ -3,11 +3,15 @@
 // Valid from 0 to 100 °C and for 0 to 0.75 mass fraction of sucrose; agrees with the CRC Handbook to 0.0002 g/mL.
 #pragma once
 
+#include "derivation/formula.h"
 #include "units/quantity.h"
 
 namespace firn {
 
 GramsPerMillilitre waterDensity(Celsius temperature);
 GramsPerMillilitre sucroseSolutionDensity(MassFraction sucrose, Celsius temperature);
+
+/// What sucroseSolutionDensity() reckons at 20 °C, spelled out.
+Formula sucroseSolutionDensityAt20(const Symbol& sucrose, const Symbol& densityOfWater);
 
 }  // namespace firn

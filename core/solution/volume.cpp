@@ -48,8 +48,12 @@ void recordApparentVolume(Working& working, const PureSolution& solution, const 
     const Symbol rho{"ρ", name, density.value, "g/mL", phrase("density of a {0} solution of that strength", name), {}, 5};
     const Symbol rhoWater = waterDensitySymbol(water);
     working.found(rhoWater, function("ICUMSA", {0.0, temperatureSymbol(temperature)}), Source::SugarDensity);
-    working.found(rho, function(solution.table, {within, temperatureSymbol(temperature)}), solution.source).method =
-        phrase("A polynomial of the strength and the temperature, as the source prints it.");
+    // Away from 20 °C the source prints four polynomials more.
+    if (solution.source == Source::SugarDensity && temperature.value == 20.0)
+        working.found(rho, sucroseSolutionDensityAt20(within, rhoWater), solution.source);
+    else
+        working.found(rho, function(solution.table, {within, temperatureSymbol(temperature)}), solution.source).method =
+            phrase("A polynomial of the strength and the temperature, as the source prints it.");
     working.found({"v", name, volume_mL_g, "mL/g", phrase("volume that a gram of {0} takes in it", name), {}, 4},
         (1.0 / Formula(rho) - (1.0 - Formula(within)) / rhoWater) / within, Source::Definition);
 }

@@ -86,17 +86,19 @@ Symbol freeWaterSymbol(Grams freeWater)
 
 Symbol constantSymbol(const LnActivity& activity)
 {
-    return {"A", "", activity.constant, "", phrase("part of ln a_w that does not change with temperature"), {}, 6};
+    return {"A", "", activity.constant, "",
+        phrase("part of the logarithm of the water activity that does not change with temperature"), {}, 6};
 }
 
 Symbol perKelvinSymbol(const LnActivity& activity)
 {
-    return {"B", "", activity.perKelvin, "K", phrase("part of ln a_w that goes with one over the temperature in kelvin")};
+    return {"B", "", activity.perKelvin, "K", phrase("part of that logarithm that goes with one over the temperature in kelvin")};
 }
 
 Symbol sugarsConstantSymbol(const LnActivity& activity)
 {
-    return {"A", "sugars", activity.constant, "", phrase("part of ln a_w by sugars, polyols and minerals"), {}, 6};
+    return {"A", "sugars", activity.constant, "",
+        phrase("part of the logarithm of the water activity by sugars, polyols and minerals"), {}, 6};
 }
 
 void Liquid::recordSugars(

@@ -15,9 +15,27 @@ bool isAmount(Grams mass) { return mass.value > 0.0 && std::isfinite(mass.value)
 
 tl::unexpected<Sentence> noShare() { return failure(phrase("A strength is from 0 to 100 % by mass: correct it.")); }
 
+Symbol strengthSymbol(const char* subscript, MassFraction share, Sentence meaning)
+{
+    return {"w", subscript, percent(share), "%", std::move(meaning)};
+}
+
+void recordBlend(Working& working, MassFraction first, MassFraction second, MassFraction wanted, Grams total, const Blend& blend)
+{
+    const Symbol w1 = strengthSymbol("1", first, phrase("strength of the one"));
+    const Symbol w2 = strengthSymbol("2", second, phrase("strength of the other"));
+    const Symbol w = strengthSymbol("wanted", wanted, phrase("strength that is wanted"));
+    const Symbol all{"m", "all", total.value, "g", phrase("what shall be made in all")};
+    const Symbol m1{"m", "1", blend.first.value, "g", phrase("grams of the one")};
+    working.found(m1, all * ((w - Formula(w2)) / (w1 - Formula(w2))), Source::Definition).range =
+        phrase("By mass, since volumes do not add up; exact.");
+    working.found({"m", "2", blend.second.value, "g", phrase("grams of the other, after those of the one")}, all - Formula(m1),
+        Source::Definition);
+}
+
 }  // namespace
 
-Result<Blend> pearsonSquare(MassFraction first, MassFraction second, MassFraction wanted, Grams total)
+Result<Blend> pearsonSquare(MassFraction first, MassFraction second, MassFraction wanted, Grams total, Working* working)
 {
     if (!isShare(first) || !isShare(second) || !isShare(wanted))
         return noShare();
@@ -35,10 +53,12 @@ Result<Blend> pearsonSquare(MassFraction first, MassFraction second, MassFractio
     blend.partsOfSecond = std::abs(percent(wanted - first));
     blend.first = total * ((wanted - second) / (first - second));
     blend.second = total - blend.first;
+    if (working)
+        recordBlend(*working, first, second, wanted, total, blend);
     return blend;
 }
 
-Result<Grams> amountToReach(MassFraction wanted, Grams mass, MassFraction now, MassFraction added)
+Result<Grams> amountToReach(MassFraction wanted, Grams mass, MassFraction now, MassFraction added, Working* working)
 {
     if (!isShare(wanted) || !isShare(now) || !isShare(added))
         return noShare();
@@ -50,6 +70,14 @@ Result<Grams> amountToReach(MassFraction wanted, Grams mass, MassFraction now, M
     if (!(amount_g > 0.0) || !std::isfinite(amount_g))
         return failure(phrase("Adding something of {0} % never brings {1} % to {2} %: add something on the far side of {2} %.",
             percentFigure(added), percentFigure(now), percentFigure(wanted)));
+    if (working) {
+        const Symbol w = strengthSymbol("wanted", wanted, phrase("strength that is wanted"));
+        working->found({"m", "add", amount_g, "g", phrase("what to add")},
+            Symbol{"m", "", mass.value, "g", phrase("mass of what there is")}
+                * ((w - Formula(strengthSymbol("now", now, phrase("its strength"))))
+                    / (strengthSymbol("add", added, phrase("strength of what is added")) - Formula(w))),
+            Source::Definition);
+    }
     return Grams{amount_g};
 }
 

@@ -31,6 +31,23 @@ std::optional<BoilingPoint> boilsAt(MassFraction strength)
     return point ? std::optional(*point) : std::nullopt;
 }
 
+Symbol massSymbol(Grams mass) { return {"m", "", mass.value, "g", phrase("mass of the syrup that there is")}; }
+Symbol nowSymbol(MassFraction now) { return {"w", "now", percent(now), "%", phrase("its strength")}; }
+
+void recordSyrup(Working& working, MassFraction strength, Millilitres volume, Celsius measuredAt, const SyrupRecipe& made)
+{
+    const Symbol w{"w", "", percent(strength), "%", phrase("strength that is wanted")};
+    const Symbol at{"t", "", measuredAt.value, "°C", phrase("temperature at which the volume is measured")};
+    const Symbol water{"ρ", "w", waterDensity(measuredAt).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    const Symbol share{"w", "sugar", strength.value, "", phrase("sugar in a gram of syrup")};
+    const Symbol density{"ρ", "", made.density.value, "g/mL", phrase("density of the syrup"), {}, 4};
+    working.found(share, w / Formula(100.0), Source::Definition);
+    working.found(density, measuredAt.value == 20.0 ? sucroseSolutionDensityAt20(share, water) : function("ICUMSA", {share, at}),
+        Source::SugarDensity);
+    const Symbol all{"V", "", volume.value, "mL", phrase("volume that shall be made")};
+    working.found({"m", "sugar", made.sugar.value, "g", phrase("sugar to weigh")}, all * density * share, Source::Definition);
+}
+
 }  // namespace
 
 SugarAndWater contentsOf(Grams syrup, MassFraction strength)
@@ -39,7 +56,7 @@ SugarAndWater contentsOf(Grams syrup, MassFraction strength)
     return {sugar, syrup - sugar};
 }
 
-Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt)
+Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt, Working* working)
 {
     if (!(strength.value >= 0.0 && strength <= strongestOfKnownDensity))
         return failure(phrase("The density of a syrup of {0} °Bx is not known: ask for 0 to {1} °Bx.", percentFigure(strength),
@@ -56,10 +73,12 @@ Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius m
     result.water = water;
     if (const auto dissolved = dissolve(Constituent::Sucrose, result.sugar, result.water, measuredAt, measuredAt))
         result.warning = dissolved->warning;
+    if (working)
+        recordSyrup(*working, strength, volume, measuredAt, result);
     return result;
 }
 
-Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now)
+Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now, Working* working)
 {
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
@@ -70,10 +89,17 @@ Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now)
         return failure(
             phrase("Boiling makes {0} % stronger, never {1} %: add water instead.", percentFigure(now), percentFigure(wanted)));
     const Grams left = mass * (now / wanted);
+    if (working)
+        working
+            ->found({"m", "left", left.value, "g", phrase("what is left when it is done")},
+                massSymbol(mass)
+                    * (nowSymbol(now) / Symbol{"w", "wanted", percent(wanted), "%", phrase("strength that is wanted")}),
+                Source::Definition)
+            .range = phrase("All the sugar stays.");
     return BoiledSyrup{left, wanted, mass - left, boilsAt(wanted)};
 }
 
-Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now)
+Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now, Working* working)
 {
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
@@ -84,17 +110,23 @@ Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now)
         return failure(phrase("{0} g of it would be candy: stop at {1} g or more, which is {2} %.", Figure{left.value, 0},
             Figure{std::ceil(least.value), 0}, percentFigure(strongestSyrup)));
     const MassFraction strength = now * (mass / left);
+    if (working)
+        working
+            ->found({"w", "", percent(strength), "°Bx", phrase("strength of what is left")},
+                nowSymbol(now) * (massSymbol(mass) / Symbol{"m", "left", left.value, "g", phrase("mass at which boiling stops")}),
+                Source::Definition)
+            .range = phrase("All the sugar stays.");
     return BoiledSyrup{left, strength, mass - left, boilsAt(strength)};
 }
 
-Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now)
+Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now, Working* working)
 {
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
     if (!(wanted.value > 0.0 && wanted <= now))
         return failure(phrase("Water never brings {0} % to {1} %: ask for something weaker, or boil it down.", percentFigure(now),
             percentFigure(wanted)));
-    return amountToReach(wanted, mass, now, {0.0}).map([mass](Grams water) { return DilutedSyrup{water, mass + water}; });
+    return amountToReach(wanted, mass, now, {0.0}, working).map([mass](Grams water) { return DilutedSyrup{water, mass + water}; });
 }
 
 }  // namespace firn

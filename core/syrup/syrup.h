@@ -1,6 +1,7 @@
 // Making, boiling down and diluting a syrup of sucrose and water. Strengths are shares of sugar by mass: °Bx/100.
 #pragma once
 
+#include "derivation/working.h"
 #include "solution/boiling_point.h"
 #include "units/quantity.h"
 #include "units/sentence.h"
@@ -8,6 +9,8 @@
 #include <optional>
 
 namespace firn {
+
+// Functions that take a Working write into it how the first thing that they answer comes about.
 
 /// Beyond, a boiled syrup is candy: judgement.
 inline constexpr MassFraction strongestSyrup{0.95};
@@ -32,7 +35,7 @@ struct SyrupRecipe {
 
 /// What makes this much syrup, measured at this temperature. Density: ICUMSA SPS-4, 0 to 75 % sugar and 0 to 100 °C; fails beyond, and
 /// for no volume.
-Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt);
+Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt, Working* working = nullptr);
 
 struct BoiledSyrup {
     Grams mass;
@@ -43,10 +46,10 @@ struct BoiledSyrup {
 
 /// Boiled until it has this strength, at most 95 %. All sugar stays; that none of it inverts or browns is an assumption. Fails where it would
 /// have to become weaker.
-Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now);
+Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now, Working* working = nullptr);
 
 /// Boiled until this much of it is left. Fails where that is more than there was, or leaves less than 5 % water.
-Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now);
+Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now, Working* working = nullptr);
 
 struct DilutedSyrup {
     Grams water;  // to add
@@ -54,6 +57,6 @@ struct DilutedSyrup {
 };
 
 /// Water that brings it down to a weaker strength. Fails where it is weaker already. For diluting with another syrup or a juice see amountToReach.
-Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now);
+Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now, Working* working = nullptr);
 
 }  // namespace firn

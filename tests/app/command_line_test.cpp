@@ -7,12 +7,12 @@ namespace {
 
 class CommandLine : public firn::app::CommandLineTest {};
 
-using firn::app::Outcome;
+using firn::app::ProgramRun;
 using firn::app::runFirn;
 
 TEST_F(CommandLine, ReportOfTextAsJson)
 {
-    const Outcome run = runFirn({"report", written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n5 g unicorn dust\n"), "--json"});
+    const ProgramRun run = runFirn({"report", written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n5 g unicorn dust\n"), "--json"});
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.error.toStdString(), "");
     const QJsonObject json = run.json();
@@ -32,7 +32,7 @@ TEST_F(CommandLine, ReportOfOneComponent)
             {"name":"Syrup","rows":[{"ingredient":"sucrose","amount":100,"unit":"g"}]}]})");
     EXPECT_DOUBLE_EQ(runFirn({"report", file, "--json"}).json()["mass_g"].toDouble(), 200.0);
     EXPECT_DOUBLE_EQ(runFirn({"report", file, "--json", "--component", "granita"}).json()["mass_g"].toDouble(), 100.0);
-    const Outcome missing = runFirn({"report", file, "--component", "cream"});
+    const ProgramRun missing = runFirn({"report", file, "--component", "cream"});
     EXPECT_EQ(missing.status, 2);
     EXPECT_EQ(missing.error.toStdString(), "firn: “Cup” has no component “cream”.\n");
 }
@@ -51,14 +51,14 @@ TEST_F(CommandLine, ConditionsComeFromTheCommandLineWithEitherDecimalMark)
 
 TEST_F(CommandLine, StandardInputIsText)
 {
-    const Outcome run = runFirn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");
+    const ProgramRun run = runFirn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.json()["rows"].toArray().size(), 2);
 }
 
 TEST_F(CommandLine, EmptyRecipeStillHasAReport)
 {
-    const Outcome run = runFirn({"report", "-", "--json"}, "");
+    const ProgramRun run = runFirn({"report", "-", "--json"}, "");
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.json()["mass_g"].toDouble(-1), 0.0);
 }
@@ -66,7 +66,7 @@ TEST_F(CommandLine, EmptyRecipeStillHasAReport)
 TEST_F(CommandLine, SeveralFilesOneObjectAfterAnother)
 {
     const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
-    const Outcome run = runFirn({"report", file, file, "--json"});
+    const ProgramRun run = runFirn({"report", file, file, "--json"});
     EXPECT_EQ(run.output.count("\"firn-report\""), 2);
 }
 
@@ -110,10 +110,10 @@ TEST_F(CommandLine, IngredientsAreListedAndSearched)
 
 TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
 {
-    const Outcome run = runFirn({"ingredients", "zzzz"});
+    const ProgramRun run = runFirn({"ingredients", "zzzz"});
     EXPECT_EQ(run.status, 0);
     EXPECT_EQ(run.output.toStdString(), "No ingredient matches “zzzz”.\n");
-    const Outcome json = runFirn({"ingredients", "zzzz", "--json"});
+    const ProgramRun json = runFirn({"ingredients", "zzzz", "--json"});
     EXPECT_EQ(json.status, 0);
     EXPECT_TRUE(json.json()["ingredients"].isArray());
     EXPECT_EQ(json.json()["ingredients"].toArray().size(), 0);
@@ -122,7 +122,7 @@ TEST_F(CommandLine, SearchThatFindsNothingSaysSo)
 TEST_F(CommandLine, ExplainEndsWithTheReportsFigure)
 {
     const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
-    const Outcome run = runFirn({"explain", "freezing_point_c", file, "--json"});
+    const ProgramRun run = runFirn({"explain", "freezing_point_c", file, "--json"});
     EXPECT_EQ(run.status, 0);
     const QJsonObject json = run.json();
     EXPECT_EQ(json["figure"].toString(), "freezing_point_c");
@@ -152,7 +152,7 @@ TEST_F(CommandLine, ExplainHeedsConditionsAndComponents)
 
 TEST_F(CommandLine, ExplainForPeople)
 {
-    const Outcome run = runFirn({"explain", "percent.sugars", "-"}, "75 g water\n25 g sucrose\n");
+    const ProgramRun run = runFirn({"explain", "percent.sugars", "-"}, "75 g water\n25 g sucrose\n");
     EXPECT_EQ(run.status, 0);
     EXPECT_TRUE(run.output.startsWith(QStringLiteral("percent.sugars = 25 %\n"))) << run.output.toStdString();
     EXPECT_TRUE(run.output.contains(QStringLiteral("w_sugars = 100 · 25 g / 100 g = 25 %"))) << run.output.toStdString();
@@ -176,7 +176,7 @@ TEST_F(CommandLine, PictureOfTheWindowNeedsNoDisplay)
 {
     const auto ground = [&](const QStringList& more) {
         const QString path = folder.filePath(QStringLiteral("window.png"));
-        const Outcome run = runFirn(QStringList{"picture", path, "--size", "1366x768"} + more);
+        const ProgramRun run = runFirn(QStringList{"picture", path, "--size", "1366x768"} + more);
         EXPECT_EQ(run.status, 0) << run.error.toStdString();
         const QImage picture(path);
         EXPECT_EQ(picture.size(), QSize(1366, 768));

@@ -5,6 +5,7 @@
 #include "document/edits.h"
 #include "exchange/derivation.h"
 #include "exchange/recipe_text.h"
+#include "gauges/figure_button.h"
 #include "gauges/figures_panel.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/wording.h"
@@ -37,7 +38,8 @@ protected:
 
     void click(const QString& figure)
     {
-        QTest::mouseClick(&figures, Qt::LeftButton, {}, figures.placeOf(figure).center());
+        ASSERT_TRUE(figures.buttonOf(figure)) << figure.toStdString();
+        QTest::mouseClick(figures.buttonOf(figure), Qt::LeftButton);
         awaitDerivations();
     }
     /// A window whose parent is active counts as active for qWaitForWindowActive.
@@ -115,7 +117,6 @@ TEST_F(DerivationWindowTest, EveryFigureOfThePanelOpensAndReadsAsThere)
         "sweetness_percent_sucrose", "lactose_g_per_100_g_water"};
     ASSERT_EQ(spoken.size(), keys.size());
     for (qsizetype i = 0; i < keys.size(); ++i) {
-        ASSERT_FALSE(figures.placeOf(keys[i]).isEmpty()) << keys[i].toStdString();
         click(keys[i]);
         EXPECT_EQ(derivations.figure(), keys[i]);
         EXPECT_TRUE(spoken[i].endsWith(": " + label("value"))) << spoken[i].toStdString() << " / " << label("value").toStdString();
@@ -128,10 +129,10 @@ TEST_F(DerivationWindowTest, AClickOnTheFigureOfTheSugarScaleOpensIt)
     auto* scale = window.findChild<SugarScale*>();
     QTest::mouseClick(scale, Qt::LeftButton, {}, scale->scale().bottomLeft().toPoint());
     EXPECT_FALSE(derivations.isVisible());
-    QTest::mouseClick(scale, Qt::LeftButton, {}, {10, 10});
+    QTest::mouseClick(scale->buttonOf(sugarsFigure), Qt::LeftButton);
     EXPECT_EQ(derivations.figure(), sugarsFigure);
-    QTest::mouseClick(scale, Qt::LeftButton, {}, {scale->width() - 10, 10});
-    EXPECT_EQ(derivations.figure(), "readings.refractometer_brix");
+    QTest::mouseClick(scale->buttonOf("instruments.refractometer_brix"), Qt::LeftButton);
+    EXPECT_EQ(derivations.figure(), "instruments.refractometer_brix");
     EXPECT_EQ(label("value"), brixText(*window.document().analysis().readings->refractometer_brix));
 }
 

@@ -10,8 +10,11 @@
 #include "document/instruments.h"
 #include "document/places.h"
 #include "exchange/recipe_text.h"
+#include "gauges/figure_button.h"
 #include "gauges/readings_panel.h"
 #include "gauges/sugar_scale.h"
+#include "gauges/wording.h"
+#include "teach/figure_link.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -128,6 +131,40 @@ TEST_F(Measure, ARefractometerInAMixWithVermouthSaysTheSugarAndWhatToAddFor26Per
     EXPECT_EQ(cell(1, 3), "26.0 %");
     EXPECT_NE(cell(0, 3), "26.0 %");  // as it is now
     EXPECT_FALSE(text("diagnosis").isEmpty());
+}
+
+TEST_F(Measure, WhatWasFoundAndWhatToAddOpenToTheirDerivation)
+{
+    QString opened;
+    Workings workings;
+    QObject::connect(window, &MeasureWindow::derivationWanted, window, [&](const QString& figure, const Workings& of) {
+        opened = figure;
+        workings = of;
+    });
+    const auto lastValue = [&] {
+        const Working* working = workings.find(opened.toStdString());
+        return working ? working->steps().back().result.value : -1.0;
+    };
+    FigureButton* sugars = nullptr;
+    for (FigureButton* button : window->findChildren<FigureButton*>())
+        sugars = button->figure() == "measured.sugars_percent" ? button : sugars;
+    ASSERT_TRUE(sugars);
+    EXPECT_FALSE(sugars->isVisible());
+    write("refractometerReading", "22");
+    ASSERT_TRUE(sugars->isVisible());
+    QTest::mouseClick(sugars, Qt::LeftButton);
+    EXPECT_EQ(opened, "measured.sugars_percent");
+    EXPECT_EQ(QString::number(lastValue(), 'f', 1), found().section(u' ', 0, 0));
+    opened.clear();
+    QTest::keyClick(sugars, Qt::Key_Space);
+    EXPECT_EQ(opened, "measured.sugars_percent");
+
+    write("target", "26");
+    auto* why = window->findChild<FigureLink*>();
+    ASSERT_TRUE(why && why->isVisible());
+    QTest::keyClick(why, Qt::Key_Return);
+    EXPECT_EQ(opened, "correction.added_g");
+    EXPECT_EQ(find<QPushButton>("addChoice").text(), "&Add " + gramsText({lastValue()}));
 }
 
 TEST_F(Measure, AHydrometerSaysItToo)

@@ -10,7 +10,7 @@
 
 namespace firn::app {
 
-struct Outcome {
+struct ProgramRun {
     int status = -1;
     QString output;
     QString error;
@@ -19,7 +19,7 @@ struct Outcome {
 };
 
 /// Runs the built program, without a display.
-inline Outcome runFirn(const QStringList& arguments, const QByteArray& input = {})
+inline ProgramRun runFirn(const QStringList& arguments, const QByteArray& input = {})
 {
     QProcess process;
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
@@ -45,7 +45,7 @@ protected:
         EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(contents) == contents.size());
         return file.fileName();
     }
-    static void expectRefusal(const Outcome& run, const QString& naming)
+    static void expectRefusal(const ProgramRun& run, const QString& naming)
     {
         EXPECT_EQ(run.status, 2);
         EXPECT_EQ(run.output.toStdString(), "");

@@ -4,14 +4,14 @@
 
 namespace {
 
-using firn::app::Outcome;
+using firn::app::ProgramRun;
 using firn::app::runFirn;
 
 class ReadCommand : public firn::app::CommandLineTest {
 protected:
     static QJsonArray solutions(const QStringList& reading)
     {
-        const Outcome run = runFirn(QStringList{"read", "--json"} + reading);
+        const ProgramRun run = runFirn(QStringList{"read", "--json"} + reading);
         EXPECT_EQ(run.status, 0) << run.error.toStdString();
         EXPECT_EQ(run.json()["format"].toString(), "firn-reading");
         EXPECT_EQ(run.json()["version"].toInt(), 1);
@@ -28,7 +28,7 @@ protected:
 
     static void expectReason(const QStringList& reading, const QString& part)
     {
-        const Outcome run = runFirn(QStringList{"read", "--json"} + reading);
+        const ProgramRun run = runFirn(QStringList{"read", "--json"} + reading);
         EXPECT_EQ(run.status, 0);
         EXPECT_TRUE(run.json()["solutions"].isArray());
         EXPECT_TRUE(run.json()["solutions"].toArray().isEmpty());
@@ -108,7 +108,7 @@ TEST_F(ReadCommand, WhatCannotBeIsSaid)
     expectReason({"--brix", "10", "--sg", "1.1"}, "together");
     expectReason({"--brix", "10", "--at", "-5"}, "0 to 60 °C");
     expectReason({"--boils-at", "90"}, "even without sugar");
-    const Outcome words = runFirn({"read", "--sg", "0.7"});
+    const ProgramRun words = runFirn({"read", "--sg", "0.7"});
     EXPECT_EQ(words.status, 0);
     EXPECT_TRUE(words.output.contains("lighter than pure alcohol"));
 }

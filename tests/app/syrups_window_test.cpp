@@ -5,6 +5,8 @@
 #include "gauges/marked_lines.h"
 #include "syrups/syrups_window.h"
 
+#include "gauges/wording.h"
+#include "teach/figure_link.h"
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -76,6 +78,36 @@ TEST_F(Syrups, MixDrawsTheSquareAndSaysTheMasses)
     EXPECT_EQ(answer(), "500 g syrup of 60.0 °Bx, 1,500 g syrup of 20.0 °Bx");
     EXPECT_EQ(plain(window.findChild<Gauge*>()->valueText()),
         "60.0 % and 20.0 % make 30.0 %: 10 parts of the first to 30 parts of the second");
+}
+
+TEST_F(Syrups, AnswersOpenToTheirDerivation)
+{
+    double opened = -1.0;
+    QObject::connect(&window, &SyrupsWindow::derivationWanted, &window, [&](const QString& figure, const Workings& workings) {
+        opened = workings.find(figure.toStdString())->steps().back().result.value;
+    });
+    const auto open = [&] {
+        for (FigureLink* link : window.findChildren<FigureLink*>()) {
+            if (link->isVisible())
+                QTest::keyClick(link, Qt::Key_Return);
+        }
+        return opened;
+    };
+    choose("Mix two");
+    write("first", "60");
+    write("second", "20");
+    write("wanted", "30");
+    write("total", "2 kg");
+    EXPECT_DOUBLE_EQ(open(), 1500.0);
+    choose("Make");
+    EXPECT_TRUE(answer().startsWith(plain(gramsText({open()}))));
+    choose("Boil down");
+    EXPECT_TRUE(answer().contains(plain(gramsText({open()}))));
+    choose("Dilute");
+    EXPECT_TRUE(answer().contains(plain(gramsText({open()}))));
+    opened = -1.0;
+    choose("Convert");
+    EXPECT_EQ(open(), -1.0);
 }
 
 TEST_F(Syrups, MixRefusesBesideTheFieldThatIsToBlame)

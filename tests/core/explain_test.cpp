@@ -33,10 +33,36 @@ void collectFigures(const Json& json, const std::string& key, std::map<std::stri
     }
 }
 
+/// The figures that the window shows beside those of the report.
+void collectBesideReport(const Analysis& analysis, std::map<std::string, double>& figures)
+{
+    std::size_t i = 0;
+    for (const auto& component : analysis.components) {
+        for (const RowAnalysis& row : component)
+            figures["rows[" + std::to_string(i++) + "].share_percent"] = percent(row.share);
+    }
+    figures["finished_volume_ml_20c"] = analysis.finishedVolume.value;
+    const auto add = [&](const char* key, const std::optional<double>& value) {
+        if (value)
+            figures[key] = *value;
+    };
+    if (analysis.instruments) {
+        add("instruments.refractometer_brix", analysis.instruments->brix.value);
+        add("instruments.hydrometer_brix", analysis.instruments->hydrometerBrix.value);
+        add("instruments.hydrometer_gravity", analysis.instruments->hydrometerGravity.value);
+        add("instruments.hydrometer_baume", analysis.instruments->hydrometerBaume.value);
+    }
+    if (analysis.measured.mix) {
+        figures["measured.sugars_percent"] = percent(analysis.measured.mix->sugar);
+        figures["measured.alcohol_percent"] = percent(analysis.measured.mix->alcohol);
+    }
+}
+
 std::map<std::string, double> figuresOf(const Recipe& recipe, const Analysis& analysis)
 {
     std::map<std::string, double> figures;
     collectFigures(Json::parse(reportJson(recipe, analysis)), "", figures);
+    collectBesideReport(analysis, figures);
     return figures;
 }
 
@@ -195,6 +221,69 @@ Recipe recipeOf(const std::vector<std::pair<std::string, double>>& rows)
     for (const auto& [ingredient, grams] : rows)
         recipe.components.front().rows.push_back({ingredient, {grams, Unit::Gram}, {}, {}});
     return recipe;
+}
+
+TEST(Explain, WhatWasMeasuredHasADerivation)
+{
+    Recipe recipe = recipeOf({{"water", 60}, {"sucrose", 22}, {"gin", 20}, {"whole milk", 10}});
+    const auto record = [](Instrument instrument, double value, double temperature_c) {
+        ReadingRecord reading;
+        reading.instrument = instrument;
+        reading.value = value;
+        reading.temperature_c = temperature_c;
+        reading.date = "2026-05-01T10:00";
+        return reading;
+    };
+    const auto faultsWith = [&](std::vector<ReadingRecord> readings) {
+        recipe.readings = std::move(readings);
+        EXPECT_TRUE(explain("measured.sugars_percent", recipe, shippedCatalogue(), {}, 0));
+        EXPECT_TRUE(explain("measured.alcohol_percent", recipe, shippedCatalogue(), {}, 0));
+        return faultsOf(recipe, {}, 0);
+    };
+    EXPECT_EQ(faultsWith({record(Instrument::Refractometer, 24.0, 25.0)}), "");
+    ReadingRecord compensated = record(Instrument::Refractometer, 24.0, 25.0);
+    compensated.compensates = true;
+    EXPECT_EQ(faultsWith({compensated}), "");
+    EXPECT_EQ(faultsWith({record(Instrument::HydrometerBrix, 15.0, 25.0)}), "");
+    EXPECT_EQ(faultsWith({record(Instrument::HydrometerGravity, 1.060, 18.0)}), "");
+    EXPECT_EQ(faultsWith({record(Instrument::HydrometerBaume, 8.0, 20.0)}), "");
+    EXPECT_EQ(faultsWith({record(Instrument::Refractometer, 26.0, 20.0), record(Instrument::HydrometerBrix, 15.5, 20.0)}), "");
+}
+
+TEST(Explain, InstrumentsOfTheCooksOwnHaveDerivations)
+{
+    const Recipe recipe = recipeOf({{"water", 60}, {"sucrose", 22}, {"gin", 10}});
+    Conditions conditions{{-12.0}, {-18.0}, {26.0}, {}};
+    conditions.instruments.refractometer = {0.0, 40.0, true, 0.2};
+    conditions.instruments.hydrometer = Calibration::At60F;
+    EXPECT_EQ(faultsOf(recipe, conditions), "");
+    conditions.instruments.refractometer = {58.0, 90.0, false, 0.5};  // on which this mix is under the scale
+    EXPECT_EQ(faultsOf(recipe, conditions), "");
+    EXPECT_FALSE(explain("instruments.refractometer_brix", recipe, shippedCatalogue(), conditions));
+    EXPECT_TRUE(explain("instruments.hydrometer_gravity", recipe, shippedCatalogue(), conditions));
+}
+
+TEST(Explain, StepsSayHowTheyTakeAway)
+{
+    Recipe recipe = recipeOf({{"water", 500}, {"raspberry", 300}, {"gin", 50}});
+    for (const Loss& loss : {Loss(HeldBack{{100.0}}), Loss(Steeped{"raspberry", 0.5, 60.0}), Loss(BoiledToMass{{600.0}})}) {
+        recipe.components.front().steps = {Step{StepKind::Strain, {}, {}, loss, {}, {}}};
+        EXPECT_EQ(faultsOf(recipe, {}, 0), "");
+        const auto water = explain("water_g", recipe, shippedCatalogue(), {}, 0);
+        ASSERT_TRUE(water);
+        ASSERT_EQ(water->steps.size(), 3u) << "weighed out, taken away, left";
+        EXPECT_TRUE(std::holds_alternative<Operation>(water->steps[1].formula.node));
+        EXPECT_TRUE(valueOf(water->steps[1].formula));
+    }
+}
+
+TEST(Explain, ARowInGramsIsAsWritten)
+{
+    const auto row = explain("rows[0].grams", recipeOf({{"water", 35}}), shippedCatalogue(), {});
+    ASSERT_TRUE(row);
+    ASSERT_EQ(row->steps.size(), 1u);
+    EXPECT_EQ(textOf(row->steps.front().formula), "m_row = 35 g");
+    EXPECT_EQ(english(*row->steps.front().origin), "weighed, as written");
 }
 
 TEST(Explain, OddMixesHaveDerivationsToo)

@@ -1,0 +1,28 @@
+// How an estimate follows from what was read. Only the files of this folder include it.
+#pragma once
+
+#include "derivation/working.h"
+#include "readings/target.h"
+
+namespace firn {
+
+/// A reading as the property that the mix must have, and how the one follows from the other.
+struct ExplainedTarget {
+    const Target& target;
+    const Working& working;
+};
+
+/// Which of the two a reading finds; the other is known.
+enum class Unknown { Sugars, Alcohol };
+
+/// One unknown from one reading.
+void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found);
+
+/// The mean of what two readings say about one unknown.
+void recordMean(Workings& workings, const ExplainedTarget& firstReading, const MixEstimate& first,
+    const ExplainedTarget& secondReading, const MixEstimate& second, Unknown unknown, const MixEstimate& mean);
+
+/// Two unknowns from two readings.
+void recordPair(Workings& workings, const ExplainedTarget& index, const ExplainedTarget& density, const MixEstimate& found);
+
+}  // namespace firn
