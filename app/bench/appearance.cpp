@@ -21,8 +21,19 @@ QColor between(const QColor& a, const QColor& b, double shareOfB)
     return QColor(mixed(a.red(), b.red()), mixed(a.green(), b.green()), mixed(a.blue(), b.blue()));
 }
 
-/// The whole frame in the colours of the gauges.
-QPalette frame(bool isDark)
+/// Where no desktop has a say, Qt falls back on the colours of its own style.
+bool isBareDesktop()
+{
+    static const bool isBare = [] {
+        const std::unique_ptr<QStyle> style(QStyleFactory::create(QStringLiteral("Fusion")));
+        return QApplication::palette().color(QPalette::Window) == style->standardPalette().color(QPalette::Window);
+    }();
+    return isBare;
+}
+
+}  // namespace
+
+QPalette framePalette(bool isDark)
 {
     const GaugeColours colours =
         gaugeColours(isDark ? QPalette(Qt::white, Qt::black, Qt::black, Qt::black, Qt::black, Qt::white, Qt::black)
@@ -49,18 +60,6 @@ QPalette frame(bool isDark)
     return palette;
 }
 
-/// Where no desktop has a say, Qt falls back on the colours of its own style.
-bool isBareDesktop()
-{
-    static const bool isBare = [] {
-        const std::unique_ptr<QStyle> style(QStyleFactory::create(QStringLiteral("Fusion")));
-        return QApplication::palette().color(QPalette::Window) == style->standardPalette().color(QPalette::Window);
-    }();
-    return isBare;
-}
-
-}  // namespace
-
 void useClearFrames() { QApplication::setStyle(new ClearFrames); }
 
 Appearance chosenAppearance()
@@ -85,7 +84,7 @@ void dress(Appearance appearance)
     if (appearance == Appearance::System && !isBare)
         QApplication::setPalette(QPalette());
     else
-        QApplication::setPalette(frame(appearance == Appearance::Dark));
+        QApplication::setPalette(framePalette(appearance == Appearance::Dark));
 }
 
 }  // namespace firn::app

@@ -1,6 +1,8 @@
 // Light, dark, or as the system has it.
 #pragma once
 
+#include <QPalette>
+
 namespace firn::app {
 
 enum class Appearance { System, Light, Dark };
@@ -14,5 +16,8 @@ void chooseAppearance(Appearance appearance);
 
 /// Dresses the application in colours, without remembering it. The system's own colours stay where it has any; a bare desktop gets light ones.
 void dress(Appearance appearance);
+
+/// The whole frame in the colours of the gauges.
+QPalette framePalette(bool isDark);
 
 }  // namespace firn::app

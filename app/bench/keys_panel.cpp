@@ -28,6 +28,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+E"), tr("shows how the figure at hand comes about: a cell, a gauge reached by Tab, or one of the list")},
         {tr("Ctrl+T"), tr("sets the two methods for the freezing point side by side")},
         {tr("Ctrl+Shift+E"), tr("opens exercises on the recipe")},
+        {tr("Ctrl+Shift+P"), tr("projects the recipe for a class")},
         {tr("Drag an amount sideways"), tr("changes it, with Shift in fine steps")},
     };
     constexpr int columnPairs = 2;

@@ -23,6 +23,7 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "teach/derivation_window.h"
+#include "teach/projector_window.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -86,6 +87,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
     , m_derivations(new DerivationWindow(m_document, this))
+    , m_projector(new ProjectorWindow(m_document, this))
 {
     setAcceptDrops(true);
     m_document.setInstruments(rememberedInstruments());

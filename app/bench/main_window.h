@@ -15,6 +15,7 @@ class Questions;
 class RecipeSheet;
 class RowActions;
 class DerivationWindow;
+class ProjectorWindow;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -64,6 +65,7 @@ private:
     FileActions* m_files;
     RowActions* m_rows;
     DerivationWindow* m_derivations;
+    ProjectorWindow* m_projector;
     QList<QDockWidget*> m_docks;
     QDockWidget* m_scale = nullptr;
     Gesture m_markerGesture;

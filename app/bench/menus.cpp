@@ -14,6 +14,7 @@
 #include "teach/derivation_window.h"
 #include "teach/exercises_window.h"
 #include "teach/methods_window.h"
+#include "teach/projector_window.h"
 #include "teach/sources_window.h"
 
 #include <QActionGroup>
@@ -92,6 +93,7 @@ void MainWindow::buildViewMenu(QMenu& menu)
         menu.addAction(dock->toggleViewAction());
     menu.addSeparator();
     menu.addAction(tr("&Lay out afresh"), this, &MainWindow::layOutAfresh);
+    menu.addAction(m_projector->openAction());
     menu.addSeparator();
 
     auto* group = new QActionGroup(&menu);

@@ -37,6 +37,7 @@ CurveView::CurveView(QWidget* parent)
     : QChartView(parent)
     , m_measured(new QLineSeries)
     , m_extrapolated(new QLineSeries)
+    , m_beside(new QLineSeries)
 {
     chart()->setAnimationOptions(QChart::NoAnimation);
     chart()->setBackgroundVisible(false);
@@ -44,7 +45,7 @@ CurveView::CurveView(QWidget* parent)
     chart()->setMargins({});
     chart()->addAxis(fixedAxis(coldestOfCurve.value, 0.0), Qt::AlignBottom);
     chart()->addAxis(fixedAxis(0.0, 100.0), Qt::AlignLeft);
-    for (QLineSeries* series : {m_measured, m_extrapolated}) {
+    for (QLineSeries* series : {m_measured, m_extrapolated, m_beside}) {
         chart()->addSeries(series);
         for (QAbstractAxis* axis : chart()->axes())
             series->attachAxis(axis);
@@ -77,13 +78,13 @@ double CurveView::xOf(double temperature_c) const
 double CurveView::yOf(double shareFrozen) const { return plotArea().bottom() - shareFrozen * plotArea().height(); }
 
 /// Where the drawn line is at a temperature; on the floor where nothing has frozen.
-double CurveView::curveY(double temperature_c) const
+double CurveView::curveY(const std::vector<FreezingStep>& steps, double temperature_c) const
 {
-    const auto colder = std::find_if(m_steps.begin(), m_steps.end(),
-        [temperature_c](const FreezingStep& step) { return step.temperature.value <= temperature_c; });
-    if (colder == m_steps.end())
-        return yOf(m_steps.empty() || temperature_c > coldestOfCurve.value ? 0.0 : m_steps.back().waterFrozen.value);
-    if (colder == m_steps.begin())
+    const auto colder = std::find_if(
+        steps.begin(), steps.end(), [temperature_c](const FreezingStep& step) { return step.temperature.value <= temperature_c; });
+    if (colder == steps.end())
+        return yOf(steps.empty() || temperature_c > coldestOfCurve.value ? 0.0 : steps.back().waterFrozen.value);
+    if (colder == steps.begin())
         return yOf(colder->temperature.value == temperature_c ? colder->waterFrozen.value : 0.0);
     const auto warmer = std::prev(colder);
     const double along = (warmer->temperature.value - temperature_c) / (warmer->temperature - colder->temperature).value;
@@ -102,6 +103,15 @@ void CurveView::setCurve(const FreezingCurve& curve)
     std::transform(firstGuess, m_steps.end(), std::back_inserter(extrapolated), pointOf);
     m_measured->replace(measured);
     m_extrapolated->replace(extrapolated);
+    viewport()->update();
+}
+
+void CurveView::setBeside(const FreezingCurve& curve)
+{
+    QList<QPointF> points;
+    std::ranges::transform(curve.steps, std::back_inserter(points), pointOf);
+    m_besideSteps = curve.steps;
+    m_beside->replace(points);
     viewport()->update();
 }
 
@@ -194,6 +204,7 @@ void CurveView::applyStyle()
     const double curveWidth = besideText(font(), usualCurveWidth);
     m_measured->setPen(QPen(colours.curve, curveWidth));
     m_extrapolated->setPen(QPen(colours.curve, curveWidth, Qt::DashLine));
+    m_beside->setPen(QPen(colours.ink, curveWidth, Qt::DotLine));
     viewport()->update();
 }
 

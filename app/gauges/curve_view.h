@@ -52,6 +52,8 @@ public:
     std::optional<std::size_t> pointAt(const QPointF& position) const;
 
     void setCurve(const FreezingCurve& curve);
+    /// Another mix's curve, dotted; nothing for one without steps.
+    void setBeside(const FreezingCurve& curve);
     void setRegions(std::vector<CurveRegion> regions);
     void setMarkers(std::vector<CurveMarker> markers);
     /// What is written over the first point, or in the middle of a chart without a curve.
@@ -66,7 +68,8 @@ protected:
 
 private:
     double yOf(double shareFrozen) const;
-    double curveY(double temperature_c) const;
+    double curveY(double temperature_c) const { return curveY(m_steps, temperature_c); }
+    double curveY(const std::vector<FreezingStep>& steps, double temperature_c) const;
     bool crossesCurve(const QRectF& box) const;
     void layOut();
     void applyStyle();
@@ -81,7 +84,9 @@ private:
 
     QLineSeries* m_measured;
     QLineSeries* m_extrapolated;
+    QLineSeries* m_beside;
     std::vector<FreezingStep> m_steps;
+    std::vector<FreezingStep> m_besideSteps;
     std::vector<CurveRegion> m_regions;
     std::vector<CurveMarker> m_markers;
     QString m_beginning;

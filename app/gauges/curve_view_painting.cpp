@@ -51,7 +51,10 @@ bool CurveView::crossesCurve(const QRectF& box) const
 {
     const double cold_c = coldestOfCurve.value + (box.left() - plotArea().left()) / pixelsPerDegree();
     const double warm_c = coldestOfCurve.value + (box.right() - plotArea().left()) / pixelsPerDegree();
-    return curveY(cold_c) < box.bottom() && curveY(warm_c) > box.top();
+    const auto crosses = [&](const std::vector<FreezingStep>& steps) {
+        return curveY(steps, cold_c) < box.bottom() && curveY(steps, warm_c) > box.top();
+    };
+    return crosses(m_steps) || crosses(m_besideSteps);
 }
 
 /// Along the floor where there is room, upright where the region is narrow, and up under the ceiling where the curve is in the way.

@@ -1,5 +1,5 @@
-// How long an edit takes until every gauge is painted, how long a derivation takes to open, and the window to come up. Drawn off screen at 1366 x 768. The ratios
-// (to filling as many pixels, to starting a process that does nothing) carry over to other machines, the times do not.
+// How long an edit takes until every gauge is painted, a derivation to open, a page of a lesson to turn, and the window to come up. Drawn off
+// screen. The ratios (to filling as many pixels, to starting a process that does nothing) carry over to other machines, the times do not.
 
 #include "bench/main_window.h"
 #include "bench/questions.h"
@@ -7,12 +7,14 @@
 #include "document/edits.h"
 #include "document/pantry.h"
 #include "teach/derivation_window.h"
+#include "teach/projector_window.h"
 
 #include <QApplication>
 #include <QImage>
 #include <QPainter>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <benchmark/benchmark.h>
 #include <chrono>
 
@@ -91,6 +93,43 @@ void openingADerivation(benchmark::State& state)
     state.counters["fillingTheWindowTimes"] = opened / filled;
 }
 BENCHMARK(openingADerivation)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
+
+/// Through all pages of a lesson, each painted with all of it shown.
+void projectorPageTurned(benchmark::State& state)
+{
+    constexpr QSize projection{1920, 1080};
+    const QTemporaryDir folder;
+    Pantry pantry(*builtInCatalogue(), folder.filePath(QStringLiteral("ingredients.json")));
+    Questions questions;
+    MainWindow window(pantry, questions);
+    const std::vector<Recipe> samples = builtInSamples();
+    window.document().startWith(*std::ranges::find(samples, "Cucumber and gin ice", &Recipe::title));
+    auto* projector = window.findChild<ProjectorWindow*>();
+    projector->open();
+    projector->showNormal();
+    projector->resize(projection);
+    QApplication::processEvents();
+
+    QImage picture(projection, QImage::Format_ARGB32_Premultiplied);
+    std::chrono::duration<double> turned{}, slowest{}, filled{};
+    int page = 0;
+    for (auto _ : state) {
+        page = (page + 1) % int(projector->topics().size());
+        const auto start = Clock::now();
+        projector->goTo(page);
+        projector->revealAll();
+        projector->render(&picture);
+        const auto painted = Clock::now();
+        picture.fill(Qt::white);
+        turned += painted - start;
+        slowest = std::max<std::chrono::duration<double>>(slowest, painted - start);
+        filled += Clock::now() - painted;
+        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
+    }
+    state.counters["fillingTheScreenTimes"] = turned / filled;
+    state.counters["slowest_ms"] = 1000.0 * slowest.count();
+}
+BENCHMARK(projectorPageTurned)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
 
 std::chrono::duration<double> timeOf(const QStringList& arguments)
 {

@@ -1,0 +1,216 @@
+#include "teach/projected_text.h"
+
+#include "gauges/wording.h"
+#include "teach/figure_wording.h"
+
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QRegularExpression>
+#include <algorithm>
+
+namespace firn::app {
+
+namespace {
+
+// Around a figure that is an answer, inside a text. Of the private use area, so that no text of ours has them; those of files are dropped.
+constexpr QChar answerBegins{0xE000};
+constexpr QChar answerEnds{0xE001};
+constexpr double lineGap_em = 0.18;
+constexpr double outline_em = 0.05;
+
+QString withoutMarks(QString text) { return text.remove(answerBegins).remove(answerEnds); }
+
+/// An empty box where this was.
+FormulaMark emptied(const FormulaMark& mark)
+{
+    FormulaMark empty;
+    empty.bounds = mark.bounds;
+    const double stroke = std::max(1.0, outline_em * QFontInfo(mark.font).pixelSize());
+    empty.shape.setFillRule(Qt::OddEvenFill);
+    empty.shape.addRect(mark.bounds);
+    empty.shape.addRect(mark.bounds.adjusted(stroke, stroke, -stroke, -stroke));
+    empty.isQuiet = true;
+    return empty;
+}
+
+class TextSetter {
+public:
+    TextSetter(const QFont& font, Lettering lettering, const HiddenAnswers& hidden)
+        : m_font(font)
+        , m_metrics(font)
+        , m_isQuiet(lettering == Lettering::Quiet)
+        , m_hidden(hidden)
+    {
+        m_font.setItalic(lettering == Lettering::Italic);
+    }
+
+    double space() const { return m_metrics.horizontalAdvance(u' '); }
+
+    FormulaBox piece(const QString& text, bool isAnswer) const
+    {
+        FormulaMark mark;
+        mark.text = text;
+        mark.font = m_font;
+        mark.isQuiet = m_isQuiet;
+        FormulaBox box;
+        box.width = m_metrics.horizontalAdvance(text);
+        box.ascent = m_metrics.ascent();
+        box.descent = m_metrics.descent();
+        mark.bounds = QRectF(0.0, -box.ascent, box.width, box.ascent + box.descent);
+        box.marks.push_back(isAnswer && m_hidden.isHiding() ? emptied(mark) : mark);
+        return box;
+    }
+
+    /// A word, in as many pieces as the room asks for, with its answers apart.
+    std::vector<FormulaBox> word(const QString& text, double room) const
+    {
+        std::vector<FormulaBox> pieces(1);
+        bool isAnswer = m_hidden.contains(withoutMarks(text));
+        QString run;
+        const auto endRun = [&] {
+            while (!run.isEmpty()) {
+                qsizetype fitting = run.size();
+                while (fitting > 1 && m_metrics.horizontalAdvance(run.left(fitting)) > room)
+                    fitting = fitting > 64 ? fitting / 2 : fitting - 1;
+                FormulaBox set = piece(run.left(fitting), isAnswer);
+                if (pieces.back().width > 0.0 && pieces.back().width + set.width > room)
+                    pieces.emplace_back();
+                pieces.back().append(std::move(set));
+                run.remove(0, fitting);
+            }
+        };
+        for (const QChar letter : text) {
+            if (letter != answerBegins && letter != answerEnds) {
+                run += letter;
+                continue;
+            }
+            endRun();
+            isAnswer = letter == answerBegins;
+        }
+        endRun();
+        return pieces;
+    }
+
+    std::vector<FormulaBox> words(const QString& text, double room) const
+    {
+        std::vector<FormulaBox> boxes;
+        for (const QString& each : text.split(u' ', Qt::SkipEmptyParts)) {
+            for (FormulaBox& piece : word(each, room))
+                boxes.push_back(std::move(piece));
+        }
+        return boxes;
+    }
+
+    std::vector<FormulaBox> inLines(std::vector<FormulaBox> words, double room) const
+    {
+        std::vector<FormulaBox> lines(1);
+        for (FormulaBox& each : words) {
+            const double x = lines.back().width > 0.0 ? lines.back().width + space() : 0.0;
+            if (x > 0.0 && x + each.width > room)
+                lines.emplace_back();
+            FormulaBox& line = lines.back();
+            line.add(std::move(each), {line.width > 0.0 ? line.width + space() : 0.0, 0.0});
+        }
+        const double gap = lineGap_em * QFontInfo(m_font).pixelSize();
+        for (FormulaBox& line : lines)
+            line.descent += gap;
+        return lines;
+    }
+
+private:
+    QFont m_font;
+    QFontMetricsF m_metrics;
+    bool m_isQuiet;
+    const HiddenAnswers& m_hidden;
+};
+
+}  // namespace
+
+/// A number as short as those of formulas themselves, "100" or "2", is told by its unit alone.
+void HiddenAnswers::add(const QString& value)
+{
+    static const QSet<QString> ofFormulas{"0", "1", "2", "3", "4", "100", "1000"};
+    m_values.insert(value);
+    if (const QString digits = digitsOf(value); !digits.isEmpty() && !ofFormulas.contains(digits))
+        m_digits.insert(digits);
+}
+
+bool HiddenAnswers::contains(const QString& text) const
+{
+    return isHiding() && (m_values.contains(text) || m_digits.contains(digitsOf(text)));
+}
+
+QString HiddenAnswers::without(const QString& text) const
+{
+    QStringList words;
+    for (const QString& word : text.split(u' ')) {
+        const qsizetype begin = word.indexOf(answerBegins), end = word.indexOf(answerEnds);
+        if (isHiding() && contains(withoutMarks(word)))
+            words << QStringLiteral("…");
+        else if (isHiding() && begin >= 0 && end > begin)
+            words << word.left(begin) + u'…' + word.mid(end + 1);
+        else
+            words << withoutMarks(word);
+    }
+    return words.join(u' ');
+}
+
+QString digitsOf(const QString& text)
+{
+    static const QRegularExpression number(QStringLiteral("^[(\u2212-]*(\\d+(?:[.,]\\d+)*)"));
+    return number.match(text).captured(1);
+}
+
+QString projectedText(const Sentence& sentence, bool areFiguresAnswers)
+{
+    Sentence marked = sentence;
+    for (Sentence::Value& value : marked.values) {
+        if (const auto* number = std::get_if<Figure>(&value); number && areFiguresAnswers)
+            value = (answerBegins + figure(number->value, number->decimals) + answerEnds).toStdString();
+        else if (const auto* text = std::get_if<std::string>(&value))
+            value = withoutMarks(plain(*text)).toStdString();
+    }
+    return translated(marked);
+}
+
+std::vector<FormulaBox> textLines(
+    const QString& text, const QFont& font, double room, Lettering lettering, const HiddenAnswers& hidden)
+{
+    const TextSetter setter(font, lettering, hidden);
+    return setter.inLines(setter.words(text, room), room);
+}
+
+std::vector<FormulaBox> meaningLines(
+    const std::vector<SymbolMeaning>& meanings, const QFont& font, double room, const HiddenAnswers& hidden)
+{
+    const TextSetter setter(font, Lettering::Quiet, hidden);
+    std::vector<FormulaBox> words;
+    for (std::size_t i = 0; i < meanings.size(); ++i) {
+        const bool isLast = i + 1 == meanings.size();
+        words.push_back(meanings[i].symbol);
+        for (FormulaBox& word : setter.words(isLast ? meanings[i].text : meanings[i].text + u';', room))
+            words.push_back(std::move(word));
+    }
+    return setter.inLines(std::move(words), room);
+}
+
+FormulaBox stacked(std::vector<FormulaBox> lines)
+{
+    FormulaBox box = std::move(lines.front());
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        const double drop = box.descent + lines[i].ascent;
+        box.add(std::move(lines[i]), {0.0, drop});
+    }
+    return box;
+}
+
+FormulaBox withoutAnswers(FormulaBox box, const HiddenAnswers& hidden)
+{
+    for (FormulaMark& mark : box.marks) {
+        if (!mark.text.isEmpty() && hidden.contains(mark.text))
+            mark = emptied(mark);
+    }
+    return box;
+}
+
+}  // namespace firn::app

@@ -1,0 +1,228 @@
+#include "explain/lesson.h"
+
+#include "explain/lesson_pages.h"
+#include "explain/lesson_steps.h"
+#include "mix/symbols.h"
+
+#include <algorithm>
+
+namespace firn {
+
+namespace {
+
+const char* const iceAtServing = "texture.ice_percent_at_serving";
+
+void fillNothing(LessonPage&, const ExplainedAnalysis&) {}
+
+/// The sugar of which there is most, from the rows; then all sugars.
+void fillSugars(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Analysis& analysis = explained.analysis;
+    const Constituent most = *std::ranges::max_element(sugarKinds, {}, [&](Constituent c) { return analysis.mix[c].value; });
+    page.steps = chosenSteps(explained.workings, partOf(most).figure);
+    append(page.steps, allSteps(explained.workings, "percent.sugars"));
+    if (const TradeBand* band = tradeBandOf(analysis.texture.textureClass))
+        page.conclusions.push_back(
+            phrase("The trade makes {0} with {1} to {2} % sugars ({3}).", std::string(nameOf(band->textureClass)),
+                Figure{percent(band->low), 0}, Figure{percent(band->high), 0}, std::string(band->source)));
+}
+
+void fillTotalSolids(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Analysis& analysis = explained.analysis;
+    page.steps = allSteps(explained.workings, "percent.total_solids");
+    const double solids_g = totalSolids(analysis.mix).value;
+    if (solids_g > 0.0)
+        page.conclusions.push_back(
+            phrase("{0} % of the solids are sugars.", Figure{100.0 * sugars(analysis.mix).value / solids_g, 0}));
+}
+
+void fillMilk(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    for (const char* figure : {"percent.milk_fat", "percent.milk_solids_not_fat", "lactose_g_per_100_g_water"})
+        append(page.steps, allSteps(explained.workings, figure));
+    // Hyde and Rothwell 1973; see texture.cpp.
+    page.conclusions.push_back(phrase("From about 9 g lactose in 100 g water it may turn sandy in store; here it is {0} g.",
+        Figure{explained.analysis.lactose_gPer100gWater, 1}));
+}
+
+void fillAlcohol(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    for (const char* figure : {"constituents_g.ethanol", "percent.alcohol", "percent.alcohol_by_volume"})
+        append(page.steps, chosenSteps(explained.workings, figure));
+    page.conclusions.push_back(phrase("Freezing does not remove it: say so on the menu, and keep to the age and licence rules."));
+}
+
+void fillDensity(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    for (const char* figure :
+        {"readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.refractometer_brix"})
+        append(page.steps, chosenSteps(explained.workings, figure));
+    page.conclusions = explained.analysis.readings->disturbances;
+}
+
+void fillEgg(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    page.steps = chosenSteps(explained.workings, "readings.egg.exposed_width_mm", {"e", "z"});
+    page.conclusions.push_back(explained.analysis.readings->egg.floats ? phrase("It floats, and shows {0} mm of its shell.",
+                                   Figure{explained.analysis.readings->egg.exposedWidth.value, 0})
+                                                                       : phrase("It sinks: the mix is lighter than the egg."));
+    if (!page.steps.empty() && page.steps.back().uncertainty)
+        page.conclusions.push_back(*page.steps.back().uncertainty);
+}
+
+void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Analysis& analysis = explained.analysis;
+    page.steps = chosenSteps(explained.workings, "freezing_point_c", {"n_w", "n_s", "A_sugars", "L_ethanol", "A"});
+    append(page.steps, chosenSteps(explained.workings, "water_activity"));
+    if (analysis.textbook)
+        page.conclusions.push_back(
+            phrase("It begins to freeze at {0} °C; by sucrose equivalents, the textbook's method, it would be {1} °C.",
+                Figure{analysis.freezing.freezingPoint->temperature.value, 1}, Figure{analysis.textbook->freezingPoint.value, 1}));
+}
+
+/// The steps to the point of the curve from which the ice at serving was taken, and then to that.
+std::vector<WorkingStep> stepsToIce(const Workings& workings)
+{
+    std::vector<WorkingStep> steps = allSteps(workings, iceAtServing);
+    if (steps.empty())
+        return steps;
+    const std::vector<Symbol> symbols = symbolsOf(steps.back().formula);
+    const auto isOfCurve = [](const Symbol& symbol) {
+        return symbol.figure.starts_with("freezing_curve[") && symbol.figure.ends_with("ice_percent_of_mass");
+    };
+    const auto ofCurve = std::ranges::find_if(symbols, isOfCurve);
+    if (ofCurve == symbols.end())
+        return steps;
+    std::vector<WorkingStep> all = allSteps(workings, ofCurve->figure);
+    const bool isInterpolated = std::ranges::count_if(symbols, isOfCurve) > 1;
+    if (isInterpolated)
+        append(all, std::move(steps));
+    return all;
+}
+
+void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Analysis& analysis = explained.analysis;
+    page.steps = stepsToIce(explained.workings);
+    const auto addPlace = [&](Celsius temperature, MassFraction ice) {
+        const double frozen_percent = 100.0 * ice.value / analysis.shares.water.value;
+        page.conclusions.push_back(phrase("At {0} °C {1} % of the water is ice, and {2} % of it stays liquid.",
+            Figure{temperature.value, 0}, Figure{frozen_percent, 0}, Figure{100.0 - frozen_percent, 0}));
+    };
+    addPlace(analysis.conditions.serveAt, analysis.texture.iceAtServing);
+    addPlace(analysis.conditions.freezerAt, analysis.texture.iceInFreezer);
+}
+
+void fillSweetness(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    page.steps = allSteps(explained.workings, "sweetness_percent_sucrose");
+    page.conclusions.push_back(phrase("It tastes as sweet as a solution of {0} % sucrose, though it holds {1} % sugars.",
+        Figure{explained.analysis.sweetness_percentSucrose, 0}, Figure{percent(explained.analysis.shares.sugars), 0}));
+    if (!page.steps.empty() && page.steps.back().uncertainty)
+        page.conclusions.push_back(*page.steps.back().uncertainty);
+}
+
+void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    page.steps = chosenSteps(explained.workings, "texture.serving_window_c.warmest");
+    append(page.steps, chosenSteps(explained.workings, "texture.serving_window_c.coldest"));
+    page.conclusions = explained.analysis.texture.reasons;
+    page.conclusions.insert(
+        page.conclusions.end(), explained.analysis.texture.faults.begin(), explained.analysis.texture.faults.end());
+}
+
+struct Topic {
+    LessonTopic topic;
+    Sentence title;
+    Sentence idea;
+    bool (*isIn)(const Analysis& analysis);
+    void (*fill)(LessonPage& page, const ExplainedAnalysis& explained);
+    LessonPicture picture = LessonPicture::None;
+};
+
+bool freezes(const Analysis& analysis) { return analysis.freezing.freezingPoint.has_value(); }
+bool canBeRead(const Analysis& analysis) { return analysis.readings.has_value(); }
+bool hasAlcohol(const Analysis& analysis) { return analysis.mix[Constituent::Ethanol].value > 0.0; }
+
+const std::vector<Topic>& allTopics()
+{
+    using T = LessonTopic;
+    static const std::vector<Topic> topics{
+        {T::Nothing, phrase("Nothing to show yet"), phrase("The recipe is empty: type an ingredient, and the pages fill."),
+            [](const Analysis& analysis) { return analysis.mix.isEmpty(); }, fillNothing},
+        {T::Sugars, phrase("Sugar by mass"),
+            phrase("Sweetness, softness and the kind of ice follow from the share of sugars in the mix."),
+            [](const Analysis& analysis) { return sugars(analysis.mix).value > 0.0; }, fillSugars, LessonPicture::SugarScale},
+        {T::TotalSolids, phrase("Total solids"),
+            phrase("All that is neither water nor alcohol is solids: the more of them, the less ice and the more body."),
+            [](const Analysis& analysis) { return totalSolids(analysis.mix).value > 0.0; }, fillTotalSolids,
+            LessonPicture::RibbonBar},
+        {T::Milk, phrase("Milk in the mix"),
+            phrase("Milk fat rounds, milk solids-not-fat give body, and their lactose sets a limit: too much of it turns sandy."),
+            [](const Analysis& analysis) { return analysis.mix.milkFat.value > 0.0 || analysis.mix.milkSolidsNotFat.value > 0.0; },
+            fillMilk},
+        {T::Alcohol, phrase("Alcohol"),
+            phrase("A spirit brings water and alcohol: what counts is the pure alcohol in the whole mix."), hasAlcohol,
+            fillAlcohol},
+        {T::Density, phrase("Density, °Bx and the hydrometer"),
+            phrase("What is dissolved makes the mix heavier and bends light more: a hydrometer sees the one, a refractometer the "
+                   "other."),
+            canBeRead, fillDensity, LessonPicture::Hydrometer},
+        {T::Egg, phrase("The floating egg"),
+            phrase("An egg floats in a mix that is denser than the egg, and the denser the mix, the more of its shell shows."),
+            canBeRead, fillEgg, LessonPicture::Egg},
+        {T::FreezingPoint, phrase("Water activity and the freezing point"),
+            phrase("Whatever is dissolved keeps water from turning to ice: the more particles, the lower it begins to freeze."),
+            freezes, fillFreezingPoint},
+        {T::FreezingCurve, phrase("The freezing curve and what stays liquid"),
+            phrase("Ice is pure water: as it forms, the liquid that is left grows stronger and freezes lower and lower."), freezes,
+            fillFreezingCurve, LessonPicture::FreezingCurve},
+        {T::Spirit, phrase("Why does spirit keep it soft?"),
+            phrase("Alcohol does not freeze in a freezer, and its many small molecules keep more water liquid."),
+            [](const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }, fillSpirit,
+            LessonPicture::FreezingCurves},
+        {T::Sweetness, phrase("Sweetness"),
+            phrase("Each sugar is sweet in its own measure: together they are as sweet as so much sucrose."),
+            [](const Analysis& analysis) { return analysis.sweetness_percentSucrose > 0.0; }, fillSweetness},
+        {T::Texture, phrase("Texture and process"),
+            phrase("How hard it is follows from how much of it is ice; how coarse it is, from the way it is frozen."), freezes,
+            fillTexture},
+        {T::Correction, phrase("Correcting the mix"),
+            phrase("In a Pearson square what is added and the mix meet in between: the parts are the differences, crosswise."),
+            [](const Analysis& analysis) { return tradeBandOf(analysis.texture.textureClass) != nullptr; }, fillCorrection,
+            LessonPicture::SugarScale},
+    };
+    return topics;
+}
+
+const Topic& entryOf(LessonTopic topic) { return *std::ranges::find(allTopics(), topic, &Topic::topic); }
+
+}  // namespace
+
+std::vector<LessonTopic> lessonTopics(const Analysis& analysis)
+{
+    std::vector<LessonTopic> topics;
+    for (const Topic& each : allTopics()) {
+        if (each.isIn(analysis))
+            topics.push_back(each.topic);
+    }
+    return topics;
+}
+
+Sentence titleOf(LessonTopic topic) { return entryOf(topic).title; }
+
+LessonPage lessonPage(LessonTopic topic, const ExplainedAnalysis& explained)
+{
+    const Topic& entry = entryOf(topic);
+    LessonPage page;
+    page.topic = topic;
+    page.title = entry.title;
+    page.idea = entry.idea;
+    page.picture = entry.picture;
+    entry.fill(page, explained);
+    return page;
+}
+
+}  // namespace firn

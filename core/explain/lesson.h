@@ -1,0 +1,45 @@
+// What a teacher shows a class of a recipe, one idea a page: its sentence, the steps that lead to its figures, what follows, and a picture.
+#pragma once
+
+#include "explain/explain.h"
+
+namespace firn {
+
+enum class LessonTopic {
+    Nothing,  // the recipe is empty
+    Sugars,
+    TotalSolids,
+    Milk,
+    Alcohol,
+    Density,
+    Egg,
+    FreezingPoint,
+    FreezingCurve,
+    Spirit,
+    Sweetness,
+    Texture,
+    Correction
+};
+
+enum class LessonPicture { None, SugarScale, RibbonBar, Hydrometer, Egg, FreezingCurve, FreezingCurves };
+
+struct LessonPage {
+    LessonTopic topic = LessonTopic::Nothing;
+    Sentence title;
+    Sentence idea;                      // without figures
+    std::vector<WorkingStep> steps;     // in the order in which they are shown; sums have their largest terms first
+    std::vector<Sentence> conclusions;  // their figures are answers, too
+    LessonPicture picture = LessonPicture::None;
+    std::optional<FreezingCurve> beside = {};  // the second curve of FreezingCurves: the mix without its alcohol
+    std::optional<Sentence> caption = {};      // of the picture
+};
+
+/// The pages that the recipe has the stuff for, in order: none on milk without milk, none on spirit without alcohol. Never empty.
+std::vector<LessonTopic> lessonTopics(const Analysis& analysis);
+
+Sentence titleOf(LessonTopic topic);
+
+/// One of these pages. What only one page needs, such as the mix without its alcohol, is worked out for that page alone.
+LessonPage lessonPage(LessonTopic topic, const ExplainedAnalysis& explained);
+
+}  // namespace firn

@@ -1,0 +1,78 @@
+#include "explain/lesson_pages.h"
+#include "mix/symbols.h"
+#include "syrup/pearson.h"
+
+#include <algorithm>
+
+namespace firn {
+
+namespace {
+
+/// What is added, as the far corner of a Pearson square.
+struct Addition {
+    std::string name;
+    MassFraction sugars;
+};
+
+void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addition, const Symbol& wanted, Grams added)
+{
+    const Symbol mass = massOfMix(analysis.mix, Working());
+    const Symbol now{"w", "sugars", percent(analysis.shares.sugars), "%", phrase("sugars in the mix now"), "percent.sugars"};
+    const double strength_percent = percent(addition.sugars);
+    const bool isStronger = strength_percent > wanted.value;
+    const Formula strength = Number{strength_percent, "%"};
+    const auto apart = [](const Formula& high, const Formula& low) { return high - low; };
+
+    const Symbol partsOfMix{"p", "mix", std::abs(strength_percent - wanted.value), "%",
+        phrase("parts of the mix: from {0} to what is wanted", addition.name)};
+    const Symbol partsAdded{"p", addition.name, std::abs(wanted.value - now.value), "%",
+        phrase("parts of {0}: from the mix to what is wanted", addition.name)};
+    const Symbol amount{"m", addition.name, added.value, "g", phrase("{0} to add", addition.name)};
+    const Symbol whole{"m", "new", mass.value + added.value, "g", phrase("mass with it")};
+    const Symbol reached{"w", "new", wanted.value, "%", phrase("sugars with it")};
+
+    Working working;
+    working.found(partsOfMix, isStronger ? apart(strength, wanted) : Formula(wanted), Source::Definition);
+    working.found(partsAdded, isStronger ? apart(wanted, now) : apart(now, wanted), Source::Definition);
+    working.found(amount, mass * (partsAdded / Formula(partsOfMix)), Source::Definition);
+    working.found(whole, mass + Formula(amount), Source::Definition);
+    const Formula sugarsInMix = mass * (now / 100.0);
+    working.found(
+        reached, 100.0 * ((isStronger ? sugarsInMix + Formula(amount) : sugarsInMix) / Formula(whole)), Source::Definition);
+    page.steps.insert(page.steps.end(), working.steps().begin(), working.steps().end());
+    page.conclusions.push_back(phrase("{0} g of {1} take the mix from {2} to {3} % sugars.", Figure{added.value, 0}, addition.name,
+        Figure{now.value, 1}, Figure{wanted.value, 1}));
+}
+
+}  // namespace
+
+const TradeBand* tradeBandOf(TextureClass textureClass)
+{
+    const auto band = std::ranges::find(tradeBands(), textureClass, &TradeBand::textureClass);
+    return band == tradeBands().end() ? nullptr : &*band;
+}
+
+void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Analysis& analysis = explained.analysis;
+    const TradeBand& band = *tradeBandOf(analysis.texture.textureClass);
+    const std::string kind(nameOf(band.textureClass));
+    const MassFraction middle{0.5 * (band.low.value + band.high.value)};
+    const Symbol low{"w", "low", percent(band.low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
+    const Symbol high{"w", "high", percent(band.high), "%", phrase("the most")};
+    const Symbol wanted{"w", "wanted", percent(middle), "%", phrase("sugars in the middle of the trade's band")};
+    Working working;
+    working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
+    page.steps = working.steps();
+
+    const bool isTooWeak = analysis.shares.sugars < middle;
+    const Addition addition = isTooWeak ? Addition{"sucrose", {1.0}} : Addition{"water", {0.0}};
+    const auto added = amountToReach(middle, analysis.mass, analysis.shares.sugars, addition.sugars);
+    constexpr double tooLittleToWeigh_g = 0.5;
+    if (added && added->value >= tooLittleToWeigh_g)
+        fillSquare(page, analysis, addition, wanted, *added);
+    else
+        page.conclusions.push_back(phrase("The mix is there already: it has {0} %.", Figure{percent(analysis.shares.sugars), 1}));
+}
+
+}  // namespace firn
