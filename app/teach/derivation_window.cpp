@@ -316,7 +316,7 @@ void DerivationWindow::copyPicture()
 Result<Handout> DerivationWindow::handout() const
 {
     return derivation().map([this](const Derivation& shown) {
-        return handoutOf(shown, titleOf(figure(), shown.result(), m_document.analysis()), nameOnPaper(m_document));
+        return handoutOf(shown, titleInLocale(figure(), shown.result(), m_document.analysis()), nameOnPaper(m_document));
     });
 }
 

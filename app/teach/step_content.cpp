@@ -34,7 +34,7 @@ std::string figureIn(const SeriesTerm& term)
 std::vector<Formula> valuesOf(const WorkingStep& step)
 {
     Formula values = withValues(step.formula, &step.result);
-    const Formula result = Number(numberOf(step.result));
+    const Formula result = Number{step.result.value, step.result.unit, true, step.result.decimals};
     auto* sides = std::get_if<Operation>(&values.node);
     const bool isEquation = sides && sides->op == Operator::Equals;
     const bool isSolved = step.method.has_value() || !isEquation;

@@ -9,12 +9,12 @@ protected:
     QString sorbet() { return written("ice.txt", "Ice\n\n75 g water\n25 g sucrose\n"); }
 };
 
-using firn::app::Outcome;
+using firn::app::ProgramRun;
 using firn::app::runFirn;
 
 TEST_F(ExercisesCommand, PrintsQuestionsAndKeepsTheAnswers)
 {
-    const Outcome run = runFirn({"exercises", sorbet()});
+    const ProgramRun run = runFirn({"exercises", sorbet()});
     EXPECT_EQ(run.status, 0) << run.error.toStdString();
     EXPECT_TRUE(run.output.startsWith("Ice\nSheet 0\n\n75 g water\n25 g sucrose\n\n1. Sugars by mass\n"))
         << run.output.toStdString();
@@ -23,7 +23,7 @@ TEST_F(ExercisesCommand, PrintsQuestionsAndKeepsTheAnswers)
 
 TEST_F(ExercisesCommand, WithSolutionsTheSugarsComeToTheirShare)
 {
-    const Outcome run = runFirn({"exercises", sorbet(), "--solutions"});
+    const ProgramRun run = runFirn({"exercises", sorbet(), "--solutions"});
     EXPECT_TRUE(run.output.contains("Answer: 25.0 %\n")) << run.output.toStdString();
     EXPECT_TRUE(run.output.contains("Source: "));
 }
