@@ -24,6 +24,7 @@
 #include "gauges/wording.h"
 #include "teach/derivation_window.h"
 #include "teach/projector_window.h"
+#include "versions/versions_panel.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -39,7 +40,7 @@ namespace firn::app {
 namespace {
 
 /// Goes up whenever a panel comes or goes, so that an older layout is not forced onto newer panels.
-constexpr int layoutVersion = 2;
+constexpr int layoutVersion = 3;
 const QString geometryKey = QStringLiteral("window/geometry");
 const QString layoutKey = QStringLiteral("window/layout");
 
@@ -88,6 +89,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
     , m_derivations(new DerivationWindow(m_document, this))
     , m_projector(new ProjectorWindow(m_document, this))
+    , m_questions(questions)
 {
     setAcceptDrops(true);
     m_document.setInstruments(rememberedInstruments());
@@ -158,10 +160,14 @@ void MainWindow::buildPanels()
     auto* readings = addPanel<ReadingsPanel>(QStringLiteral("readings"), tr("Readings"));
     addPanel<CautionStrip>(QStringLiteral("cautions"), tr("Cautions"));
     QDockWidget* steps = addDock(QStringLiteral("steps"), tr("Steps"), scrolled(stepsOf(m_document)));
-    connect(steps, &QDockWidget::visibilityChanged, this, [this, steps](bool isInFront) {
-        if (isInFront && !steps->isFloating() && steps->height() < steps_px)
-            resizeDocks({steps}, {steps_px}, Qt::Vertical);
-    });
+    m_versions = new VersionsPanel(m_document);
+    connect(m_versions, &VersionsPanel::said, m_messages, [this](const QString& sentence) { m_messages->note(sentence); });
+    QDockWidget* versions = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
+    for (QDockWidget* dock : {steps, versions})
+        connect(dock, &QDockWidget::visibilityChanged, this, [this, dock](bool isInFront) {
+            if (isInFront && !dock->isFloating() && dock->height() < steps_px)
+                resizeDocks({dock}, {steps_px}, Qt::Vertical);
+        });
     m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
     addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
@@ -190,8 +196,8 @@ void MainWindow::layOutAfresh()
     QDockWidget* cautions = nullptr;
     QDockWidget* right = nullptr;
     for (QDockWidget* dock : std::as_const(m_docks)) {
-        const bool isAtBottom =
-            isNamed(dock, {QLatin1String("cautions"), QLatin1String("steps"), QLatin1String("notes"), QLatin1String("keys")});
+        const bool isAtBottom = isNamed(dock, {QLatin1String("cautions"), QLatin1String("steps"), QLatin1String("versions"),
+                                                  QLatin1String("notes"), QLatin1String("keys")});
         dock->setFloating(false);
         addDockWidget(isAtBottom ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
         dock->setVisible(!isNamed(dock, {QLatin1String("scale"), QLatin1String("notes"), QLatin1String("keys")}));

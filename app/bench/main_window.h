@@ -16,6 +16,7 @@ class RecipeSheet;
 class RowActions;
 class DerivationWindow;
 class ProjectorWindow;
+class VersionsPanel;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -66,6 +67,8 @@ private:
     RowActions* m_rows;
     DerivationWindow* m_derivations;
     ProjectorWindow* m_projector;
+    Questions& m_questions;
+    VersionsPanel* m_versions = nullptr;
     QList<QDockWidget*> m_docks;
     QDockWidget* m_scale = nullptr;
     Gesture m_markerGesture;

@@ -11,11 +11,13 @@
 #include "gauges/wording.h"
 #include "measure/measure_window.h"
 #include "syrups/syrups_window.h"
+#include "tasting/tasting_window.h"
 #include "teach/derivation_window.h"
 #include "teach/exercises_window.h"
 #include "teach/methods_window.h"
 #include "teach/projector_window.h"
 #include "teach/sources_window.h"
+#include "versions/versions_panel.h"
 
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -73,11 +75,18 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_scale->widget()->setFocus();
     });
     menu.addAction(tr("&Measure and correct…"), QKeySequence(tr("Ctrl+M")), this, [this] { showMeasuring(m_document, *this); });
+    menu.addAction(tr("&Tasting…"), QKeySequence(tr("Ctrl+T")), this, [this] { showTasting(m_document, m_questions, *this); });
+    menu.addAction(tr("&Keep this version"), QKeySequence(tr("Ctrl+K")), this, [this] {
+        auto* dock = findChild<QDockWidget*>(QStringLiteral("versions"));
+        dock->show();
+        dock->raise();
+        m_versions->askForName();
+    });
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addAction(m_derivations->openAction());
     menu.addAction(
-        tr("Two met&hods for the freezing point…"), QKeySequence(tr("Ctrl+T")), this, [this] { showMethods(m_document, *this); });
+        tr("Two met&hods for the freezing point…"), QKeySequence(tr("Ctrl+Shift+T")), this, [this] { showMethods(m_document, *this); });
     menu.addAction(tr("E&xercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, *this); });
     connect(m_derivations, &DerivationWindow::sourceChosen, this, [this](Source source) { showSources(*this, source); });
     menu.addSeparator();

@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 
 namespace firn::app {
@@ -45,6 +47,23 @@ QString Questions::fileToSave(QWidget* window, const QString& suggestion)
 {
     return QFileDialog::getSaveFileName(window, Words::tr("Save the recipe"), suggestion,
         Words::tr("Firn recipe (*.firn);;Text, one ingredient a line (*.txt);;Table (*.csv)"));
+}
+
+QString Questions::photoToOpen(QWidget* window, const QString& folder)
+{
+    return QFileDialog::getOpenFileName(
+        window, Words::tr("Choose a photo"), folder, Words::tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.gif);;All files (*)"));
+}
+
+QString Questions::pageToSave(QWidget* window, const QString& suggestion)
+{
+    return QFileDialog::getSaveFileName(window, Words::tr("Save as PDF"), suggestion, Words::tr("PDF (*.pdf)"));
+}
+
+bool Questions::mayPrint(QWidget* window, QPrinter& printer)
+{
+    QPrintDialog dialog(&printer, window);
+    return dialog.exec() == QDialog::Accepted;
 }
 
 }  // namespace firn::app

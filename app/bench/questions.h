@@ -3,6 +3,7 @@
 
 #include <QString>
 
+class QPrinter;
 class QWidget;
 
 namespace firn::app {
@@ -19,6 +20,11 @@ public:
     virtual QString fileToOpen(QWidget* window, const QString& title, const QString& folder);
     virtual QString ingredientsToImport(QWidget* window, const QString& folder);
     virtual QString fileToSave(QWidget* window, const QString& suggestion);
+    virtual QString photoToOpen(QWidget* window, const QString& folder);
+    virtual QString pageToSave(QWidget* window, const QString& suggestion);
+
+    /// Whether the person wants it printed, as the printer is set then.
+    virtual bool mayPrint(QWidget* window, QPrinter& printer);
 };
 
 }  // namespace firn::app

@@ -35,6 +35,20 @@ std::size_t chainUnder(const Recipe& recipe)
     return longest;
 }
 
+/// Calls `change` with every file that the recipe names: links, those of its versions, and photos of tastings.
+template <class Change>
+void forEachFile(Recipe& recipe, Change change)
+{
+    for (LinkedRecipe& linked : recipe.linked)
+        change(linked.file);
+    for (Version& version : recipe.versions)
+        for (LinkedRecipe& linked : version.recipe.linked)
+            change(linked.file);
+    for (Tasting& tasting : recipe.tastings)
+        if (!tasting.photo.empty())
+            change(tasting.photo);
+}
+
 }  // namespace
 
 std::string chainOfLinks(const fs::path& sought, const Recipe& recipe, const fs::path& folder)
@@ -97,18 +111,17 @@ Recipe withoutUnusedLinks(Recipe recipe)
 
 Recipe withLinksFrom(const fs::path& folder, Recipe recipe)
 {
-    for (LinkedRecipe& linked : recipe.linked) {
-        const fs::path relative = fs::path(linked.file).lexically_relative(folder);
+    forEachFile(recipe, [&folder](std::string& file) {
+        const fs::path relative = fs::path(file).lexically_relative(folder);
         if (!relative.empty() && *relative.begin() != "..")
-            linked.file = relative.string();
-    }
+            file = relative.string();
+    });
     return recipe;
 }
 
 Recipe withAbsoluteLinks(const fs::path& folder, Recipe recipe)
 {
-    for (LinkedRecipe& linked : recipe.linked)
-        linked.file = (folder / linked.file).lexically_normal().string();
+    forEachFile(recipe, [&folder](std::string& file) { file = (folder / file).lexically_normal().string(); });
     return recipe;
 }
 

@@ -30,8 +30,8 @@ Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, co
 bool isNamedInRows(const LinkedRecipe& linked, const Recipe& recipe);
 Recipe withoutUnusedLinks(Recipe recipe);
 
-/// The recipe with its links' files as paths from this folder where they lie in it or below, for a file that can move together with them; and
-/// the same as absolute paths again.
+/// The recipe with the files of its links, its versions' links and its tastings' photos as paths from this folder where they lie in it or below,
+/// for a file that can move together with them; and the same as absolute paths again.
 Recipe withLinksFrom(const std::filesystem::path& folder, Recipe recipe);
 Recipe withAbsoluteLinks(const std::filesystem::path& folder, Recipe recipe);
 

@@ -2,6 +2,7 @@
 
 #include "exchange/object_writer.h"
 #include "exchange/recipe_fields.h"
+#include "tasting/scales.h"
 
 namespace firn {
 
@@ -10,7 +11,6 @@ namespace {
 constexpr double coldest_c = -100.0;
 constexpr double hottest_c = 100.0;
 constexpr double longest_h = 1e6;
-constexpr double largestScore = 1e6;  // either way from zero
 
 Result<Score> scoreFrom(const Json& json)
 {

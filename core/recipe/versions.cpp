@@ -1,6 +1,9 @@
 #include "recipe/versions.h"
 
+#include "recipe/blind_sheet.h"
+
 #include <algorithm>
+#include <iterator>
 #include <string_view>
 #include <unordered_map>
 #include <unordered_set>
@@ -132,7 +135,10 @@ Recipe withoutVersion(Recipe recipe, std::string_view id)
     if (recipe.basedOn == gone)
         recipe.basedOn = base;
     std::erase_if(recipe.readings, [&](const ReadingRecord& reading) { return reading.version == gone; });
-    std::erase_if(recipe.tastings, [&](const Tasting& tasting) { return tasting.version == gone; });
+    std::vector<Tasting> tastings;
+    std::ranges::copy_if(
+        recipe.tastings, std::back_inserter(tastings), [&](const Tasting& tasting) { return versionOf(tasting, recipe) != gone; });
+    recipe.tastings = std::move(tastings);
     for (BlindSheet& sheet : recipe.blindSheets)
         std::erase_if(sheet.samples, [&](const CodedSample& sample) { return sample.version == gone; });
     return recipe;

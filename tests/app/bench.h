@@ -23,6 +23,8 @@ public:
     QString toOpen;
     QString toSave;
     QString toImport;
+    QString photo;
+    QString page;
     int unsavedAsked = 0;
 
     Unsaved unsavedChanges(QWidget*, const QString&) override
@@ -33,6 +35,9 @@ public:
     QString fileToOpen(QWidget*, const QString&, const QString&) override { return toOpen; }
     QString ingredientsToImport(QWidget*, const QString&) override { return toImport; }
     QString fileToSave(QWidget*, const QString&) override { return toSave; }
+    QString photoToOpen(QWidget*, const QString&) override { return photo; }
+    QString pageToSave(QWidget*, const QString&) override { return page; }
+    bool mayPrint(QWidget*, QPrinter&) override { return false; }
 };
 
 class Bench : public testing::Test {

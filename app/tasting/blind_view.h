@@ -1,0 +1,58 @@
+// Tasting blind: choosing versions, making codes, printing the pages, and revealing which was which.
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+class QListWidget;
+class QPushButton;
+class QTextDocument;
+
+namespace firn::app {
+
+class InkLabel;
+class NumberField;
+class Questions;
+
+class BlindView : public QWidget {
+    Q_OBJECT
+
+public:
+    /// Document and questions must outlive the view.
+    BlindView(Document& document, Questions& questions, QWidget* parent = nullptr);
+
+    void show();
+
+signals:
+    void said(const QString& sentence);
+
+private:
+    QWidget* sheetButtons();
+    void fillVersions();
+    void fillSheets();
+    void enable();
+    void makeCodes();
+    void print();
+    void savePages();
+    void saveKey();
+    void reveal();
+    void save(const QTextDocument& pages, const QString& name);
+    QStringList ticked() const;
+    const BlindSheet* sheet() const;
+    std::size_t tasters() const;
+    std::vector<Sentence> cautions() const;
+
+    Document& m_document;
+    Questions& m_questions;
+    QListWidget* m_versions;
+    QPushButton* m_make;
+    QWidget* m_sheetsTitle = nullptr;
+    QListWidget* m_sheets;  // the newest first
+    NumberField* m_tasters;
+    QWidget* m_actions;
+    QPushButton* m_reveal;
+    InkLabel* m_noScales;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,78 @@
+#include "tasting/photo_view.h"
+
+#include "bench/ink_label.h"
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+
+#include <QFileInfo>
+#include <QImageReader>
+#include <QVBoxLayout>
+
+namespace firn::app {
+
+namespace {
+
+constexpr QSize place{320, 240};
+constexpr int mostMemory_mb = 256;  // a photo of 60 megapixels
+
+}  // namespace
+
+Result<QImage> photoFrom(const QString& file, QSize fitInto)
+{
+    const std::string name = QFileInfo(file).fileName().toStdString();
+    if (!QFileInfo(file).isFile())
+        return failure(phrase("The photo {0} is not there any more: choose it again, or put it back.", name));
+    QImageReader::setAllocationLimit(mostMemory_mb);
+    QImageReader reader(file);
+    reader.setAutoTransform(true);
+    const QSize size = reader.size();
+    if (size.isValid() && (size.width() > fitInto.width() || size.height() > fitInto.height()))
+        reader.setScaledSize(size.scaled(fitInto, Qt::KeepAspectRatio).expandedTo({1, 1}));
+    const QImage picture = reader.read();
+    if (!picture.isNull())
+        return picture.width() > fitInto.width() || picture.height() > fitInto.height()
+                   ? picture.scaled(fitInto, Qt::KeepAspectRatio, Qt::SmoothTransformation)
+                   : picture;
+    const bool isTooLarge = qint64(size.width()) * size.height() * 4 > qint64(mostMemory_mb) * 1024 * 1024;
+    if (isTooLarge)
+        return failure(phrase("The photo {0} is too large to show: make a smaller copy and choose that.", name));
+    return failure(phrase("The photo {0} cannot be read as a picture: choose another file.", name));
+}
+
+PhotoView::PhotoView(QWidget* parent)
+    : QWidget(parent)
+    , m_picture(new QLabel(this))
+    , m_problem(new InkLabel(InkLabel::Caution, this))
+{
+    m_picture->setObjectName(QStringLiteral("photo"));
+    m_picture->setTextFormat(Qt::PlainText);
+    m_picture->setAccessibleName(tr("Photo of the tasting"));
+    m_problem->setObjectName(QStringLiteral("photoProblem"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(gridStep);
+    layout->addWidget(m_picture);
+    layout->addWidget(m_problem);
+    m_picture->hide();
+}
+
+void PhotoView::show(const QString& file)
+{
+    if (file == m_file)
+        return;
+    m_file = file;
+    m_problem->setText({});
+    m_picture->clear();
+    m_picture->hide();
+    if (file.isEmpty())
+        return;
+    const auto picture = photoFrom(file, place);
+    if (!picture) {
+        m_problem->setText(translated(picture.error()));
+        return;
+    }
+    m_picture->setPixmap(QPixmap::fromImage(*picture));
+    m_picture->show();
+}
+
+}  // namespace firn::app

@@ -1,0 +1,71 @@
+#include "tasting/scores_view.h"
+
+#include "bench/ink_label.h"
+#include "document/version_edits.h"
+#include "gauges/type_and_space.h"
+#include "gauges/wording.h"
+#include "measure/fields.h"
+#include "tasting/scales.h"
+#include "tasting/score_chart.h"
+
+#include <QComboBox>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace firn::app {
+
+ScoresView::ScoresView(const Document& document, QWidget* parent)
+    : QWidget(parent)
+    , m_document(document)
+    , m_scale(choiceOf(QStringLiteral("chartScale"), tr("Scale"), {}))
+    , m_chart(new ScoreChart)
+    , m_waiting(new InkLabel(InkLabel::Quiet, this))
+    , m_unfair(new InkLabel(InkLabel::Caution, this))
+{
+    m_waiting->setObjectName(QStringLiteral("waitingTastings"));
+    m_unfair->setObjectName(QStringLiteral("unfair"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setSpacing(closeSpace);
+    layout->addWidget(m_scale);
+    layout->addWidget(m_chart);
+    layout->addWidget(m_unfair);
+    layout->addWidget(m_waiting);
+    layout->addStretch();
+    connect(m_scale, &QComboBox::activated, this, &ScoresView::show);
+}
+
+void ScoresView::fillScales()
+{
+    const QString before = m_scale->currentText();
+    const QSignalBlocker blocker(m_scale);
+    m_scale->clear();
+    for (const TastingScale& scale : m_document.recipe().scales)
+        m_scale->addItem(QString::fromStdString(scale.name));
+    m_scale->setCurrentIndex(std::max(0, m_scale->findText(before, Qt::MatchExactly | Qt::MatchCaseSensitive)));
+    m_scale->setVisible(m_scale->count() > 0);
+}
+
+void ScoresView::show()
+{
+    fillScales();
+    const Recipe& recipe = m_document.recipe();
+    const TastingScale* scale = scaleNamed(recipe, m_scale->currentText().toStdString());
+    const ScoresOnScale scores = scale ? scoresOn(recipe, scale->name) : ScoresOnScale();
+    QStringList names, unfair;
+    for (const VersionScores& version : scores.versions)
+        names.append(nameOfVersion(recipe, version.version));
+    for (const Sentence& reason : scores.unfair)
+        unfair.append(translated(reason));
+    if (names.isEmpty())
+        m_chart->showNothing(scale ? tr("Scores on this scale are drawn here, one line a version.")
+                                   : tr("Choose scales first: what tasters give a number for."));
+    else
+        m_chart->show(*scale, scores, names);
+    m_unfair->setText(unfair.join(u'\n'));
+    const int hidden = int(scores.hiddenTastings);
+    m_waiting->setText(hidden == 0   ? QString()
+                       : hidden == 1 ? tr("One blind tasting is left out until its sheet is revealed.")
+                                     : tr("%n blind tastings are left out until their sheet is revealed.", nullptr, hidden));
+}
+
+}  // namespace firn::app

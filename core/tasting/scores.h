@@ -1,0 +1,36 @@
+// Scores across the versions of a recipe, and whether they can be compared.
+#pragma once
+
+#include "recipe/recipe.h"
+#include "units/sentence.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace firn {
+
+struct ScoreMark {
+    std::size_t tasting = 0;  // its place in Recipe::tastings
+    double value = 0.0;
+    bool isBlind = false;  // tasted by a code
+    friend bool operator==(const ScoreMark&, const ScoreMark&) = default;
+};
+
+struct VersionScores {
+    std::string version;           // its id; empty for what is on the bench
+    std::vector<ScoreMark> marks;  // in the order of the tastings, never empty
+    double mean = 0.0;
+};
+
+/// All scores on one scale.
+struct ScoresOnScale {
+    std::vector<VersionScores> versions;  // as they were kept, the bench last; those without a score are left out
+    std::size_t hiddenTastings = 0;       // that wait for their sheet to be revealed
+    std::vector<Sentence> unfair;         // why the versions' scores cannot be held against each other
+};
+
+/// What tasters said on this scale.
+ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale);
+
+}  // namespace firn

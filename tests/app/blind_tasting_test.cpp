@@ -1,0 +1,124 @@
+// Tasting blind: codes on cups, pages to print, and nothing said before its time.
+#include "tasting_log.h"
+
+#include "bench/message_bar.h"
+#include "recipe/blind_sheet.h"
+#include "recipe/versions.h"
+#include "tasting/blind_pages.h"
+#include "tasting/score_chart.h"
+
+#include <QTextDocument>
+
+namespace firn::app {
+namespace {
+
+TEST_F(TastingLog, WhichIsWhichIsNowhereUntilItIsRevealed)
+{
+    renameVersion(document, "1", "zebra");
+    renameVersion(document, "2", "yak");
+    renameVersion(document, "3", "walrus");
+    auto& versions = find<QListWidget>("blindVersions");
+    tabs().setCurrentIndex(2);
+    versions.item(0)->setCheckState(Qt::Checked);
+    EXPECT_FALSE(find<QPushButton>("makeCodes").isEnabled());
+    versions.item(1)->setCheckState(Qt::Checked);
+    click("makeCodes");
+    ASSERT_EQ(recipe().blindSheets.size(), 1u);
+    const BlindSheet sheet = recipe().blindSheets.front();
+    ASSERT_EQ(sheet.samples.size(), 2u);
+
+    for (const CodedSample& sample : sheet.samples) {
+        click("addTasting");
+        taste(QStringLiteral("Cup ") + QString::fromStdString(sample.code));
+        write("score iciness", sample.version == "1" ? "8" : "3");
+    }
+    // All tabs, and each tasting in the form.
+    for (int tasting = 0; tasting < 2; ++tasting) {
+        find<QListWidget>("tastings").setCurrentRow(tasting);
+        for (int tab = 0; tab < 4; ++tab) {
+            tabs().setCurrentIndex(tab);
+            QApplication::processEvents();
+            const QString words = allWords();
+            for (const CodedSample& sample : sheet.samples)
+                for (const QString& line : words.split(betweenTexts)) {
+                    const bool isAboutCup = line.contains(QString::fromStdString(sample.code));
+                    EXPECT_FALSE(isAboutCup && (line.contains("zebra") || line.contains("yak"))) << line.toStdString();
+                }
+            EXPECT_FALSE(words.contains("zebra: ")) << words.toStdString();
+            EXPECT_TRUE(words.contains("2 blind tastings are left out"));
+        }
+    }
+    EXPECT_EQ(text("tastingReadings"), "They would say which version it is: shown once the sheet is revealed.");
+
+    tabs().setCurrentIndex(2);
+    click("reveal");
+    EXPECT_TRUE(recipe().blindSheets.front().isRevealed);
+    for (const CodedSample& sample : sheet.samples) {
+        const QString name = sample.version == "1" ? "zebra" : "yak";
+        EXPECT_TRUE(allWords().contains(QStringLiteral("Cup %1: %2").arg(QString::fromStdString(sample.code), name)));
+    }
+    EXPECT_EQ(window->findChild<ScoreChart*>()->valueText(), "zebra: 8, one tasting\nyak: 3, one tasting");
+    EXPECT_FALSE(find<QPushButton>("reveal").isEnabled());
+}
+
+TEST_F(TastingLog, WhatIsOnTheBenchIsKeptBeforeItGetsACode)
+{
+    changeAmount(document, {0, 1}, {99.0, Unit::Gram});
+    auto& versions = find<QListWidget>("blindVersions");
+    ASSERT_EQ(versions.count(), 4);
+    versions.item(0)->setCheckState(Qt::Checked);
+    versions.item(3)->setCheckState(Qt::Checked);
+    click("makeCodes");
+    EXPECT_EQ(recipe().versions.size(), 4u);
+    EXPECT_TRUE(isAsKept(recipe()));
+    EXPECT_TRUE(isBehindCode(recipe(), "4"));
+}
+
+TEST_F(TastingLog, ThePagesHaveCodesAndScalesButNotTheKey)
+{
+    renameVersion(document, "1", "zebra");
+    renameVersion(document, "2", "yak");
+    addBlindSheet(document, {"1", "2"}, 5);
+    const BlindSheet& sheet = recipe().blindSheets.front();
+    const auto pages = tasterPages(recipe(), sheet, 3, {phrase("Contains EGG.")});
+    const QString words = pages->toPlainText();
+    for (const CodedSample& sample : sheet.samples)
+        EXPECT_GE(words.count(QString::fromStdString(sample.code)), 3 * 3);
+    EXPECT_EQ(words.count("10 crushed ice"), 3 * 2);
+    EXPECT_EQ(words.count("Contains EGG."), 3);
+    EXPECT_FALSE(words.contains("zebra") || words.contains("yak"));
+    EXPECT_TRUE(keyPage(recipe(), sheet, 3)->toPlainText().contains("zebra"));
+
+    tabs().setCurrentIndex(2);
+    answers.page = folder.filePath(QStringLiteral("pages.pdf"));
+    click("saveSheet");
+    QFile pdf(answers.page);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+    answers.page = folder.filePath(QStringLiteral("missing/pages.pdf"));
+    click("saveSheet");
+    const QString sentence = window->findChild<MessageBar*>()->sentence();
+    EXPECT_TRUE(sentence.contains("save it in another place")) << sentence.toStdString();
+}
+
+TEST_F(TastingLog, TheTriangleTestSpeaks)
+{
+    tabs().setCurrentIndex(3);
+    write("triangleTasters", "12");
+    write("triangleRight", "8");
+    EXPECT_TRUE(text("triangleVerdict").startsWith("A difference was shown"));
+    write("triangleRight", "7");
+    EXPECT_TRUE(text("triangleVerdict").startsWith("A difference was not shown: 8 right answers are needed"));
+    write("triangleRight", "2.5");
+    EXPECT_TRUE(text("triangleVerdict").startsWith("A whole number is needed"));
+}
+
+TEST_F(TastingLog, TastersHearWhatIsInIt)
+{
+    document.startWith(recipeFromText("300 g cream\n100 g egg yolk\n80 g sugar").value());
+    EXPECT_TRUE(text("tasterCautions").contains("Tell everybody what is in it"));
+    EXPECT_TRUE(text("tasterCautions").contains("EGG"));
+}
+
+}  // namespace
+}  // namespace firn::app
