@@ -70,7 +70,7 @@ const std::array sources{
     SourceFacts{Source::WaterActivity, "Water activity of sugars, polyols and minerals",
         "R. S. Norrish, J. Food Technol. 1 (1966) 25, with terms of M. Starzak and S. D. Peacock, Zuckerindustrie 122 (1997) 380; "
         "constants "
-        "fitted to the CRC Handbook of Chemistry and Physics, 102nd ed. (2021), where docs/models.md names no other source; groups "
+        "fitted to the CRC Handbook of Chemistry and Physics, 102nd ed. (2021), or taken from published tables; groups "
         "multiply "
         "after K. D. Ross, Food Technol. 29(3) (1975) 26",
         "sucrose to 42 %, glucose 30 %, fructose 28 %; extrapolated beyond, along the tangent beyond 80 %",
