@@ -31,7 +31,7 @@ protected:
     MethodsWindowTest()
     {
         lay(spirited);
-        QTest::keyClick(&window, Qt::Key_T, Qt::ControlModifier);
+        QTest::keyClick(&window, Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
         methods = window.findChild<MethodsWindow*>();
         EXPECT_TRUE(methods);
     }
