@@ -72,7 +72,8 @@ int main(int argc, char** argv)
     if (const auto status = runCommand(arguments))
         return *status;
     if (!hasDisplay())
-        return fail(QStringLiteral("There is no display to open a window on. firn report, ingredients and picture need none."));
+        return fail(
+            QStringLiteral("There is no display to open a window on. firn report, compare, ingredients and picture need none."));
 
     const QApplication application(argc, argv);
     return runWindows(application.arguments().mid(1));

@@ -26,6 +26,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
         {tr("Ctrl+M"), tr("measures the mix and puts it right")},
         {tr("Ctrl+K"), tr("keeps this version, to come back to")},
+        {tr("Ctrl+Shift+D"), tr("compares versions and recipes")},
         {tr("Ctrl+T"), tr("opens the tastings: scores, words, tasting blind")},
         {tr("Ctrl+E"), tr("shows how the figure at hand comes about: a cell, a gauge reached by Tab, or one of the list")},
         {tr("Ctrl+Shift+T"), tr("sets the two methods for the freezing point side by side")},

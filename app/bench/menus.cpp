@@ -7,6 +7,7 @@
 #include "bench/recipe_bar.h"
 #include "bench/recipe_sheet.h"
 #include "bench/row_actions.h"
+#include "compare/comparing_window.h"
 #include "document/edits.h"
 #include "gauges/wording.h"
 #include "measure/measure_window.h"
@@ -83,6 +84,7 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         m_versions->askForName();
     });
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
+    menu.addAction(tr("Com&pare…"), QKeySequence(tr("Ctrl+Shift+D")), this, [this] { showComparing(m_document, *this); });
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
     menu.addAction(m_derivations->openAction());
     menu.addAction(

@@ -11,6 +11,7 @@ constexpr auto help = R"(Firn, a workbench for formulating frozen desserts.
 
 firn [FILE...]                opens the window, one for each file
 firn report FILE...           prints what a recipe amounts to
+firn compare FILE FILE...     compares recipes, or versions of one
 firn explain FIGURE FILE      prints how a figure comes about
 firn exercises FILE           prints exercises on a recipe
 firn ingredients [SEARCH]     lists the catalogue
@@ -35,6 +36,8 @@ std::optional<int> runCommand(const QStringList& arguments)
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("report"))
         return reportCommand(rest);
+    if (command == QLatin1String("compare"))
+        return compareCommand(rest);
     if (command == QLatin1String("explain"))
         return explainCommand(rest);
     if (command == QLatin1String("exercises"))

@@ -22,6 +22,7 @@ void print(const QString& text);
 int answer(Arguments& arguments, const QStringList& words, Result<std::string> (*textFor)(const Arguments&));
 
 int reportCommand(const QStringList& arguments);
+int compareCommand(const QStringList& arguments);
 int explainCommand(const QStringList& arguments);
 int exercisesCommand(const QStringList& arguments);
 int ingredientsCommand(const QStringList& arguments);

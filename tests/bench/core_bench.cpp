@@ -1,6 +1,7 @@
 // How long an analysis takes, and how much longer the same curve takes by root finding. Ratios carry over to other machines, times do not.
 
 #include "analysis/analysis.h"
+#include "compare/comparison.h"
 #include "exchange/catalogue_json.h"
 #include "exchange/files.h"
 #include "explain/explain.h"
@@ -71,6 +72,18 @@ void explainTwentyRows(benchmark::State& state)
         benchmark::DoNotOptimize(explain("freezing_point_c", recipe, catalogue(), conditions));
 }
 BENCHMARK(explainTwentyRows)->Unit(benchmark::kMicrosecond);
+
+/// Two recipes of twenty rows of which so many differ: what an edit costs while they are compared.
+void compareTwentyRows(benchmark::State& state)
+{
+    Recipe other = twentyRows();
+    for (std::size_t row = 0; row < std::size_t(state.range(0)); ++row)
+        other.components.front().rows[2 * row].amount.value *= 1.2;
+    const std::vector<Candidate> both{benchCandidate(twentyRows(), "first"), benchCandidate(other, "other")};
+    for (auto _ : state)
+        benchmark::DoNotOptimize(compare(both, catalogue()));
+}
+BENCHMARK(compareTwentyRows)->Arg(1)->Arg(3)->Arg(6)->Arg(7)->Unit(benchmark::kMillisecond);
 
 /// The curve by a bracketing root finder at each of its temperatures.
 void curveByRootFinder(const Mix& mix, const FreezingCurve& curve)

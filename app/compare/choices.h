@@ -1,0 +1,52 @@
+// What can be compared: the bench, the versions in its file, and other files.
+#pragma once
+
+#include "compare/candidate.h"
+
+#include <QStringList>
+#include <optional>
+#include <vector>
+
+namespace firn::app {
+
+class Document;
+
+struct Choice {
+    enum Kind { Nothing, Bench, Version, File };
+
+    Kind kind = Nothing;
+    QString key = {};  // a version's id, or a file's path
+    friend bool operator==(const Choice&, const Choice&) = default;
+};
+
+/// A recipe from another file, as it was when it was opened.
+struct OpenedFile {
+    QString path;
+    Candidate candidate;
+};
+
+/// All that there is to choose from, the bench first.
+class Choices {
+public:
+    explicit Choices(const Document& document);
+
+    std::vector<Choice> all() const;
+    QString nameOf(const Choice& choice) const;
+    bool has(const Choice& choice) const;
+
+    /// The versions with these ids, a single one beside the bench. Without any, the bench beside the version that it comes from.
+    std::vector<Choice> sensible(const QStringList& versions) const;
+
+    /// Reads a recipe from a file, anew if it was opened before.
+    Result<Choice> open(const QString& path);
+
+    Result<Candidate> candidateOf(const Choice& choice) const;
+
+private:
+    const OpenedFile* opened(const QString& path) const;
+
+    const Document& m_document;
+    std::vector<OpenedFile> m_files;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,35 @@
+// The table of a comparison: rows, figures and readings side by side. What differs has a mark, a word and heavier letters.
+#pragma once
+
+#include "compare/comparison_lines.h"
+
+#include <QTableWidget>
+
+namespace firn::app {
+
+class ComparisonTable : public QTableWidget {
+    Q_OBJECT
+
+public:
+    explicit ComparisonTable(QWidget* parent = nullptr);
+
+    void show(const Comparison& comparison);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void fill();
+    void fillLine(int row, const ComparisonLine& line);
+    void fitWidths();
+    void fitHeights();
+    void fit();
+
+    QStringList m_columns;
+    std::vector<ComparisonLine> m_lines;
+    bool m_isFitting = false;
+};
+
+}  // namespace firn::app

@@ -1,0 +1,66 @@
+#include "compare/attribution_wording.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace firn {
+
+const std::array<AttributedKind, 3>& attributedKinds()
+{
+    static const std::array<AttributedKind, 3> kinds{
+        AttributedKind{"freezing_point_k", "Freezing point", "K", 2, &Attribution::freezingPoint_c,
+            phrase("From “{0}” to “{1}” the freezing point rises by {2} K; “{3}” makes {4} K.").pattern,
+            phrase("From “{0}” to “{1}” the freezing point falls by {2} K; “{3}” makes {4} K.").pattern,
+            phrase("“{0}” and “{1}” begin to freeze at the same temperature.").pattern},
+        AttributedKind{"sweetness_percent_sucrose", "Sweetness", "points", 1, &Attribution::sweetness_percentSucrose,
+            phrase("“{1}” is sweeter than “{0}” by {2} points of sucrose; “{3}” makes {4} points.").pattern,
+            phrase("“{1}” is less sweet than “{0}” by {2} points of sucrose; “{3}” makes {4} points.").pattern,
+            phrase("“{0}” and “{1}” are equally sweet.").pattern},
+        AttributedKind{"ice_percent_at_serving", "Ice when served", "points", 1, &Attribution::iceAtServing_percent,
+            phrase("Served, “{1}” has {2} points more ice than “{0}”; “{3}” makes {4} points.").pattern,
+            phrase("Served, “{1}” has {2} points less ice than “{0}”; “{3}” makes {4} points.").pattern,
+            phrase("Served, “{0}” and “{1}” have the same ice.").pattern},
+    };
+    return kinds;
+}
+
+std::vector<double> roundedParts(const AttributedFigure& figure, int decimals)
+{
+    if (figure.whyNone)
+        return {};
+    const double perUnit = std::pow(10.0, decimals);
+    std::vector<double> units;
+    std::vector<double> lost;  // what rounding down took from each
+    for (const double part : figure.parts) {
+        units.push_back(std::floor(part * perUnit));
+        lost.push_back(part * perUnit - units.back());
+    }
+    // The units that are missing go to those that lost most (the method of the largest remainder).
+    double missing = std::round((*figure.to - *figure.from) * perUnit) - std::accumulate(units.begin(), units.end(), 0.0);
+    for (; missing > 0.5 && !units.empty(); missing -= 1.0) {
+        const auto most = std::ranges::max_element(lost);
+        units[std::size_t(most - lost.begin())] += 1.0;
+        *most -= 1.0;
+    }
+    for (double& unit : units)
+        unit /= perUnit;
+    return units;
+}
+
+Sentence inASentence(const Attribution& attribution, const AttributedKind& kind, const std::string& from, const std::string& to)
+{
+    const AttributedFigure& figure = attribution.*kind.figure;
+    if (figure.whyNone)
+        return *figure.whyNone;
+    const double change = *figure.to - *figure.from;
+    if (figure.parts.empty() || std::abs(change) < 0.5 * std::pow(10.0, -kind.decimals))
+        return phrase(kind.stays, from, to);
+    const double direction = change > 0.0 ? 1.0 : -1.0;
+    const auto most = std::ranges::max_element(figure.parts, {}, [direction](double part) { return direction * part; });
+    const Change& cause = attribution.changes[std::size_t(most - figure.parts.begin())];
+    return phrase(change > 0.0 ? kind.rises : kind.falls, from, to, Figure{std::abs(change), kind.decimals}, english(cause.what),
+        Figure{roundedParts(figure, kind.decimals)[std::size_t(most - figure.parts.begin())], kind.decimals});
+}
+
+}  // namespace firn

@@ -1,0 +1,106 @@
+#include "compare/compared_figures.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace firn {
+
+namespace {
+
+using Value = std::optional<double>;
+
+struct FigureKind {
+    std::string_view key, label, unit, changeUnit;
+    int decimals, changeDecimals;
+    bool isOfBatch;  // grows with the batch
+    Value (*of)(const Analysis&);
+};
+
+constexpr std::array figureKinds{
+    FigureKind{"mass_g", "Mass", "g", "g", 1, 1, true, [](const Analysis& a) -> Value { return a.mass.value; }},
+    FigureKind{"finished_volume_ml", "Finished volume at 20 °C", "mL", "mL", 0, 0, true,
+        [](const Analysis& a) -> Value { return a.finishedVolume.value; }},
+    FigureKind{
+        "percent.water", "Water", "%", "points", 1, 1, false, [](const Analysis& a) -> Value { return percent(a.shares.water); }},
+    FigureKind{"percent.sugars", "Sugars", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.shares.sugars); }},
+    FigureKind{"percent.total_solids", "Total solids", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.shares.totalSolids); }},
+    FigureKind{"percent.fat", "Fat", "%", "points", 1, 1, false, [](const Analysis& a) -> Value { return percent(a.shares.fat); }},
+    FigureKind{"percent.protein", "Protein", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.shares.protein); }},
+    FigureKind{"percent.alcohol", "Alcohol", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.shares.alcohol); }},
+    FigureKind{"percent.alcohol_by_volume", "Alcohol by volume", "% vol", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return a.alcohol_percentByVolume; }},
+    FigureKind{"sweetness_percent_sucrose", "Sweet as sucrose of", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return a.sweetness_percentSucrose; }},
+    FigureKind{"lactose_g_per_100_g_water", "Lactose in 100 g water", "g", "g", 1, 1, false,
+        [](const Analysis& a) -> Value { return a.lactose_gPer100gWater; }},
+    FigureKind{"freezing_point_c", "Freezing point", "°C", "K", 1, 2, false,
+        [](const Analysis& a) -> Value {
+            return a.freezing.freezingPoint ? Value(a.freezing.freezingPoint->temperature.value) : std::nullopt;
+        }},
+    FigureKind{"freezing_point_textbook_c", "Textbook freezing point", "°C", "K", 1, 2, false,
+        [](const Analysis& a) -> Value { return a.textbook ? Value(a.textbook->freezingPoint.value) : std::nullopt; }},
+    FigureKind{"texture.ice_percent_at_serving", "Ice when served", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.texture.iceAtServing); }},
+    FigureKind{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", "points", 1, 1, false,
+        [](const Analysis& a) -> Value { return percent(a.texture.iceInFreezer); }},
+    FigureKind{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", "K", 1, 1, false,
+        [](const Analysis& a) -> Value {
+            return a.texture.servingWindow ? Value(a.texture.servingWindow->warmest.value) : std::nullopt;
+        }},
+    FigureKind{"texture.serving_window_c.coldest", "Serve no colder than", "°C", "K", 1, 1, false,
+        [](const Analysis& a) -> Value {
+            return a.texture.servingWindow ? Value(a.texture.servingWindow->coldest.value) : std::nullopt;
+        }},
+    FigureKind{"readings.refractometer_brix", "Refractometer", "°Bx", "°Bx", 1, 1, false,
+        [](const Analysis& a) -> Value { return a.readings ? a.readings->refractometer_brix : std::nullopt; }},
+    FigureKind{"readings.specific_gravity_20_20", "Specific gravity 20/20", "", "", 4, 4, false,
+        [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->specificGravity_20_20) : std::nullopt; }},
+    FigureKind{"readings.baume", "Baumé", "°Bé", "°Bé", 1, 1, false,
+        [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->baume) : std::nullopt; }},
+};
+
+}  // namespace
+
+std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> analyses, std::span<const double> perBasis)
+{
+    std::vector<ComparedFigure> figures;
+    for (const FigureKind& kind : figureKinds) {
+        ComparedFigure& figure = figures.emplace_back();
+        figure.key = kind.key;
+        figure.label = kind.label;
+        figure.unit = kind.unit;
+        figure.changeUnit = kind.changeUnit;
+        figure.decimals = kind.decimals;
+        figure.changeDecimals = kind.changeDecimals;
+        for (std::size_t i = 0; i < analyses.size(); ++i) {
+            Value value = kind.of(*analyses[i]);
+            if (value && kind.isOfBatch)
+                *value *= perBasis[i];
+            const bool isChange = i > 0 && value && figure.values.front();
+            figure.changes.push_back(isChange ? Value(*value - *figure.values.front()) : std::nullopt);
+            figure.values.push_back(value);
+            figure.uncertainties.push_back(kind.key == "percent.sugars" ? percent(analyses[i]->sugarsUncertainty) : 0.0);
+        }
+    }
+    return figures;
+}
+
+bool isNothing(const ComparedFigure& figure)
+{
+    const double half = 0.5 * std::pow(10.0, -figure.decimals);
+    return std::ranges::all_of(
+        figure.values, [half](const std::optional<double>& value) { return value && std::abs(*value) < half; });
+}
+
+const ComparedFigure* figureIn(const std::vector<ComparedFigure>& figures, std::string_view key)
+{
+    const auto found = std::ranges::find(figures, key, &ComparedFigure::key);
+    return found == figures.end() ? nullptr : &*found;
+}
+
+}  // namespace firn

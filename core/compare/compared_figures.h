@@ -1,0 +1,34 @@
+// The figures of several recipes side by side.
+#pragma once
+
+#include "analysis/analysis.h"
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace firn {
+
+struct ComparedFigure {
+    std::string_view key;    // as the report has it
+    std::string_view label;  // "Freezing point"
+    std::string_view unit;
+    std::string_view changeUnit;  // of a difference: "K" for "°C", "points" for "%"
+    int decimals = 1;
+    int changeDecimals = 1;
+    std::vector<std::optional<double>> values;   // of each recipe; none where it does not exist
+    std::vector<std::optional<double>> changes;  // from the first recipe's; none for the first
+    std::vector<double> uncertainties;           // one standard deviation of each, 0 where none is known
+};
+
+/// Whether every recipe has it and it is zero in the digits shown: not worth a line.
+bool isNothing(const ComparedFigure& figure);
+
+/// The figures of the report, to the last bit. `perBasis` is what masses and volumes of each recipe are multiplied by.
+std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> analyses, std::span<const double> perBasis);
+
+/// The one with this key; nullptr if there is none.
+const ComparedFigure* figureIn(const std::vector<ComparedFigure>& figures, std::string_view key);
+
+}  // namespace firn
