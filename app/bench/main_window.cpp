@@ -10,6 +10,7 @@
 #include "bench/row_actions.h"
 #include "bench/scale_panel.h"
 #include "bench/steps_panel.h"
+#include "compare/comparing_window.h"
 #include "document/edits.h"
 #include "document/instruments.h"
 #include "document/pantry.h"
@@ -162,6 +163,8 @@ void MainWindow::buildPanels()
     QDockWidget* steps = addDock(QStringLiteral("steps"), tr("Steps"), scrolled(stepsOf(m_document)));
     m_versions = new VersionsPanel(m_document);
     connect(m_versions, &VersionsPanel::said, m_messages, [this](const QString& sentence) { m_messages->note(sentence); });
+    connect(m_versions, &VersionsPanel::compareWanted, this,
+        [this](const QStringList& versions) { showComparing(m_document, *this, versions); });
     QDockWidget* versions = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
     for (QDockWidget* dock : {steps, versions})
         connect(dock, &QDockWidget::visibilityChanged, this, [this, dock](bool isInFront) {

@@ -1,4 +1,5 @@
 // Versions as a cook keeps them: real widgets, typed at and clicked.
+#include "compare/comparing_window.h"
 #include "versions/versions_panel.h"
 
 #include "bench.h"
@@ -196,6 +197,9 @@ TEST_F(VersionsOfRecipe, TwoToFourAreCompared)
     click("compareVersions");
     ASSERT_EQ(compare.count(), 1);
     EXPECT_EQ(compare.first().first().toStringList(), (QStringList{"2", "3", "4"}));
+    const auto* comparing = window.findChild<ComparingWindow*>();
+    ASSERT_TRUE(comparing);
+    EXPECT_TRUE(comparing->isVisible());
     list.selectAll();
     EXPECT_FALSE(button("compareVersions").isEnabled());
 }
