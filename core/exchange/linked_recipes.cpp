@@ -78,7 +78,7 @@ Result<LinkedRecipe> takenIn(const fs::path& file, const fs::path& home)
     if (1 + chainUnder(*recipe) > longestChainOfLinks)
         return failure(phrase("“{0}” links to recipes that link to recipes, more than {1} deep. Link one further down.", name,
             wholeNumber(longestChainOfLinks)));
-    return LinkedRecipe{name, itsFile.string(), alone(std::move(*recipe))};
+    return LinkedRecipe{name, itsFile.string(), alone(*recipe)};
 }
 
 Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, const fs::path& folder)
@@ -87,7 +87,7 @@ Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, co
     if (!now)
         return failure(
             phrase("The linked recipe “{0}” counts as it was when it was taken in: {1}", linked.name, english(now.error())));
-    Recipe taken = alone(std::move(*now));
+    Recipe taken = alone(*now);
     if (taken == alone(linked.recipe))
         return std::optional<Recipe>();
     return std::optional(std::move(taken));

@@ -54,19 +54,19 @@ void giveLooseMentionsTo(const std::string& id, Recipe& recipe)
 
 }  // namespace
 
-Recipe alone(Recipe recipe)
+Recipe alone(const Recipe& recipe)
 {
-    recipe.unknown.clear();
-    recipe.readings.clear();
-    recipe.tags.clear();
-    recipe.isFavourite = false;
-    recipe.isArchived = false;
-    recipe.versions.clear();
-    recipe.basedOn.clear();
-    recipe.scales.clear();
-    recipe.tastings.clear();
-    recipe.blindSheets.clear();
-    return recipe;
+    Recipe result;
+    result.title = recipe.title;
+    result.process = recipe.process;
+    result.overrun_percent = recipe.overrun_percent;
+    result.serveAt_c = recipe.serveAt_c;
+    result.freezerAt_c = recipe.freezerAt_c;
+    result.notes = recipe.notes;
+    result.components = recipe.components;
+    result.ingredients = recipe.ingredients;
+    result.linked = recipe.linked;
+    return result;
 }
 
 const Version* versionNamed(const Recipe& recipe, std::string_view id)

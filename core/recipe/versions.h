@@ -19,7 +19,7 @@ struct VersionLabel {
 
 /// The recipe alone, as a version holds it and as another recipe takes it in: without versions, readings, tastings, tags, and fields of
 /// the file that this Firn does not know.
-Recipe alone(Recipe recipe);
+Recipe alone(const Recipe& recipe);
 
 const Version* versionNamed(const Recipe& recipe, std::string_view id);
 

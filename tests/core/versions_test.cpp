@@ -50,6 +50,20 @@ TEST(Versions, KeepingHoldsTheRecipeAlone)
     EXPECT_EQ(versionOfBench(edited(recipe, 200.0)), "");
 }
 
+TEST(Versions, AloneIsEverythingThatFiguresFollowFrom)
+{
+    Recipe recipe = granita(190.0);
+    recipe.process = Process::Scraped;
+    recipe.overrun_percent = 20.0;
+    recipe.serveAt_c = -8.0;
+    recipe.freezerAt_c = -20.0;
+    recipe.notes = "invented";
+    recipe.components.emplace_back().name = "cream";
+    recipe.ingredients.emplace_back().id = "plum-jam";
+    recipe.linked.push_back({"Cream", "cream.firn", granita(1.0)});
+    EXPECT_EQ(alone(recipe), recipe);
+}
+
 TEST(Versions, GoingBackKeepsWhatWasOnTheBench)
 {
     Recipe recipe = edited(withVersionKept(granita(190.0), on("2026-04-03")), 220.0);
