@@ -4,6 +4,7 @@
 #include "bench/questions.h"
 #include "document/built_in.h"
 #include "document/link_edits.h"
+#include "document/notebook_place.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
 #include "exchange/linked_recipes.h"
@@ -155,7 +156,10 @@ bool FileActions::saveAs()
 {
     if (!takesTyping())
         return false;
-    const QString chosen = m_questions.fileToSave(&m_window, suggestedPath());
+    const FolderToSaveIn folder(QFileInfo(suggestedPath()).path());
+    const bool isNew = m_document.path().isEmpty();
+    const QString suggestion = isNew ? QDir(folder.path()).filePath(QFileInfo(suggestedPath()).fileName()) : suggestedPath();
+    const QString chosen = m_questions.fileToSave(&m_window, suggestion);
     if (chosen.isEmpty())
         return false;
     const QString path = withKnownEnding(chosen);

@@ -23,6 +23,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+D"), tr("duplicates the rows")},
         {tr("Delete"), tr("deletes the rows")},
         {tr("Ctrl+I"), tr("opens the catalogue, where Enter puts an ingredient in the recipe")},
+        {tr("Ctrl+L"), tr("looks in the notebook, where Enter opens a recipe")},
         {tr("Ctrl+B"), tr("opens the syrups: mix, make, boil down, dilute, dissolve, convert")},
         {tr("Ctrl+M"), tr("measures the mix and puts it right")},
         {tr("Ctrl+K"), tr("keeps this version, to come back to")},

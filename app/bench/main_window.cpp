@@ -23,6 +23,7 @@
 #include "gauges/texture_panel.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "notebook/notebook_panel.h"
 #include "teach/derivation_window.h"
 #include "teach/projector_window.h"
 #include "versions/versions_panel.h"
@@ -53,7 +54,9 @@ constexpr QSize smallestSize{1280, 700};
 constexpr int rightColumn_px = 430;
 constexpr double rightColumnShare = 0.3;
 constexpr int cautions_px = 90;
-constexpr int steps_px = 190;  // two of them and the buttons
+constexpr int notebook_px = 300;
+constexpr int roomForNotebook_px = 1600;  // a narrower window leaves the table too little beside it
+constexpr int steps_px = 190;             // two of them and the buttons
 // Sugar, freezing curve, texture, readings: how they share the right column.
 const QList<int> gaugeHeights_px{100, 220, 140, 210};
 constexpr qsizetype tallestGauge = 1;  // the freezing curve, whose place the scale panel shares
@@ -88,6 +91,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_sheet(new RecipeSheet(m_document))
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
+    , m_notebook(new NotebookPanel({m_document, pantry, *m_files, *m_messages, questions}))
     , m_derivations(new DerivationWindow(m_document, this))
     , m_projector(new ProjectorWindow(m_document, this))
     , m_questions(questions)
@@ -172,6 +176,7 @@ void MainWindow::buildPanels()
                 resizeDocks({dock}, {steps_px}, Qt::Vertical);
         });
     m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
+    m_notebookDock = addDock(QStringLiteral("notebook"), tr("Notebook"), m_notebook);
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
     addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
 
@@ -193,6 +198,7 @@ void MainWindow::layOutAfresh()
 {
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     setCorner(Qt::TopRightCorner, Qt::RightDockWidgetArea);
+    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     const auto isNamed = [](const QDockWidget* dock, std::initializer_list<QLatin1String> names) {
         return std::ranges::find(names, dock->objectName()) != names.end();
     };
@@ -202,6 +208,11 @@ void MainWindow::layOutAfresh()
         const bool isAtBottom = isNamed(dock, {QLatin1String("cautions"), QLatin1String("steps"), QLatin1String("versions"),
                                                   QLatin1String("notes"), QLatin1String("keys")});
         dock->setFloating(false);
+        if (dock == m_notebookDock) {
+            addDockWidget(Qt::LeftDockWidgetArea, dock);
+            dock->setVisible(width() >= roomForNotebook_px);
+            continue;
+        }
         addDockWidget(isAtBottom ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
         dock->setVisible(!isNamed(dock, {QLatin1String("scale"), QLatin1String("notes"), QLatin1String("keys")}));
         if (dock == m_scale)
@@ -215,6 +226,7 @@ void MainWindow::layOutAfresh()
     }
     cautions->raise();
     resizeDocks({right}, {std::max(rightColumn_px, int(width() * rightColumnShare))}, Qt::Horizontal);
+    resizeDocks({m_notebookDock}, {notebook_px}, Qt::Horizontal);
     resizeDocks(m_docks.first(gaugeHeights_px.size()), gaugeHeights_px, Qt::Vertical);
     resizeDocks({cautions}, {cautions_px}, Qt::Vertical);
 }

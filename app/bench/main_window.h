@@ -10,6 +10,7 @@ namespace firn::app {
 
 class FileActions;
 class MessageBar;
+class NotebookPanel;
 class Pantry;
 class Questions;
 class RecipeSheet;
@@ -65,12 +66,14 @@ private:
     RecipeSheet* m_sheet;
     FileActions* m_files;
     RowActions* m_rows;
+    NotebookPanel* m_notebook;
     DerivationWindow* m_derivations;
     ProjectorWindow* m_projector;
     Questions& m_questions;
     VersionsPanel* m_versions = nullptr;
     QList<QDockWidget*> m_docks;
     QDockWidget* m_scale = nullptr;
+    QDockWidget* m_notebookDock = nullptr;
     Gesture m_markerGesture;
 };
 

@@ -11,6 +11,7 @@
 #include "document/edits.h"
 #include "gauges/wording.h"
 #include "measure/measure_window.h"
+#include "notebook/notebook_panel.h"
 #include "syrups/syrups_window.h"
 #include "tasting/tasting_window.h"
 #include "teach/derivation_window.h"
@@ -86,6 +87,11 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Com&pare…"), QKeySequence(tr("Ctrl+Shift+D")), this, [this] { showComparing(m_document, *this); });
     menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
+    menu.addAction(tr("&Notebook"), QKeySequence(tr("Ctrl+L")), this, [this] {
+        m_notebookDock->show();
+        m_notebookDock->raise();
+        m_notebook->goToSearch();
+    });
     menu.addAction(m_derivations->openAction());
     menu.addAction(
         tr("Two met&hods for the freezing point…"), QKeySequence(tr("Ctrl+Shift+T")), this, [this] { showMethods(m_document, *this); });

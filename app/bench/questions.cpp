@@ -43,6 +43,11 @@ QString Questions::ingredientsToImport(QWidget* window, const QString& folder)
         window, Words::tr("Import ingredients"), folder, Words::tr("Ingredients (*.json *.csv *.txt *.firn);;All files (*)"));
 }
 
+QString Questions::folderToOpen(QWidget* window, const QString& title, const QString& folder)
+{
+    return QFileDialog::getExistingDirectory(window, title, folder);
+}
+
 QString Questions::fileToSave(QWidget* window, const QString& suggestion)
 {
     return QFileDialog::getSaveFileName(window, Words::tr("Save the recipe"), suggestion,

@@ -19,6 +19,7 @@ public:
     /// An empty path means that the person thought better of it.
     virtual QString fileToOpen(QWidget* window, const QString& title, const QString& folder);
     virtual QString ingredientsToImport(QWidget* window, const QString& folder);
+    virtual QString folderToOpen(QWidget* window, const QString& title, const QString& folder);
     virtual QString fileToSave(QWidget* window, const QString& suggestion);
     virtual QString photoToOpen(QWidget* window, const QString& folder);
     virtual QString pageToSave(QWidget* window, const QString& suggestion);

@@ -25,7 +25,9 @@ public:
     QString toImport;
     QString photo;
     QString page;
+    QString toChoose;
     int unsavedAsked = 0;
+    QString suggested;  // for the file to save
 
     Unsaved unsavedChanges(QWidget*, const QString&) override
     {
@@ -34,7 +36,12 @@ public:
     }
     QString fileToOpen(QWidget*, const QString&, const QString&) override { return toOpen; }
     QString ingredientsToImport(QWidget*, const QString&) override { return toImport; }
-    QString fileToSave(QWidget*, const QString&) override { return toSave; }
+    QString folderToOpen(QWidget*, const QString&, const QString&) override { return toChoose; }
+    QString fileToSave(QWidget*, const QString& suggestion) override
+    {
+        suggested = suggestion;
+        return toSave;
+    }
     QString photoToOpen(QWidget*, const QString&) override { return photo; }
     QString pageToSave(QWidget*, const QString&) override { return page; }
     bool mayPrint(QWidget*, QPrinter&) override { return false; }
