@@ -169,8 +169,8 @@ void MainWindow::buildPanels()
     connect(m_versions, &VersionsPanel::said, m_messages, [this](const QString& sentence) { m_messages->note(sentence); });
     connect(m_versions, &VersionsPanel::compareWanted, this,
         [this](const QStringList& versions) { showComparing(m_document, *this, versions); });
-    QDockWidget* versions = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
-    for (QDockWidget* dock : {steps, versions})
+    m_versionsDock = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
+    for (QDockWidget* dock : {steps, m_versionsDock})
         connect(dock, &QDockWidget::visibilityChanged, this, [this, dock](bool isInFront) {
             if (isInFront && !dock->isFloating() && dock->height() < steps_px)
                 resizeDocks({dock}, {steps_px}, Qt::Vertical);

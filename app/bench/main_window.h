@@ -53,6 +53,7 @@ private:
     void buildPanels();
     void buildMenus();
     void buildRecipeMenu(QMenu& menu);
+    void buildTeachMenu(QMenu& menu);
     void buildViewMenu(QMenu& menu);
     void buildHelpMenu(QMenu& menu);
     void restoreLayout();
@@ -74,6 +75,7 @@ private:
     QList<QDockWidget*> m_docks;
     QDockWidget* m_scale = nullptr;
     QDockWidget* m_notebookDock = nullptr;
+    QDockWidget* m_versionsDock = nullptr;
     Gesture m_markerGesture;
 };
 

@@ -29,11 +29,22 @@
 
 namespace firn::app {
 
+namespace {
+
+void bringUp(QDockWidget& dock)
+{
+    dock.show();
+    dock.raise();
+}
+
+}  // namespace
+
 void MainWindow::buildMenus()
 {
     m_files->fill(*menuBar()->addMenu(tr("&File")));
     m_rows->fill(*menuBar()->addMenu(tr("&Edit")));
     buildRecipeMenu(*menuBar()->addMenu(tr("&Recipe")));
+    buildTeachMenu(*menuBar()->addMenu(tr("&Teach")));
     buildViewMenu(*menuBar()->addMenu(tr("&View")));
     buildHelpMenu(*menuBar()->addMenu(tr("&Help")));
 
@@ -43,6 +54,16 @@ void MainWindow::buildMenus()
     bar->addAction(m_rows->undoAction());
     bar->addAction(m_rows->redoAction());
     menuBar()->setCornerWidget(bar);
+}
+
+void MainWindow::buildTeachMenu(QMenu& menu)
+{
+    menu.addAction(m_derivations->openAction());
+    menu.addAction(tr("Two &methods for the freezing point…"), QKeySequence(tr("Ctrl+Shift+T")), this,
+        [this] { showMethods(m_document, *this); });
+    menu.addAction(tr("&Exercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, *this); });
+    menu.addAction(m_projector->openAction());
+    connect(m_derivations, &DerivationWindow::sourceChosen, this, [this](Source source) { showSources(*this, source); });
 }
 
 void MainWindow::buildRecipeMenu(QMenu& menu)
@@ -71,32 +92,24 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     addField(tr("&Serving temperature"), m_sheet->head()->serving());
     addField(tr("&Freezer temperature"), m_sheet->head()->freezer());
     menu.addSeparator();
-    menu.addAction(tr("S&cale"), m_scale, [this] {
-        m_scale->show();
-        m_scale->raise();
+    menu.addAction(tr("S&cale"), this, [this] {
+        bringUp(*m_scale);
         m_scale->widget()->setFocus();
     });
     menu.addAction(tr("&Measure and correct…"), QKeySequence(tr("Ctrl+M")), this, [this] { showMeasuring(m_document, *this); });
-    menu.addAction(tr("&Tasting…"), QKeySequence(tr("Ctrl+T")), this, [this] { showTasting(m_document, m_questions, *this); });
+    menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
+    menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
+    menu.addSeparator();
     menu.addAction(tr("&Keep this version"), QKeySequence(tr("Ctrl+K")), this, [this] {
-        auto* dock = findChild<QDockWidget*>(QStringLiteral("versions"));
-        dock->show();
-        dock->raise();
+        bringUp(*m_versionsDock);
         m_versions->askForName();
     });
-    menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });
     menu.addAction(tr("Com&pare…"), QKeySequence(tr("Ctrl+Shift+D")), this, [this] { showComparing(m_document, *this); });
-    menu.addAction(tr("Ca&talogue…"), QKeySequence(tr("Ctrl+I")), this, &MainWindow::catalogueWanted);
+    menu.addAction(tr("Tast&ing…"), QKeySequence(tr("Ctrl+T")), this, [this] { showTasting(m_document, m_questions, *this); });
     menu.addAction(tr("&Notebook"), QKeySequence(tr("Ctrl+L")), this, [this] {
-        m_notebookDock->show();
-        m_notebookDock->raise();
+        bringUp(*m_notebookDock);
         m_notebook->goToSearch();
     });
-    menu.addAction(m_derivations->openAction());
-    menu.addAction(
-        tr("Two met&hods for the freezing point…"), QKeySequence(tr("Ctrl+Shift+T")), this, [this] { showMethods(m_document, *this); });
-    menu.addAction(tr("E&xercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, *this); });
-    connect(m_derivations, &DerivationWindow::sourceChosen, this, [this](Source source) { showSources(*this, source); });
     menu.addSeparator();
     menu.addAction(tr("Add a &recipe as ingredient…"), m_files, &FileActions::linkRecipe);
     menu.addAction(tr("&Add component"), m_sheet, &RecipeSheet::addComponent);
@@ -110,7 +123,6 @@ void MainWindow::buildViewMenu(QMenu& menu)
         menu.addAction(dock->toggleViewAction());
     menu.addSeparator();
     menu.addAction(tr("&Lay out afresh"), this, &MainWindow::layOutAfresh);
-    menu.addAction(m_projector->openAction());
     menu.addSeparator();
 
     auto* group = new QActionGroup(&menu);
