@@ -38,6 +38,8 @@ Result<std::string> sheetIn(const Arguments& arguments)
     if (!recipe)
         return failure(recipe.error());
     const ExerciseSheet sheet = exercisesFor(*recipe, *catalogue, conditionsOf(*recipe), *seed);
+    if (sheet.reason)
+        return failure(*sheet.reason);
     const bool hasSolutions = arguments.has(QStringLiteral("solutions"));
     return arguments.has(QStringLiteral("json")) ? exercisesJson(sheet, hasSolutions) : exercisesText(sheet, hasSolutions);
 }

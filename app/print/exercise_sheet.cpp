@@ -64,6 +64,8 @@ Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)
         const Exercise& exercise = sheet.exercises[i];
         section.blocks.push_back({TextBlock{headingOf(exercise, i), TextStyle::Heading}, betweenExercises_em, true});
         section.blocks.push_back({TextBlock{plain(exercise.question)}, betweenParts_em, true});
+        for (const Sentence& line : exercise.given)
+            section.blocks.push_back({TextBlock{plain(line)}, betweenParts_em, true});
         section.blocks.push_back({WritingBlock{{Words::tr("Working"), Words::tr("Answer")}}, 0.0});
     }
     return section;

@@ -31,6 +31,7 @@ bool ExerciseProgress::isRight() const
 ExercisePane::ExercisePane(QWidget* parent)
     : QWidget(parent)
     , m_question(new QLabel)
+    , m_given(new InkLabel(InkLabel::Plain))
     , m_answerRow(new QWidget)
     , m_answer(new QLineEdit)
     , m_verdict(new InkLabel(InkLabel::Plain))
@@ -44,6 +45,7 @@ ExercisePane::ExercisePane(QWidget* parent)
     m_question->setWordWrap(true);
     m_question->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_question->setFont(titleFont(font()));
+    m_given->setObjectName(QStringLiteral("given"));
     m_answer->setObjectName(QStringLiteral("answer"));
     m_answer->setFixedWidth(answerWidth_px);
     m_answer->setMinimumHeight(targetHeight_px);
@@ -68,6 +70,7 @@ ExercisePane::ExercisePane(QWidget* parent)
     m_lines->setContentsMargins(groupSpace, closeSpace, groupSpace, groupSpace);
     m_lines->setSpacing(groupSpace);
     m_lines->addWidget(m_question);
+    m_lines->addWidget(m_given);
     m_lines->addWidget(m_answerRow);
     m_lines->addWidget(m_verdict);
     m_hints->setSpacing(closeSpace);
@@ -92,6 +95,10 @@ void ExercisePane::show(const Exercise& exercise, ExerciseProgress& progress)
     m_exercise = exercise;
     m_progress = &progress;
     m_question->setText(plain(exercise.question));
+    QStringList given;
+    for (const Sentence& line : exercise.given)
+        given << plain(line);
+    m_given->setText(given.join(QLatin1Char('\n')));
     m_answerRow->show();
     m_answer->setText(progress.typed);
     m_answer->setPlaceholderText(tr("a number and its unit"));
@@ -102,6 +109,7 @@ void ExercisePane::showNone(const QString& why)
 {
     m_progress = nullptr;
     m_question->setText(why);
+    m_given->setText({});
     m_answerRow->hide();
     m_verdict->setText({});
     showProgress();

@@ -57,6 +57,7 @@ private:
     Exercise m_exercise;
     ExerciseProgress* m_progress = nullptr;
     QLabel* m_question;
+    InkLabel* m_given;
     QWidget* m_answerRow;
     QLineEdit* m_answer;
     InkLabel* m_verdict;

@@ -190,7 +190,8 @@ void ExercisesWindow::follow()
 {
     ExerciseSheet now = exercisesFor(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions, m_sheet.seed);
     const bool isFirst = m_progress.empty();
-    const bool isUnchanged = !isFirst && std::ranges::equal(now.exercises, m_sheet.exercises, isSame);
+    const bool isUnchanged =
+        !isFirst && std::ranges::equal(now.exercises, m_sheet.exercises, isSame) && now.reason == m_sheet.reason;
     m_sheet = std::move(now);
     m_rows->setText(rowsOf(m_sheet));
     if (isUnchanged)
@@ -254,7 +255,8 @@ void ExercisesWindow::showExercise()
 {
     const int row = m_list->currentRow();
     if (row < 0)
-        m_pane->showNone(tr("There is nothing to ask about yet: put water and sugar in the recipe."));
+        m_pane->showNone(
+            m_sheet.reason ? plain(*m_sheet.reason) : tr("There is nothing to ask about yet: put water and sugar in the recipe."));
     else
         m_pane->show(m_sheet.exercises[std::size_t(row)], m_progress[std::size_t(row)]);
     m_page->verticalScrollBar()->setValue(0);
@@ -267,8 +269,11 @@ Result<Handout> ExercisesWindow::handout() const
         return failure(chosen.error());
     std::vector<ExerciseSheet> sheets;
     const auto& [first, last] = *chosen;
-    for (std::uint64_t i = 0; i <= last - first; ++i)
+    for (std::uint64_t i = 0; i <= last - first; ++i) {
         sheets.push_back(exercisesFor(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions, first + i));
+        if (sheets.back().reason)
+            return failure(*sheets.back().reason);
+    }
     return handoutOf(sheets, nameOnPaper(m_document), m_choice->solutions());
 }
 

@@ -84,6 +84,8 @@ StepContent contentOf(const WorkingStep& step)
         if (!isSame(symbol, step.result) && !isIn(terms, symbol))
             add(symbol, symbol.figure);
     }
+    for (const Symbol& general : generalSymbolsOf(step.formula))
+        content.symbols.push_back({general, {}, plain(general.meaning), {}});
     for (const SeriesTerm& term : terms)
         content.terms.push_back({plain(term.label), withValues(term.formula), plain(term.source), figureIn(term)});
     return content;

@@ -40,6 +40,7 @@ struct RowAnalysis {
     MassFraction share;  // of the whole mix
     Ribbon ribbon{};
     std::optional<Sentence> problem;  // why the row counts for nothing, or only in part
+    std::string unknownName = {};     // as typed, where nothing is known by that name
 };
 
 /// Per gram of the whole mix.

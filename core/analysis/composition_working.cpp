@@ -28,8 +28,8 @@ void recordVolume(Workings& workings, const Recipe& recipe, const std::vector<st
         volume.figure = part.keyOf("volume_ml_20c");
         terms.push_back({recipe.components[i].name, volume});
     }
-    working.found(volumeSymbol(found.volume_20c, "mix", {20.0}), series("i", Symbol{"V", "i", 0.0, "mL", {}}, std::move(terms)),
-        Source::Definition);
+    working.found(volumeSymbol(found.volume_20c, "mix", {20.0}),
+        series("i", Symbol{"V", "i", 0.0, "mL", phrase("volume of each component")}, std::move(terms)), Source::Definition);
 }
 
 void recordFinishedVolume(Workings& workings, const Recipe& recipe, const std::vector<std::size_t>& chosen, const Analysis& found)
@@ -48,8 +48,10 @@ void recordFinishedVolume(Workings& workings, const Recipe& recipe, const std::v
     workings.of("finished_volume_ml_20c")
         .found({"V", "finished", found.finishedVolume.value, "mL", phrase("volume at 20 °C with its air")},
             volume
-                + series(
-                    "i", Symbol{"V", "i", 0.0, "mL", {}} * (Symbol{"o", "i", 0.0, "%", {}} / Formula(100.0)), std::move(terms)),
+                + series("i",
+                    Symbol{"V", "i", 0.0, "mL", phrase("volume of each component")}
+                        * (Symbol{"o", "i", 0.0, "%", phrase("air beaten into each")} / Formula(100.0)),
+                    std::move(terms)),
             Source::Definition);
 }
 
@@ -130,7 +132,12 @@ void recordUncertainty(Workings& workings, const std::vector<std::size_t>& chose
     const Symbol variance{"σ²", "", sugarsVariance_g2, "g²", phrase("variance of the mass of the sugars")};
     const Symbol deviation{"σ", "", std::sqrt(sugarsVariance_g2), "g", phrase("standard deviation of the mass of the sugars")};
     working
-        .found(variance, series("i", power(generalMass() * Formula(Symbol{"s", "i", 0.0, "g/g", {}}), 2.0), std::move(terms)),
+        .found(variance,
+            series("i",
+                power(generalMass()
+                          * Formula(Symbol{"s", "i", 0.0, "g/g", phrase("standard deviation of the sugars in a gram of each")}),
+                    2.0),
+                std::move(terms)),
             Source::Spread)
         .range = phrase("Rows stray independently; one with a measured °Bx does not stray.");
     working.found(deviation, root(variance), Source::Definition);

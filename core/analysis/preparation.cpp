@@ -62,6 +62,7 @@ private:
         const Ingredient* ingredient = nullptr;
         bool isMix = false;  // of another component or a linked recipe
         std::optional<Sentence> problem;
+        std::string unknownName = {};
     };
 
     void prepare(std::size_t index)
@@ -114,6 +115,7 @@ private:
                 result.how = mass->how;
             }
             result.problem = std::move(meaning.problem);
+            result.unknownName = std::move(meaning.unknownName);
         } else {
             prepared.ingredient = meaning.isMix ? nullptr : meaning.ingredient;
             result.ingredientId = meaning.ingredient->id;
@@ -167,7 +169,8 @@ private:
         if (named == m_recipe.components.end())
             return {nullptr, false,
                 phrase("Unknown ingredient “{0}”: it counts for nothing. Choose one from the list, or correct the name.",
-                    row.ingredient)};
+                    row.ingredient),
+                row.ingredient};
         const auto index = static_cast<std::size_t>(named - m_recipe.components.begin());
         if (const auto begins = std::find(m_chain.begin(), m_chain.end(), index); begins != m_chain.end()) {
             std::string chain;

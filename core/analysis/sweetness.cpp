@@ -43,7 +43,10 @@ void record(Working& working, const Mix& mix, double sweetness_percent)
                     * Symbol{"f", part.subscript, sweetness.relative, "", phrase("sweetness of {0} against sucrose", part.label)}});
     }
     WorkingStep& step = working.found({"S", "", sweetness_percent, "%", phrase("sucrose solution that is as sweet")},
-        series("i", 100.0 * (generalMass() / massOfMix(mix, working)) * Symbol{"f", "i", 0.0, "", {}}, std::move(terms)),
+        series("i",
+            100.0 * (generalMass() / massOfMix(mix, working))
+                * Symbol{"f", "i", 0.0, "", phrase("sweetness of each against sucrose")},
+            std::move(terms)),
         Source::Sweetness);
     step.range = phrase("For mixes as strong as desserts are; weaker ones taste less sweet when cold.");
     step.uncertainty = phrase("A fifth of the figure either way: sources scatter, and so do tongues.");

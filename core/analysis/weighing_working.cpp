@@ -63,7 +63,12 @@ void recordSpread(Working& working, const PreparedComponent& prepared, const Com
         terms.push_back({row.analysis.text, power(massOfRow(i) * Formula(spread), 2.0), row.ingredient->source});
     }
     working.found({"σ²", "", prepared.sugarsVariance_g2, "g²", phrase("variance of the mass of the sugars")},
-        series("i", power(generalMass() * Formula(Symbol{"s", "i", 0.0, "g/g", {}}), 2.0), std::move(terms)), Source::Spread);
+        series("i",
+            power(
+                generalMass() * Formula(Symbol{"s", "i", 0.0, "g/g", phrase("standard deviation of the sugars in a gram of each")}),
+                2.0),
+            std::move(terms)),
+        Source::Spread);
 }
 
 Symbol shareOfLoss(const char* subscript, double share, Sentence meaning)
@@ -141,8 +146,9 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
                     Source::Recipe)
                 .origin = prepared.rows[i].analysis.problem;
     }
-    const Symbol generalContent{"c", "i", 0.0, "g/g", {}};
+    const Symbol generalRow{"m", "i", 0.0, "g", phrase("a row's mass")};
     for (const MixPart& part : mixParts()) {
+        const Symbol generalContent{"c", "i", 0.0, "g/g", phrase("the row's share of {0}", part.label)};
         std::vector<SeriesTerm> terms;
         for (std::size_t i = 0; i < prepared.rows.size(); ++i) {
             const RowAnalysis& row = prepared.rows[i].analysis;
@@ -156,7 +162,7 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
         }
         Working& working = workings.of(part.figure, home);
         WorkingStep& step = working.found(withoutFigure(massOf(part, prepared.weighedOut, working)),
-            series("i", generalMass() * Formula(generalContent), std::move(terms)), Source::Catalogue);
+            series("i", generalRow * Formula(generalContent), std::move(terms)), Source::Catalogue);
         step.origin = phrase("Rows that hold none are left out.");
     }
     recordSpread(workings.of(std::string(figureOfSpread), home), prepared, recipe.components[component], massOfRow);

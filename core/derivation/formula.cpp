@@ -1,5 +1,7 @@
 #include "derivation/formula.h"
 
+#include "derivation/sum_digits.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -145,6 +147,19 @@ Formula series(std::string index, Formula body, std::vector<SeriesTerm> terms)
     return Series{std::move(index), std::make_shared<const Formula>(std::move(body)), std::move(terms)};
 }
 
+namespace {
+
+void alignValues(Formula& written, const Symbol* kept)
+{
+    auto& operation = std::get<Operation>(written.node);
+    if (operation.op == Operator::Sum)
+        alignDecimals(written);
+    else if (operation.op == Operator::Equals && kept)
+        alignDecimals(operation.parts[1], Number{kept->value, kept->unit, true, kept->decimals});
+}
+
+}  // namespace
+
 Formula withValues(const Formula& formula, const Symbol* kept)
 {
     return std::visit(Overloaded{[](const Number& number) -> Formula { return number; },
@@ -156,7 +171,9 @@ Formula withValues(const Formula& formula, const Symbol* kept)
                           [&](Operation operation) -> Formula {
                               for (Formula& part : operation.parts)
                                   part = withValues(part, kept);
-                              return operation;
+                              Formula written = std::move(operation);
+                              alignValues(written, kept);
+                              return written;
                           },
                           [&](Series sum) -> Formula {
                               for (SeriesTerm& term : sum.terms)
@@ -199,6 +216,23 @@ std::vector<Symbol> symbolsOf(const Formula& formula)
 {
     std::vector<Symbol> symbols;
     collect(formula, symbols);
+    return symbols;
+}
+
+std::vector<Symbol> generalSymbolsOf(const Formula& formula)
+{
+    std::vector<Symbol> symbols;
+    if (const auto* operation = std::get_if<Operation>(&formula.node)) {
+        for (const Formula& part : operation->parts) {
+            for (Symbol& symbol : generalSymbolsOf(part))
+                if (std::ranges::none_of(symbols, [&](const Symbol& known) { return isSame(known, symbol); }))
+                    symbols.push_back(std::move(symbol));
+        }
+    } else if (const auto* sum = std::get_if<Series>(&formula.node)) {
+        for (Symbol& symbol : symbolsOf(*sum->body))
+            if (symbol.subscript == sum->index)
+                symbols.push_back(std::move(symbol));
+    }
     return symbols;
 }
 

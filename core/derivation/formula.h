@@ -82,7 +82,8 @@ Formula equation(Formula left, Formula right);
 Formula polynomial(const std::vector<double>& coefficients, const Formula& x);
 Formula series(std::string index, Formula body, std::vector<SeriesTerm> terms);
 
-/// The formula with every symbol but `kept` replaced by its value; sums over an index are written out.
+/// The formula with every symbol but `kept` replaced by its value; sums over an index are written out. Values in a sum get as many decimals as
+/// make them add up to the result `kept` as it is shown.
 Formula withValues(const Formula& formula, const Symbol* kept = nullptr);
 
 /// What a formula amounts to with its symbols' values; none where a named function stands in it.
@@ -90,6 +91,9 @@ std::optional<double> valueOf(const Formula& formula);
 
 /// The symbols that have a value here, each once, in the order in which they stand.
 std::vector<Symbol> symbolsOf(const Formula& formula);
+
+/// What stands for any of the terms in sums over an index ("m_i"), each once, with its meaning: the legend of the sums.
+std::vector<Symbol> generalSymbolsOf(const Formula& formula);
 
 /// The longest list of terms in the formula; none if there is no sum over an index.
 const std::vector<SeriesTerm>* termsOf(const Formula& formula);

@@ -56,6 +56,8 @@ std::string withoutTrailingZeros(std::string text)
     return text;
 }
 
+std::string withDecimals(int decimals, double size) { return fmt::format("{:.{}f}", roundedTo(decimals, size), decimals); }
+
 std::string digitsOf(const Number& number)
 {
     const double size = std::abs(number.value);
@@ -66,12 +68,11 @@ std::string digitsOf(const Number& number)
     if (!number.isValue)
         return exactNumber(size);
     if (number.decimals)
-        return fmt::format("{:.{}f}", size, *number.decimals);
+        return withDecimals(*number.decimals, size);
     if (size < 1e-4 || size >= 1e9)
         return fmt::format("{:.3g}", size);
     const int before = static_cast<int>(std::floor(std::log10(size))) + 1;
-    return withoutTrailingZeros(
-        fmt::format("{:.{}f}", size, std::max(significantDigits - before, before >= significantDigits ? 1 : 0)));
+    return withoutTrailingZeros(withDecimals(std::max(significantDigits - before, before >= significantDigits ? 1 : 0), size));
 }
 
 class Writer {

@@ -96,6 +96,8 @@ void writeSymbols(std::string& page, const WorkingStep& step)
         if (!isSame(symbol, step.result) && !isInTerms(symbol))
             write(page, indent, lineOf(symbol));
     }
+    for (const Symbol& symbol : generalSymbolsOf(step.formula))
+        write(page, indent, lineOf(symbol));
     for (const SeriesTerm& term : terms) {
         const std::string source = term.source.empty() ? "" : "  (" + term.source + ")";
         write(page, indent + "- ", term.label + ": " + textOf(withValues(term.formula)) + source);

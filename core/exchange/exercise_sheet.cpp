@@ -11,7 +11,10 @@ namespace firn {
 
 namespace {
 
-std::string answerOf(const ExpectedAnswer& answer) { return fmt::format("{:.{}f} {}", answer.value, answer.decimals, answer.unit); }
+std::string answerOf(const ExpectedAnswer& answer)
+{
+    return english(phrase("{0} {1}", Figure{answer.value, answer.decimals}, answer.unit));
+}
 
 std::string lineOf(const Row& row)
 {
@@ -26,7 +29,11 @@ Json exerciseJson(const Exercise& exercise, bool hasSolutions)
     Json hints = Json::array();
     for (const Sentence& hint : exercise.hints)
         hints.push_back(english(hint));
-    Json json{{"name", nameOf(exercise.kind)}, {"question", english(exercise.question)}, {"hints", std::move(hints)}};
+    Json given = Json::array();
+    for (const Sentence& line : exercise.given)
+        given.push_back(english(line));
+    Json json{{"name", nameOf(exercise.kind)}, {"question", english(exercise.question)}, {"given", std::move(given)},
+        {"hints", std::move(hints)}};
     if (!hasSolutions)
         return json;
     json["answer"] = exercise.answer.value;
@@ -49,10 +56,14 @@ std::string exercisesText(const ExerciseSheet& sheet, bool hasSolutions)
     for (std::size_t i = 0; i < sheet.exercises.size(); ++i) {
         const Exercise& exercise = sheet.exercises[i];
         page += fmt::format("\n{}. {}\n{}\n", i + 1, nameOf(exercise.kind), printable(english(exercise.question)));
+        for (const Sentence& line : exercise.given)
+            page += fmt::format("  {}\n", printable(english(line)));
         if (hasSolutions)
             page += "\n" + stepsText(exercise.solution) + fmt::format("\nAnswer: {}\n", answerOf(exercise.answer));
     }
-    if (sheet.exercises.empty())
+    if (sheet.reason)
+        page += "\n" + printable(english(*sheet.reason)) + "\n";
+    else if (sheet.exercises.empty())
         page += "\nThere is nothing to ask about: put water and sugar in the recipe.\n";
     return page;
 }

@@ -57,6 +57,8 @@ struct TypedAnswer {
 Result<TypedAnswer> typedAnswer(std::string_view typed)
 {
     std::string_view text = trimmed(typed);
+    if (text.empty())
+        return failure(phrase("Type an answer first."));
     double sign = 1.0;
     for (const std::string_view mark : {std::string_view("-"), std::string_view("−"), std::string_view("+")}) {
         if (text.starts_with(mark)) {
@@ -69,6 +71,26 @@ Result<TypedAnswer> typedAnswer(std::string_view typed)
     if (!number)
         return failure(phrase("“{0}” is no answer: type a number and its unit, such as 26 % or -2.7 °C.", shortened(typed)));
     return TypedAnswer{sign * number->value, lowered(trimmed(text.substr(number->length)))};
+}
+
+constexpr double slipOfTheLastBit = 1e-9;  // as near as the tolerance is near enough, whatever the last bit says
+
+Judgement right(const ExpectedAnswer& expected, bool hasUnit)
+{
+    const Figure exact{expected.value, std::max(expected.decimals, 1)};
+    const Figure tolerance{expected.tolerance, expected.tolerance == std::floor(expected.tolerance) ? 0 : 1};
+    if (hasUnit)
+        return {Verdict::Right, phrase("Right. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+    return {Verdict::RightButNoUnit,
+        phrase("Right, in {1}. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+}
+
+Judgement beside(bool isLess, bool isTemperature)
+{
+    if (isTemperature)
+        return isLess ? Judgement{Verdict::TooLow, phrase("Colder than it is.")}
+                      : Judgement{Verdict::TooHigh, phrase("Warmer than it is.")};
+    return isLess ? Judgement{Verdict::TooLow, phrase("Too low.")} : Judgement{Verdict::TooHigh, phrase("Too high.")};
 }
 
 }  // namespace
@@ -87,14 +109,18 @@ Result<Judgement> judge(std::string_view typed, const ExpectedAnswer& expected)
             return Judgement{Verdict::WrongUnit, phrase("The answer is wanted in {0}.", expected.unit)};
         value *= spelling->factor;
     }
-    // As near as the tolerance, whatever the last bit says.
-    if (std::abs(value - expected.value) <= expected.tolerance * (1.0 + 1e-9)) {
-        if (answer->unit.empty())
-            return Judgement{Verdict::RightButNoUnit, phrase("Right, in {0}.", expected.unit)};
-        return Judgement{Verdict::Right, phrase("Right.")};
-    }
-    return value < expected.value ? Judgement{Verdict::TooLow, phrase("Too low.")}
-                                  : Judgement{Verdict::TooHigh, phrase("Too high.")};
+    const auto isNear = [&](double candidate, double sought) {
+        return std::abs(candidate - sought) <= expected.tolerance * (1.0 + slipOfTheLastBit);
+    };
+    if (isNear(value, expected.value))
+        return right(expected, !answer->unit.empty());
+    if (expected.byOtherMethod && isNear(value, *expected.byOtherMethod))
+        return Judgement{Verdict::OtherMethod, phrase("That is the other method.")};
+    if (isNear(-value, expected.value))
+        return Judgement{Verdict::SignLost, phrase("Mind the sign.")};
+    if (expected.unit.starts_with('%') && isNear(100.0 * value, expected.value))
+        return Judgement{Verdict::Fraction, phrase("In percent, please: that is a fraction.")};
+    return beside(value < expected.value, expected.unit == "°C");
 }
 
 }  // namespace firn

@@ -1,6 +1,7 @@
 #include "explain/explain.h"
 
 #include "explain/figures.h"
+#include "units/text.h"
 
 namespace firn {
 
@@ -10,6 +11,18 @@ ExplainedAnalysis analyseWithWorkings(const Recipe& recipe, const Catalogue& cat
     ExplainedAnalysis result;
     result.analysis = analyse(recipe, catalogue, conditions, component, stepsDone, &result.workings);
     return result;
+}
+
+std::optional<Sentence> reasonNotToTeach(const Analysis& analysis)
+{
+    for (const auto& rows : analysis.components) {
+        for (const RowAnalysis& row : rows) {
+            if (!row.unknownName.empty())
+                return phrase(
+                    "“{0}” is not known and would count for nothing: choose it from the list first.", shortened(row.unknownName));
+        }
+    }
+    return std::nullopt;
 }
 
 Result<Derivation> explain(const std::string& figure, const Workings& workings)

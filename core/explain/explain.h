@@ -22,6 +22,9 @@ struct ExplainedAnalysis {
 ExplainedAnalysis analyseWithWorkings(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions,
     std::optional<std::size_t> component = {}, std::optional<std::size_t> stepsDone = {});
 
+/// Why a class cannot reckon with the recipe: nothing is known about one of its rows. None where all are known.
+std::optional<Sentence> reasonNotToTeach(const Analysis& analysis);
+
 /// The derivation of a figure. Beside the figures of the report there are those that steps refer to, such as "constituents_g.protein" and
 /// "components[1].water_g". Fails on a key that is none, naming those near to it, and on a figure that this recipe does not have.
 Result<Derivation> explain(const std::string& figure, const Workings& workings);

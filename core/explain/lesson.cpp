@@ -1,5 +1,6 @@
 #include "explain/lesson.h"
 
+#include "derivation/formula_text.h"
 #include "explain/lesson_pages.h"
 #include "explain/lesson_steps.h"
 #include "mix/symbols.h"
@@ -10,7 +11,14 @@ namespace firn {
 
 namespace {
 
-const char* const iceAtServing = "texture.ice_percent_at_serving";
+/// The name of a kind of dessert at the start of a sentence.
+std::string capitalised(std::string_view name)
+{
+    std::string text(name);
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text;
+}
 
 void fillNothing(LessonPage&, const ExplainedAnalysis&) {}
 
@@ -21,10 +29,12 @@ void fillSugars(LessonPage& page, const ExplainedAnalysis& explained)
     const Constituent most = *std::ranges::max_element(sugarKinds, {}, [&](Constituent c) { return analysis.mix[c].value; });
     page.steps = chosenSteps(explained.workings, partOf(most).figure);
     append(page.steps, allSteps(explained.workings, "percent.sugars"));
-    if (const TradeBand* band = tradeBandOf(analysis.texture.textureClass))
+    if (const TradeBand* band = tradeBandOf(analysis.texture.textureClass)) {
         page.conclusions.push_back(
-            phrase("The trade makes {0} with {1} to {2} % sugars ({3}).", std::string(nameOf(band->textureClass)),
-                Figure{percent(band->low), 0}, Figure{percent(band->high), 0}, std::string(band->source)));
+            phrase("This mix: {0} %. {1} usually has {2} to {3} % sugars.", Figure{percent(analysis.shares.sugars), 1},
+                capitalised(nameOf(band->textureClass)), Figure{percent(band->low), 0}, Figure{percent(band->high), 0}));
+        page.conclusions.push_back(phrase("Source of that band: {0}.", std::string(band->source)));
+    }
 }
 
 void fillTotalSolids(LessonPage& page, const ExplainedAnalysis& explained)
@@ -82,26 +92,6 @@ void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
                 Figure{analysis.freezing.freezingPoint->temperature.value, 1}, Figure{analysis.textbook->freezingPoint.value, 1}));
 }
 
-/// The steps to the point of the curve from which the ice at serving was taken, and then to that.
-std::vector<WorkingStep> stepsToIce(const Workings& workings)
-{
-    std::vector<WorkingStep> steps = allSteps(workings, iceAtServing);
-    if (steps.empty())
-        return steps;
-    const std::vector<Symbol> symbols = symbolsOf(steps.back().formula);
-    const auto isOfCurve = [](const Symbol& symbol) {
-        return symbol.figure.starts_with("freezing_curve[") && symbol.figure.ends_with("ice_percent_of_mass");
-    };
-    const auto ofCurve = std::ranges::find_if(symbols, isOfCurve);
-    if (ofCurve == symbols.end())
-        return steps;
-    std::vector<WorkingStep> all = allSteps(workings, ofCurve->figure);
-    const bool isInterpolated = std::ranges::count_if(symbols, isOfCurve) > 1;
-    if (isInterpolated)
-        append(all, std::move(steps));
-    return all;
-}
-
 void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
@@ -124,11 +114,53 @@ void fillSweetness(LessonPage& page, const ExplainedAnalysis& explained)
         page.conclusions.push_back(*page.steps.back().uncertainty);
 }
 
+/// An edge of the serving window, and what its ice and its temperature are called on the page.
+struct Edge {
+    const char* ice;
+    const char* temperature;
+    std::optional<Firmness> begins;
+};
+
+/// Both edges are reckoned alike: on one page their symbols need names of their own.
+void addEdge(LessonPage& page, const Workings& workings, const char* figure, const Edge& edge)
+{
+    for (WorkingStep& step : allSteps(workings, figure)) {
+        page.steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
+            const std::string name = textOf(symbol);
+            if (name == "x_wanted") {
+                symbol.subscript = edge.ice;
+            } else if (name == "t") {
+                symbol.subscript = edge.temperature;
+                if (edge.begins && !symbol.meaning.values.empty())
+                    symbol.meaning = phrase("temperature at which {0} % of the mix is ice ({1} begins)",
+                        symbol.meaning.values.front(), std::string(nameOf(*edge.begins)));
+            }
+        }));
+    }
+}
+
+/// docs/models.md: the source gives the water that is frozen, the program goes by the ice in the mix.
+void addScoopable(LessonPage& page, const Analysis& analysis)
+{
+    constexpr double leastSolids_percent = 35.0, mostSolids_percent = 40.0;
+    page.conclusions.push_back(phrase("Scoopable: 38 to 46 % of the mix is ice. From 65 to 70 % of the water (M. Mullan, teaching "
+                                      "article on freezing curves), for mixes of 35 to 40 % solids."));
+    const double solids_percent = percent(analysis.shares.totalSolids);
+    if (solids_percent < leastSolids_percent || solids_percent > mostSolids_percent)
+        page.conclusions.push_back(
+            phrase("This mix has {0} % solids: outside that range the 38 to 46 % are a guess.", Figure{solids_percent, 1}));
+}
+
 void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
 {
-    page.steps = chosenSteps(explained.workings, "texture.serving_window_c.warmest");
-    append(page.steps, chosenSteps(explained.workings, "texture.serving_window_c.coldest"));
-    page.conclusions = explained.analysis.texture.reasons;
+    const Texture& texture = explained.analysis.texture;
+    const auto softest = softestToServe(texture.textureClass);
+    addEdge(page, explained.workings, "texture.serving_window_c.warmest", {"least", "warmest", softest});
+    addEdge(page, explained.workings, "texture.serving_window_c.coldest",
+        {"most", "most", softest ? std::optional(Firmness::Firm) : std::nullopt});
+    page.conclusions = texture.reasons;
+    if (texture.servingWindow && softest == Firmness::Scoopable)
+        addScoopable(page, explained.analysis);
     page.conclusions.insert(
         page.conclusions.end(), explained.analysis.texture.faults.begin(), explained.analysis.texture.faults.end());
 }
@@ -174,11 +206,13 @@ const std::vector<Topic>& allTopics()
             phrase("An egg floats in a mix that is denser than the egg, and the denser the mix, the more of its shell shows."),
             canBeRead, fillEgg, LessonPicture::Egg},
         {T::FreezingPoint, phrase("Water activity and the freezing point"),
-            phrase("Whatever is dissolved keeps water from turning to ice: the more particles, the lower it begins to freeze."),
+            phrase("Whatever is dissolved keeps water from turning to ice: the more particles, the colder it must get before ice "
+                   "forms."),
             freezes, fillFreezingPoint},
         {T::FreezingCurve, phrase("The freezing curve and what stays liquid"),
-            phrase("Ice is pure water: as it forms, the liquid that is left grows stronger and freezes lower and lower."), freezes,
-            fillFreezingCurve, LessonPicture::FreezingCurve},
+            phrase(
+                "Ice is pure water: as it forms, the liquid that is left grows stronger and needs more and more cold to freeze."),
+            freezes, fillFreezingCurve, LessonPicture::FreezingCurve},
         {T::Spirit, phrase("Why does spirit keep it soft?"),
             phrase("Alcohol does not freeze in a freezer, and its many small molecules keep more water liquid."),
             [](const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }, fillSpirit,
@@ -221,6 +255,7 @@ LessonPage lessonPage(LessonTopic topic, const ExplainedAnalysis& explained)
     page.title = entry.title;
     page.idea = entry.idea;
     page.picture = entry.picture;
+    page.reservation = reasonNotToTeach(explained.analysis);
     entry.fill(page, explained);
     return page;
 }

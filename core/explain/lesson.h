@@ -32,6 +32,7 @@ struct LessonPage {
     LessonPicture picture = LessonPicture::None;
     std::optional<FreezingCurve> beside = {};  // the second curve of FreezingCurves: the mix without its alcohol
     std::optional<Sentence> caption = {};      // of the picture
+    std::optional<Sentence> reservation = {};  // for the foot of the page: a row that nothing is known about
 };
 
 /// The pages that the recipe has the stuff for, in order: none on milk without milk, none on spirit without alcohol. Never empty.

@@ -40,8 +40,16 @@ void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addi
     working.found(
         reached, 100.0 * ((isStronger ? sugarsInMix + Formula(amount) : sugarsInMix) / Formula(whole)), Source::Definition);
     page.steps.insert(page.steps.end(), working.steps().begin(), working.steps().end());
-    page.conclusions.push_back(phrase("{0} g of {1} take the mix from {2} to {3} % sugars.", Figure{added.value, 0}, addition.name,
-        Figure{now.value, 1}, Figure{wanted.value, 1}));
+    page.conclusions.push_back(phrase("To reach {0} % sugars: add {1} g of {2}. Now it has {3} %.", Figure{wanted.value, 1},
+        Figure{added.value, 0}, addition.name, Figure{now.value, 1}));
+}
+
+Sentence aimToSet(const SpiritExcess& excess, Celsius freezer)
+{
+    const Figure cold{freezer.value, 0}, water{excess.waterToAdd.value, 0};
+    return excess.spiritToRemove ? phrase("To set at {0} °C: take out {1} mL of a spirit of 40 % vol, or add {2} g of water.", cold,
+               Figure{excess.spiritToRemove->value, 0}, water)
+                                 : phrase("To set at {0} °C: add {1} g of water.", cold, water);
 }
 
 }  // namespace
@@ -60,7 +68,7 @@ void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
     const MassFraction middle{0.5 * (band.low.value + band.high.value)};
     const Symbol low{"w", "low", percent(band.low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
     const Symbol high{"w", "high", percent(band.high), "%", phrase("the most")};
-    const Symbol wanted{"w", "wanted", percent(middle), "%", phrase("sugars in the middle of the trade's band")};
+    const Symbol wanted{"w", "wanted", percent(middle), "%", phrase("sugars to reach: the middle of the band of the trade")};
     Working working;
     working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
     page.steps = working.steps();
@@ -72,7 +80,10 @@ void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
     if (added && added->value >= tooLittleToWeigh_g)
         fillSquare(page, analysis, addition, wanted, *added);
     else
-        page.conclusions.push_back(phrase("The mix is there already: it has {0} %.", Figure{percent(analysis.shares.sugars), 1}));
+        page.conclusions.push_back(phrase("To reach {0} % sugars: the mix is there already, it has {1} %.", Figure{wanted.value, 1},
+            Figure{percent(analysis.shares.sugars), 1}));
+    if (analysis.texture.spiritExcess)
+        page.conclusions.push_back(aimToSet(*analysis.texture.spiritExcess, analysis.conditions.freezerAt));
 }
 
 }  // namespace firn

@@ -25,7 +25,8 @@ WithoutAlcohol withoutAlcohol(const Analysis& analysis)
     mix.amounts[Constituent::Ethanol] = {};
     other.curve = freezingCurve(mix, &other.workings);
     other.texture = texture(mix, other.curve,
-        {analysis.texture.process, analysis.overrun_percent, analysis.conditions.serveAt, analysis.conditions.freezerAt});
+        {analysis.texture.process, analysis.overrun_percent, analysis.conditions.serveAt, analysis.conditions.freezerAt},
+        &other.workings);
     return other;
 }
 
@@ -37,10 +38,11 @@ std::vector<WorkingStep> stepsWithout(const Workings& workings)
         step = retold(step, [](Symbol& symbol) {
             if (textOf(symbol) == "A") {
                 symbol.subscript = "without";
-                symbol.meaning = phrase("the same part without the alcohol");
+                symbol.meaning = phrase("how much the dissolved holds back the water without the alcohol");
             } else if (textOf(symbol) == "T_f") {
                 symbol.subscript = "without";
                 symbol.meaning = phrase("freezing point without the alcohol");
+                symbol.figure.clear();  // it is no figure of the recipe's
             }
         });
     }
@@ -63,34 +65,96 @@ std::optional<double> sucroseForAlcohol(const Workings& workings)
     return std::nullopt;
 }
 
-/// The ice of both in grams, since shares of two masses cannot be compared.
-void addIce(LessonPage& page, const ExplainedAnalysis& explained, const WithoutAlcohol& other)
+struct IceOfBoth {
+    Symbol with, without;
+};
+
+/// From the curve's own steps where it has a point at that temperature.
+bool addCurvesToIce(LessonPage& page, const Workings& workings, const Workings& other, const IceOfBoth& ice)
 {
-    const Analysis& analysis = explained.analysis;
-    const Figure serving{analysis.conditions.serveAt.value, 0};
+    std::vector<WorkingStep> steps = stepsToMassOfIce(workings), stepsOfOther = stepsToMassOfIce(other);
+    if (steps.empty() || stepsOfOther.empty())
+        return false;
+    for (WorkingStep& step : steps)
+        page.steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
+            if (textOf(symbol) == "m_ice")
+                symbol.meaning = ice.with.meaning;
+        }));
+    for (WorkingStep& step : stepsOfOther)
+        page.steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
+            if (textOf(symbol) == "m_ice") {
+                symbol.subscript = ice.without.subscript;
+                symbol.meaning = ice.without.meaning;
+            } else if (textOf(symbol) == "c") {
+                symbol.subscript = "without";
+                symbol.meaning = phrase("how many times stronger the liquid has become without the alcohol");
+            }
+        }));
+    return true;
+}
+
+/// From the shares of ice, which were interpolated between points of the curves.
+void addIceFromShares(LessonPage& page, const Analysis& analysis, const Texture& other, const IceOfBoth& ice)
+{
+    const Figure serving{analysis.conditions.serveAt.value, 1};
     const Symbol mass = massOfMix(analysis.mix, Working()), ethanol = massOf(Constituent::Ethanol, analysis.mix, Working());
     const Symbol share{
         "x", "ice", percent(analysis.texture.iceAtServing), "%", phrase("ice in the mix at {0} °C", serving), iceAtServing};
     const Symbol shareWithout{
-        "x", "without", percent(other.texture.iceAtServing), "%", phrase("ice in the mix without the alcohol at {0} °C", serving)};
-    const double ice_g = mass.value * analysis.texture.iceAtServing.value;
-    const double iceWithout_g = (mass.value - ethanol.value) * other.texture.iceAtServing.value;
-    const Symbol ice{"m", "ice", ice_g, "g", phrase("ice when it is served")};
-    const Symbol iceWithout{"m", "without", iceWithout_g, "g", phrase("ice when it is served without the alcohol")};
+        "x", "without", percent(other.iceAtServing), "%", phrase("ice in the mix without the alcohol at {0} °C", serving)};
+    Working working;
+    working.found(ice.with, mass * (share / 100.0), Source::FreezingCurve);
+    working.found(ice.without, (mass - Formula(ethanol)) * (shareWithout / 100.0), Source::FreezingCurve);
+    append(page.steps, working.steps());
+}
+
+Sentence effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
+{
+    constexpr double tooLittleToMatter_g = 1.0;  // judgement: what a kitchen scale can show
+    if (liquid_g < tooLittleToMatter_g)
+        return phrase("Too little alcohol to matter.");
+    const Figure liquid{liquid_g, 0}, serving{serveAt.value, 0};
+    switch (texture.firmness) {
+    case Firmness::Liquid:
+        return phrase("Without the alcohol, {0} g more of the water would be ice at {1} °C. It stays liquid.", liquid, serving);
+    case Firmness::Slush:
+    case Firmness::Hard:
+    case Firmness::Block:
+        return phrase("Without the alcohol, {0} g more of the water would be ice at {1} °C. It stays liquid between the crystals.",
+            liquid, serving);
+    case Firmness::Soft:
+    case Firmness::Scoopable:
+    case Firmness::Firm:
+        break;
+    }
+    return phrase("Without the alcohol, {0} g more of the water would be ice at {1} °C. It stays liquid between the crystals, "
+                  "and the spoon goes in.",
+        liquid, serving);
+}
+
+/// The ice of both in grams, since shares of two masses cannot be compared.
+void addIce(LessonPage& page, const ExplainedAnalysis& explained, const WithoutAlcohol& other)
+{
+    const Analysis& analysis = explained.analysis;
+    const double ice_g = analysis.mix.mass().value * analysis.texture.iceAtServing.value;
+    const double iceWithout_g = (analysis.mix.mass() - analysis.mix[Constituent::Ethanol]).value * other.texture.iceAtServing.value;
+    const IceOfBoth ice{{"m", "ice", ice_g, "g", phrase("ice when it is served")},
+        {"m", "without", iceWithout_g, "g", phrase("ice when it is served without the alcohol")}};
+    if (!addCurvesToIce(page, explained.workings, other.workings, ice))
+        addIceFromShares(page, analysis, other.texture, ice);
     const Symbol liquid{"Δm", "", iceWithout_g - ice_g, "g", phrase("water that the alcohol keeps liquid")};
     Working working;
-    working.found(ice, mass * (share / 100.0), Source::FreezingCurve);
-    working.found(iceWithout, (mass - Formula(ethanol)) * (shareWithout / 100.0), Source::FreezingCurve);
-    working.found(liquid, iceWithout - Formula(ice), Source::Definition);
+    working.found(liquid, ice.without - Formula(ice.with), Source::Definition);
     append(page.steps, working.steps());
 
+    const Celsius serveAt = analysis.conditions.serveAt;
+    page.conclusions.push_back(effectOf(liquid.value, analysis.texture, serveAt));
     page.conclusions.push_back(
-        phrase("At {0} °C {1} g of water stay liquid between the crystals that would be ice without the alcohol: "
-               "that is what lets the spoon in.",
-            serving, Figure{liquid.value, 0}));
-    page.conclusions.push_back(phrase("With its alcohol it is {0} at {1} °C, with {2} % ice; without it {3}, with {4} %.",
-        std::string(nameOf(analysis.texture.firmness)), serving, Figure{share.value, 0},
-        std::string(nameOf(other.texture.firmness)), Figure{shareWithout.value, 0}));
+        phrase("With its alcohol it is {0} at {1} °C, with {2} % ice. The same without the alcohol is {3}, with {4} %; the water "
+               "of the spirit stays.",
+            std::string(afterIs(analysis.texture.firmness)), Figure{serveAt.value, 0},
+            Figure{percent(analysis.texture.iceAtServing), 0}, std::string(afterIs(other.texture.firmness)),
+            Figure{percent(other.texture.iceAtServing), 0}));
 }
 
 }  // namespace
@@ -100,7 +164,7 @@ void fillSpirit(LessonPage& page, const ExplainedAnalysis& explained)
     const Analysis& analysis = explained.analysis;
     const WithoutAlcohol other = withoutAlcohol(analysis);
     page.beside = other.curve;
-    page.caption = phrase("The line: this mix. The dots: the same without its alcohol.");
+    page.caption = phrase("The line: this mix. The dots: the same without the alcohol; the water of the spirit stays.");
     page.steps = chosenSteps(explained.workings, "freezing_point_c", {"L_ethanol", "A"});
     append(page.steps, stepsWithout(other.workings));
 
@@ -108,7 +172,7 @@ void fillSpirit(LessonPage& page, const ExplainedAnalysis& explained)
     const Symbol with{"T", "f", with_c.value, "°C", phrase("freezing point with the alcohol"), "freezing_point_c"};
     const Symbol without{"T", "without", without_c.value, "°C", phrase("freezing point without the alcohol")};
     Working working;
-    working.found({"ΔT", "", (without_c - with_c).value, "K", phrase("how much lower the alcohol makes it begin to freeze")},
+    working.found({"ΔT", "", (without_c - with_c).value, "K", phrase("how much colder the alcohol makes it begin to freeze")},
         without - Formula(with), Source::Definition);
     append(page.steps, working.steps());
     addIce(page, explained, other);

@@ -9,6 +9,8 @@ namespace firn {
 
 namespace {
 
+const char* const iceAtServing = "texture.ice_percent_at_serving";
+
 using OnSymbol = std::function<void(Symbol&)>;
 
 double sizeOf(const SeriesTerm& term) { return std::abs(valueOf(term.formula).value_or(0.0)); }
@@ -74,6 +76,52 @@ std::vector<WorkingStep> allSteps(const Workings& workings, const std::string& f
         for (const WorkingStep& step : working->steps())
             steps.push_back(retold(step));
     }
+    return steps;
+}
+
+std::vector<std::string> pointsOfIce(const Workings& workings)
+{
+    std::vector<std::string> points;
+    const Working* working = workings.find(iceAtServing);
+    if (!working)
+        return points;
+    for (const Symbol& symbol : symbolsOf(working->steps().back().formula)) {
+        if (symbol.figure.starts_with("freezing_curve[") && symbol.figure.ends_with("ice_percent_of_mass"))
+            points.push_back(symbol.figure);
+    }
+    return points;
+}
+
+std::vector<WorkingStep> stepsToIce(const Workings& workings)
+{
+    const std::vector<std::string> points = pointsOfIce(workings);
+    if (points.size() == 1)
+        return allSteps(workings, points.front());
+    // Both neighbours are reckoned alike: their symbols need names of their own.
+    std::vector<WorkingStep> steps;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const std::string number = std::to_string(i + 1);
+        for (WorkingStep& step : allSteps(workings, points[i]))
+            steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
+                const std::string name = textOf(symbol);
+                if (name == "x_ice")
+                    symbol.subscript = number;
+                else if (name == "m_ice")
+                    symbol.subscript += "," + number;
+                else if (name == "c" || name == "t")
+                    symbol.subscript = number;
+            }));
+    }
+    append(steps, allSteps(workings, iceAtServing));
+    return steps;
+}
+
+std::vector<WorkingStep> stepsToMassOfIce(const Workings& workings)
+{
+    std::vector<WorkingStep> steps = stepsToIce(workings);
+    if (steps.size() < 2 || textOf(steps[steps.size() - 2].result) != "m_ice")
+        return {};
+    steps.pop_back();
     return steps;
 }
 

@@ -21,6 +21,15 @@ std::vector<WorkingStep> chosenSteps(
 /// All of its steps.
 std::vector<WorkingStep> allSteps(const Workings& workings, const std::string& figure);
 
+/// The points of the curve, as figures, from which the ice at serving was taken; two where it lies between them.
+std::vector<std::string> pointsOfIce(const Workings& workings);
+
+/// The steps to the point of the curve from which the ice at serving was taken, and then to that.
+std::vector<WorkingStep> stepsToIce(const Workings& workings);
+
+/// The same, to the mass of that ice; nothing where the curve has no point at that temperature.
+std::vector<WorkingStep> stepsToMassOfIce(const Workings& workings);
+
 void append(std::vector<WorkingStep>& steps, std::vector<WorkingStep> more);
 
 }  // namespace firn

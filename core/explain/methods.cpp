@@ -48,7 +48,7 @@ Sentence reasonOfAlcohol(const Mix& mix, double difference_k)
     const double inWater_percent =
         100.0 * mix[Constituent::Ethanol].value / (mix[Constituent::Ethanol] + mix[Constituent::Water]).value;
     return phrase(
-        "Alcohol ({0} % of it and the water): {1} K. The textbook counts a gram of it as {2} g of sucrose by its molar mass, "
+        "Alcohol ({0} % of alcohol and water): {1} K. The textbook counts a gram of it as {2} g of sucrose by its molar mass, "
         "however strong it is; the curve follows measured freezing points of alcohol and water.",
         Figure{inWater_percent, 1}, kelvins(difference_k), Figure{equivalentsOf(Constituent::Ethanol), 1});
 }

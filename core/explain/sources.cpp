@@ -109,8 +109,8 @@ const std::array sources{
     SourceFacts{Source::Spread, "Spread of ingredients", "Standard deviations of the catalogue's sources, or estimates that say so",
         "rows stray independently; a measured °Bx takes the spread away", "as good as the estimates", "core/analysis/preparation"},
     SourceFacts{Source::ServingWindow, "Firmness and serving window",
-        "Scoopable from 65 to 70 % of the water frozen: M. Mullan, teaching article on freezing curves; the other edges are "
-        "judgement",
+        "Scoopable at 38 to 46 % ice in the mix, from 65 to 70 % of the water frozen: M. Mullan, teaching article on freezing "
+        "curves, for mixes of 35 to 40 % solids; the other edges are judgement",
         "desserts that freeze", "3 points of ice", "core/texture/firmness"},
     SourceFacts{Source::DessertKinds, "Kinds of dessert and their sugar",
         "21 CFR 135.110 and 135.140, a UK trade code, McGee, On Food and Cooking, and common practice without a source",

@@ -28,10 +28,17 @@ Symbol iceOfStep(const FreezingCurve& curve, std::size_t step, const std::string
         working.keyOf(keyOfStep(step, "ice_percent_of_mass"))};
 }
 
+/// Of two neighbours, 1 is the warmer one.
 Symbol temperatureOfStep(const FreezingCurve& curve, std::size_t step, const std::string& subscript, const Working& working)
 {
-    return {"t", subscript, withReciprocal(curve.steps[step].temperature).value, "°C", phrase("that temperature"),
+    return {"t", subscript, withReciprocal(curve.steps[step].temperature).value, "°C",
+        subscript == "1" ? phrase("warmer neighbour on the curve") : phrase("colder neighbour on the curve"),
         working.keyOf(keyOfStep(step, "temperature_c"))};
+}
+
+Sentence temperatureWith(MassFraction ice)
+{
+    return phrase("temperature at which {0} % of the mix is ice", Figure{percent(ice), 0});
 }
 
 Symbol iceSymbol(MassFraction ice) { return {"x", "ice", percent(ice), "%", phrase("ice, of the mass of the mix")}; }
@@ -177,7 +184,7 @@ void recordIceBetween(Working& working, const FreezingCurve& curve, std::size_t 
 
 void recordTemperatureAtStart(Working& working, const FreezingCurve& curve)
 {
-    working.found({"t", "", curve.steps.front().temperature.value, "°C", phrase("temperature with that much ice")},
+    working.found({"t", "", curve.steps.front().temperature.value, "°C", temperatureWith({0.0})},
         Symbol{"T", "f", curve.steps.front().temperature.value, "°C", phrase("freezing point"), working.keyOf("freezing_point_c")},
         Source::FreezingCurve);
 }
@@ -191,8 +198,8 @@ void recordTemperatureBetween(
     const Formula t2 = temperatureOfStep(curve, colder, "2", working);
     const Formula along = (Formula(iceWantedSymbol(ice)) - x1) / (Formula(x2) - x1);
     working
-        .found({"t", "", temperature.value, "°C", phrase("temperature with that much ice")},
-            1.0 / (1.0 / t1 + (1.0 / t2 - 1.0 / t1) * along), Source::FreezingCurve)
+        .found({"t", "", temperature.value, "°C", temperatureWith(ice)}, 1.0 / (1.0 / t1 + (1.0 / t2 - 1.0 / t1) * along),
+            Source::FreezingCurve)
         .method = betweenReciprocals();
 }
 

@@ -50,7 +50,8 @@ void record(Working& working, const Mix& mix, Celsius limit)
     const Symbol result{"T", "glass", limit.value, "°C", phrase("below it the liquid is a glass and no more ice forms"),
         working.keyOf("glass_limit_c")};
     const Formula mean = masses.empty() ? Formula(pureWater_c)
-                                        : series("i", generalMass() * Symbol{"T", "i", 0.0, "°C", {}}, std::move(products))
+                                        : series("i", generalMass() * Symbol{"T", "i", 0.0, "°C", phrase("glass limit of each")},
+                                              std::move(products))
                                               / series("i", generalMass(), std::move(masses));
     working.found(result, mean, Source::GlassLimit).uncertainty = phrase("Schools differ by up to 10 K.");
 }

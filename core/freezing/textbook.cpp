@@ -2,6 +2,7 @@
 
 #include "mix/symbols.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -42,12 +43,19 @@ constexpr std::array depression_k{0.00, 0.18, 0.35, 0.53, 0.72, 0.90, 1.10, 1.29
     8.04, 8.33, 8.62, 8.92, 9.19, 9.45, 9.71, 9.96, 10.22, 10.47, 10.72, 10.97, 11.19, 11.41, 11.63, 11.88, 12.14, 12.40, 12.67,
     12.88, 13.08, 13.28, 13.48, 13.68};
 
+/// The row from which to go on to the next; beyond the table the last but one.
+std::size_t rowBelow(double sucrose_per100gWater)
+{
+    const double position = sucrose_per100gWater / tableStep_g;
+    const auto last = depression_k.size() - 2;
+    return position < static_cast<double>(last) ? static_cast<std::size_t>(position) : last;
+}
+
 /// Linear between the rows, and along the last step beyond them.
 double depressionOfSucrose_k(double sucrose_per100gWater, Working* working)
 {
     const double position = sucrose_per100gWater / tableStep_g;
-    const auto last = depression_k.size() - 2;
-    const auto i = position < static_cast<double>(last) ? static_cast<std::size_t>(position) : last;
+    const std::size_t i = rowBelow(sucrose_per100gWater);
     const double result = depression_k[i] + (depression_k[i + 1] - depression_k[i]) * (position - static_cast<double>(i));
     if (working) {
         const double row_g = tableStep_g * static_cast<double>(i);
@@ -136,6 +144,15 @@ std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double 
     return result;
 }
 
+std::vector<DepressionRow> depressionRowsAround(double sucrose_per100gWater)
+{
+    const std::size_t below = rowBelow(sucrose_per100gWater);
+    std::vector<DepressionRow> rows;
+    for (std::size_t i = below > 0 ? below - 1 : 0; i < std::min(below + 3, depression_k.size()); ++i)
+        rows.push_back({tableStep_g * static_cast<double>(i), {depression_k[i]}});
+    return rows;
+}
+
 TextbookMix textbookMix(const Mix& mix, Working* working)
 {
     TextbookMix result;
@@ -154,7 +171,9 @@ TextbookMix textbookMix(const Mix& mix, Working* working)
                 terms.push_back({part.label, mass * perGram});
         }
         working->found(equivalentsSymbol(result.sucroseEquivalents),
-            series("i", generalMass() * Symbol{"f", "i", 0.0, "", {}}, std::move(terms)), Source::TextbookFactors);
+            series("i", generalMass() * Symbol{"f", "i", 0.0, "", phrase("grams of sucrose that a gram of each counts as")},
+                std::move(terms)),
+            Source::TextbookFactors);
     }
     return result;
 }

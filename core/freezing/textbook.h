@@ -6,6 +6,7 @@
 #include "mix/mix.h"
 
 #include <optional>
+#include <vector>
 
 namespace firn {
 
@@ -28,6 +29,15 @@ struct TextbookFreezing {
 /// Freezing point when a share of the water is frozen already. None without water, or with next to none.
 std::optional<TextbookFreezing> textbookFreezing(
     const TextbookMix& mix, double shareOfWaterFrozen = 0.0, Working* working = nullptr);
+
+/// A printed row of the table of depressions.
+struct DepressionRow {
+    double sucrose_per100gWater;
+    KelvinDifference depression;
+};
+
+/// The rows between which a strength is looked up, with one more on either side where there is one.
+std::vector<DepressionRow> depressionRowsAround(double sucrose_per100gWater);
 
 /// The mix in the terms of the method: every dissolved thing by its factor to sucrose.
 TextbookMix textbookMix(const Mix& mix, Working* working = nullptr);

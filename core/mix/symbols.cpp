@@ -56,6 +56,6 @@ Symbol massOfMix(const Mix& mix, const Working& working)
     return {"m", "mix", mix.mass().value, "g", phrase("mass of the mix"), working.keyOf("mass_g")};
 }
 
-Symbol generalMass() { return {"m", "i", 0.0, "g", phrase("mass of each of them")}; }
+Symbol generalMass() { return {"m", "i", 0.0, "g", phrase("mass of each of them, one a row")}; }
 
 }  // namespace firn

@@ -63,7 +63,9 @@ void recordRefraction(
                                      phrase("specific refraction of {0} at this strength and temperature", part.label), {}, 5}});
     }
     const Symbol sum{"R", "", refraction_mL, "mL", phrase("refraction of all of it")};
-    working.found(sum, series("i", generalMass() * Symbol{"r", "i", 0.0, "mL/g", {}}, std::move(terms)), Source::Refraction);
+    working.found(sum,
+        series("i", generalMass() * Symbol{"r", "i", 0.0, "mL/g", phrase("specific refraction of each")}, std::move(terms)),
+        Source::Refraction);
     const Formula perVolume = sum / volumeSymbol(volume, "liquid", temperature);
     WorkingStep& step = working.found(
         indexSymbol(indexOf(refraction_mL / volume.value)), root((1.0 + 2.0 * perVolume) / (1.0 - perVolume)), Source::Refraction);

@@ -152,7 +152,7 @@ Symbol molalitySymbol(Constituent c, double m)
 
 Symbol lnActivitySymbol(Constituent c, double value)
 {
-    return {"L", partOf(c).subscript, value, "", phrase("{0}: its part of the logarithm of the water activity", partOf(c).label)};
+    return {"L", partOf(c).subscript, value, "", phrase("how much {0} holds back the water (its part of ln a_w)", partOf(c).label)};
 }
 
 }  // namespace firn

@@ -136,7 +136,11 @@ public:
     }
 
     double volume_mL() const { return m_volume_mL; }
-    Formula formula() { return series("i", generalMass() * Symbol{"v", "i", 0.0, "mL/g", {}}, std::move(m_terms)); }
+    Formula formula()
+    {
+        return series(
+            "i", generalMass() * Symbol{"v", "i", 0.0, "mL/g", phrase("volume that a gram of each takes")}, std::move(m_terms));
+    }
 
 private:
     const Mix& m_mix;

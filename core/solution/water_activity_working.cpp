@@ -87,18 +87,19 @@ Symbol freeWaterSymbol(Grams freeWater)
 Symbol constantSymbol(const LnActivity& activity)
 {
     return {"A", "", activity.constant, "",
-        phrase("part of the logarithm of the water activity that does not change with temperature"), {}, 6};
+        phrase("how much the dissolved holds back the water, whatever the temperature (its part of ln a_w)"), {}, 6};
 }
 
 Symbol perKelvinSymbol(const LnActivity& activity)
 {
-    return {"B", "", activity.perKelvin, "K", phrase("part of that logarithm that goes with one over the temperature in kelvin")};
+    return {"B", "", activity.perKelvin, "K",
+        phrase("how much more it holds back the water in the cold (its part of ln a_w, times the temperature in kelvin)")};
 }
 
 Symbol sugarsConstantSymbol(const LnActivity& activity)
 {
     return {"A", "sugars", activity.constant, "",
-        phrase("part of the logarithm of the water activity by sugars, polyols and minerals"), {}, 6};
+        phrase("how much sugars, polyols and minerals hold back the water (their part of ln a_w)"), {}, 6};
 }
 
 void Liquid::recordSugars(
@@ -107,7 +108,7 @@ void Liquid::recordSugars(
     const double water_mol = liquidWater_g / water_g_mol;
     const Symbol water{"n", "w", water_mol, "mol", phrase("amount of the free water")};
     const Symbol solutes{"n", "s", sugarMoles, "mol", phrase("amount of sugars, polyols and minerals")};
-    const Symbol all{"n", "", water_mol + sugarMoles, "mol", phrase("amount of both")};
+    const Symbol all{"n", "", water_mol + sugarMoles, "mol", phrase("water and dissolved particles together")};
     const Symbol strength{"Z", "", z, "", phrase("their mole fraction, chains of glucose syrups counted by their mass"), {}, 5};
     std::vector<SeriesTerm> amounts;
     std::vector<SeriesTerm> weighted;
@@ -130,20 +131,24 @@ void Liquid::recordSugars(
         weighted.push_back({part.label, counted});
         products.push_back({part.label, counted / all * root(bent(q, sugar, z, strength, bends))});
     }
-    const auto general = [](const char* name) { return Symbol{name, "i", 0.0, {}, {}}; };
+    const auto general = [](const char* name, Sentence meaning) { return Symbol{name, "i", 0.0, {}, std::move(meaning)}; };
+    const Symbol molarOfEach = general("M", phrase("molar mass of each"));
+    const Symbol amountOfEach = general("n", phrase("amount of each"));
+    const Symbol ratioOfEach = general("r", phrase("molar mass of each against that of sucrose, for chains of glucose; else 1"));
+    const Symbol pullOfEach = general("q", phrase("how strongly each holds water: -Q of Norrish's form"));
+    const Symbol bendOfEach = general("g", phrase("how that changes with the strength"));
     const Symbol molarOfWater{"M", "w", water_g_mol, "g/mol", phrase("molar mass of water")};
     working.found(water, freeWaterSymbol({liquidWater_g}) / molarOfWater, Source::Definition);
-    working.found(solutes, series("i", generalMass() / general("M"), std::move(amounts)), Source::WaterActivity);
+    working.found(solutes, series("i", generalMass() / molarOfEach, std::move(amounts)), Source::WaterActivity);
     working.found(all, water + Formula(solutes), Source::Definition);
-    working.found(strength, series("i", general("n") * Formula(general("r")), std::move(weighted)) / all, Source::WaterActivity)
+    working.found(strength, series("i", amountOfEach * Formula(ratioOfEach), std::move(weighted)) / all, Source::WaterActivity)
         .range = phrase("r is 1 for all but chains of glucose syrups.");
     for (auto& [bend, formula] : bends)
         working.found(bend, std::move(formula), Source::WaterActivity);
     const Symbol pull{"S", "", sum, "√(J/mol)", phrase("how strongly they hold the water together, by Norrish's rule")};
     working
         .found(pull,
-            series(
-                "i", general("n") * Formula(general("r")) / all * root(general("q") * Formula(general("g"))), std::move(products)),
+            series("i", amountOfEach * Formula(ratioOfEach) / all * root(pullOfEach * Formula(bendOfEach)), std::move(products)),
             Source::WaterActivity)
         .range = phrase("g is 1 in Norrish's form, and a polynomial of Z for sucrose and its like and for glycerol.");
     working.found(sugarsConstantSymbol(activity), ln(1.0 - solutes / Formula(all)), Source::WaterActivity);

@@ -31,6 +31,8 @@ constexpr std::array thresholds{
 
 std::string_view nameOf(Firmness firmness) { return thresholds[static_cast<std::size_t>(firmness)].name; }
 
+std::string_view afterIs(Firmness firmness) { return firmness == Firmness::Block ? "hard as a block" : nameOf(firmness); }
+
 MassFraction iceWhere(Firmness firmness, Softening softening, Working* working)
 {
     // Judgement: 50 % of air softens by about half a class, and fat above 10 % fills the mix like something that never freezes.

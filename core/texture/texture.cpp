@@ -39,7 +39,7 @@ bool isEatenCoarse(TextureClass c)
 MassFraction given(MassFraction ice, Working* working)
 {
     if (working)
-        working->found(iceWantedSymbol(ice), percent(ice), Source::ServingWindow).uncertainty =
+        working->found(iceWantedSymbol(ice), Number{percent(ice), "%"}, Source::ServingWindow).uncertainty =
             phrase("Coarse ices are eaten drier than a scoop: judgement to 3 points of ice.");
     return ice;
 }
@@ -47,10 +47,8 @@ MassFraction given(MassFraction ice, Working* working)
 MassFraction leastIce(TextureClass textureClass, Softening softening, Working* working)
 {
     // Coarse ices are eaten drier than a scoop, and folded ones softer: judgement.
-    if (isEatenCoarse(textureClass))
-        return given({0.48}, working);
-    const bool isFolded = textureClass == TextureClass::Semifreddo;
-    return iceWhere(isFolded ? Firmness::Soft : Firmness::Scoopable, softening, working);
+    const auto softest = softestToServe(textureClass);
+    return softest ? iceWhere(*softest, softening, working) : given({0.48}, working);
 }
 
 MassFraction mostIce(TextureClass textureClass, Softening softening, Working* working)
@@ -63,8 +61,9 @@ Celsius coldestToServe(std::optional<Celsius> withMostIce, Celsius freezerAt, Wo
     const Celsius coldest = std::max(withMostIce.value_or(coldestOfCurve), freezerAt);
     if (working) {
         const Symbol wanted =
-            withMostIce ? Symbol{"t", "", withMostIce->value, "°C", phrase("temperature with that much ice")}
-                        : Symbol{"t", "end", coldestOfCurve.value, "°C", phrase("end of the curve, with less ice than that")};
+            withMostIce
+                ? Symbol{"t", "", withMostIce->value, "°C", phrase("temperature with the most ice at which it is best eaten")}
+                : Symbol{"t", "end", coldestOfCurve.value, "°C", phrase("end of the curve, with less ice than that")};
         const Symbol freezer{"t", "freezer", freezerAt.value, "°C", phrase("temperature of the freezer")};
         working->found({"t", "coldest", coldest.value, "°C", phrase("coldest at which it is best eaten")},
             function("max", {wanted, freezer}), Source::ServingWindow);
@@ -111,7 +110,7 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
     if (result.iceAtServing.value > 0.0)
         reasons.push_back(phrase("{0} % of the mix is ice at {1} °C ({2} % of its water): {3}.",
             whole(percent(result.iceAtServing)), temperature(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
-            std::string(nameOf(result.firmness))));
+            std::string(afterIs(result.firmness))));
     else if (curve.freezingPoint)
         reasons.push_back(phrase("No ice at {0} °C: the mix begins to freeze at {1} °C.", temperature(input.serveAt),
             tenths(curve.freezingPoint->temperature.value)));
@@ -195,6 +194,13 @@ void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input
 }
 
 }  // namespace
+
+std::optional<Firmness> softestToServe(TextureClass textureClass)
+{
+    if (isEatenCoarse(textureClass))
+        return std::nullopt;
+    return textureClass == TextureClass::Semifreddo ? Firmness::Soft : Firmness::Scoopable;
+}
 
 Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings)
 {

@@ -30,6 +30,8 @@ std::string_view nameOf(TextureClass textureClass);
 /// How it resists the spoon. Thresholds in texture.cpp; only scoopable rests on a published figure.
 enum class Firmness { Liquid, Slush, Soft, Scoopable, Firm, Hard, Block };
 std::string_view nameOf(Firmness firmness);
+/// What follows "it is": "hard as a block".
+std::string_view afterIs(Firmness firmness);
 
 struct TextureInput {
     Process process = Process::Churned;
@@ -77,6 +79,9 @@ struct Texture {
     std::vector<Sentence> faults;  // what is wrong and what to do
     std::optional<SpiritExcess> spiritExcess;
 };
+
+/// The firmness that begins at the warm edge of the serving window; none for coarse ices, which are eaten drier than a scoop.
+std::optional<Firmness> softestToServe(TextureClass textureClass);
 
 /// `workings`, if given, take the ice at serving and in the freezer, and the serving window.
 Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings = nullptr);

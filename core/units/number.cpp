@@ -184,6 +184,17 @@ Result<LeadingNumber> leadingNumber(std::string_view text)
     return LeadingNumber{number->value, gap + number->length + (endsInMark ? 1 : 0)};
 }
 
+double roundedTo(int decimals, double value)
+{
+    constexpr double halfInBinary = 1e-12;   // how far a half may be off for being held in binary
+    constexpr double allDigitsWhole = 1e15;  // beyond, a double has no decimals to round
+    const double power = std::pow(10.0, decimals);
+    const double scaled = std::abs(value) * power;
+    if (!(scaled < allDigitsWhole))
+        return value;
+    return std::copysign(std::floor(scaled * (1.0 + halfInBinary) + 0.5) / power, value);
+}
+
 std::string exactNumber(double value)
 {
     std::string text(400, '\0');

@@ -29,6 +29,9 @@ std::optional<Sentence> faultOfAmount(double value);
 /// range ("2-3"), and beyond largestAmount, each with a sentence of its own. Words such as "nan" and "inf" are no numbers.
 Result<LeadingNumber> leadingNumber(std::string_view text);
 
+/// As a cook rounds: halves go away from zero, also those that a binary number only nearly holds, such as 1.005.
+double roundedTo(int decimals, double value);
+
 /// The shortest plain decimal, with a point, that reads back as this very number.
 std::string exactNumber(double value);
 

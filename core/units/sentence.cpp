@@ -1,5 +1,7 @@
 #include "units/sentence.h"
 
+#include "units/number.h"
+
 #include <fmt/format.h>
 
 namespace firn {
@@ -9,7 +11,7 @@ namespace {
 std::string written(const Sentence::Value& value)
 {
     if (const auto* figure = std::get_if<Figure>(&value)) {
-        std::string text = fmt::format("{:.{}f}", figure->value, figure->decimals);
+        std::string text = fmt::format("{:.{}f}", roundedTo(figure->decimals, figure->value), figure->decimals);
         // "-0.0" is a rounding artefact, not a figure.
         return text.find_first_not_of("-0.") == std::string::npos && text.front() == '-' ? text.substr(1) : text;
     }

@@ -81,6 +81,59 @@ TEST(Exercises, OnlyAboutWhatTheRecipeHas)
     EXPECT_TRUE(sheetOf({}, 4).exercises.empty());
 }
 
+TEST(Exercises, NoneFromARecipeWithARowThatNothingIsKnownAbout)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {
+        {"water", {700, Unit::Gram}, {}, {}}, {"sucrose", {150, Unit::Gram}, {}, {}}, {"moon juice", {50, Unit::Gram}, {}, {}}};
+    const ExerciseSheet sheet = sheetOf(recipe, 0);
+    EXPECT_TRUE(sheet.exercises.empty());
+    ASSERT_TRUE(sheet.reason);
+    EXPECT_EQ(english(*sheet.reason), "“moon juice” is not known and would count for nothing: choose it from the list first.");
+    recipe.components.front().rows.pop_back();
+    EXPECT_FALSE(sheetOf(recipe, 0).reason);
+}
+
+TEST(Exercises, TheFreezingPointCanBeReckonedFromWhatIsGiven)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {700, Unit::Gram}, {}, {}}, {"sucrose", {230, Unit::Gram}, {}, {}}};
+    const ExerciseSheet sheet = sheetOf(recipe, 0);
+    const Exercise* exercise = find(sheet, ExerciseKind::FreezingPoint);
+    ASSERT_TRUE(exercise);
+    std::vector<std::string> given;
+    for (const Sentence& line : exercise->given)
+        given.push_back(english(line));
+    // 230 g in 700 g are 32.86 g in 100 g. Goff and Hartel 2013, Table 6.1: 1.86 K at 30 g, 2.03 K at 33 g.
+    EXPECT_TRUE(std::ranges::count(given, "30 g of sucrose in 100 g water: 1.86 K below 0 °C."));
+    EXPECT_TRUE(std::ranges::count(given, "33 g of sucrose in 100 g water: 2.03 K below 0 °C."));
+    EXPECT_TRUE(std::ranges::count(given, "Sucrose: 230.0 g; a gram counts as 1.00 g of sucrose."));
+    EXPECT_NEAR(exercise->answer.value, -(1.86 + (2.03 - 1.86) * (100.0 * 230.0 / 700.0 - 30.0) / 3.0), 1e-9);
+    EXPECT_TRUE(exercise->answer.byOtherMethod);
+    EXPECT_TRUE(find(sheetOf(sample("cucumber-gin-ice.firn"), 0), ExerciseKind::FreezingPoint));
+}
+
+TEST(Exercises, TheIceWhenServedCanBeReckonedFromWhatIsGiven)
+{
+    Recipe recipe;
+    recipe.components.front().rows = {{"water", {700, Unit::Gram}, {}, {}}, {"sucrose", {230, Unit::Gram}, {}, {}}};
+    const ExerciseSheet sheet = sheetOf(recipe, 0);
+    const Exercise* exercise = find(sheet, ExerciseKind::IceWhenServed);
+    ASSERT_TRUE(exercise);
+    ASSERT_EQ(exercise->given.size(), 3u);
+    const double free_g = std::get<Figure>(exercise->given[1].values[0]).value;
+    const double stronger = std::get<Figure>(exercise->given[2].values[1]).value;
+    EXPECT_NEAR(100.0 * free_g * (1.0 - 1.0 / stronger) / 930.0, exercise->answer.value, 1e-6);
+    EXPECT_GE(exercise->solution.size(), 3u);
+    // Between two points of the curve both of them are given, and the solution reckons both.
+    const ExerciseSheet between = exercisesFor(recipe, shippedCatalogue(), Conditions{Celsius{-12.3}, {-18.0}, {20.0}, {}}, 0);
+    const Exercise* other = find(between, ExerciseKind::IceWhenServed);
+    ASSERT_TRUE(other);
+    EXPECT_EQ(other->given.size(), 4u);
+    EXPECT_EQ(other->solution.back().result.value, other->answer.value);
+    EXPECT_GE(other->solution.size(), 7u);
+}
+
 TEST(Exercises, AReadingOfSugarInWaterIsCorrectedToTwentyDegreesAndIsTheShareOfSugar)
 {
     Recipe recipe;
@@ -146,13 +199,36 @@ TEST(Answers, EitherMarkEitherMinusAndTheUnit)
 {
     const ExpectedAnswer cold{-2.7, 0.2, "°C", 1};
     for (const Typed& typed : {Typed{"-2.7 °C", Verdict::Right}, Typed{" −2,7°C ", Verdict::Right}, Typed{"-2.8 C", Verdict::Right},
-             Typed{"-2.9 °C", Verdict::Right}, Typed{"-2.7", Verdict::RightButNoUnit}, Typed{"2.7 °C", Verdict::TooHigh},
-             Typed{"-2.91 °C", Verdict::TooLow}, Typed{"-2.7 %", Verdict::WrongUnit}, Typed{"-2.7 °F", Verdict::WrongUnit}})
+             Typed{"-2.9 °C", Verdict::Right}, Typed{"-2.7", Verdict::RightButNoUnit}, Typed{"2.7 °C", Verdict::SignLost},
+             Typed{"1 °C", Verdict::TooHigh}, Typed{"-2.91 °C", Verdict::TooLow}, Typed{"-2.7 %", Verdict::WrongUnit},
+             Typed{"-2.7 °F", Verdict::WrongUnit}})
         EXPECT_EQ(judge(typed.text, cold)->verdict, typed.verdict) << typed.text;
     const ExpectedAnswer sugar{120.0, 2.0, "g", 0};
     for (const Typed& typed : {Typed{"120 g", Verdict::Right}, Typed{"0,12 kg", Verdict::Right},
              Typed{"121.5 grams", Verdict::Right}, Typed{"26 %", Verdict::WrongUnit}, Typed{"100 g", Verdict::TooLow}})
         EXPECT_EQ(judge(typed.text, sugar)->verdict, typed.verdict) << typed.text;
+}
+
+std::string saidOn(const char* typed, const ExpectedAnswer& expected)
+{
+    const auto judgement = judge(typed, expected);
+    return english(judgement ? judgement->sentence : judgement.error());
+}
+
+TEST(Answers, WhatWentWrongIsSaid)
+{
+    const ExpectedAnswer cold{-2.7, 0.2, "°C", 1, -3.4};
+    EXPECT_EQ(saidOn("2.7 °C", cold), "Mind the sign.");
+    EXPECT_EQ(saidOn("-3.4 °C", cold), "That is the other method.");
+    EXPECT_EQ(saidOn("-5 °C", cold), "Colder than it is.");
+    EXPECT_EQ(saidOn("-1 °C", cold), "Warmer than it is.");
+    EXPECT_EQ(saidOn(" ", cold), "Type an answer first.");
+    EXPECT_EQ(saidOn("-2.6 °C", cold), "Right. It is -2.7 °C, and ± 0.2 °C counts as right.");
+    const ExpectedAnswer share{26.24, 0.5, "%", 1};
+    EXPECT_EQ(saidOn("0.26", share), "In percent, please: that is a fraction.");
+    EXPECT_EQ(saidOn("0.26 %", share), "In percent, please: that is a fraction.");
+    EXPECT_EQ(saidOn("20 %", share), "Too low.");
+    EXPECT_EQ(saidOn("26", share), "Right, in %. It is 26.2 %, and ± 0.5 % counts as right.");
 }
 
 TEST(Answers, WhatIsNoNumberIsRefusedInOneSentence)

@@ -26,8 +26,8 @@ TEST(Formula, OneLineWithAndWithoutValues)
     EXPECT_EQ(shown(power(1.0 - Formula(cold), 2.0)), "(1 − T)² | (1 − (−2.5 °C))²");
     EXPECT_EQ(shown(power(cold, 1.5)), "T^1.5 | (−2.5 °C)^1.5");
     EXPECT_EQ(shown(root(mass * Formula(whole))), "√(m_sugars · m_mix) | √(120.5 g · 1000 g)");
-    EXPECT_EQ(shown(-(Formula(mass) + whole)), "−(m_sugars + m_mix) | −(120.5 g + 1000 g)");
-    EXPECT_EQ(shown(mass - (Formula(whole) - cold)), "m_sugars − (m_mix − T) | 120.5 g − (1000 g − (−2.5 °C))");
+    EXPECT_EQ(shown(-(Formula(mass) + whole)), "−(m_sugars + m_mix) | −(120.5 g + 1000.0 g)");
+    EXPECT_EQ(shown(mass - (Formula(whole) - cold)), "m_sugars − (m_mix − T) | 120.5 g − (1000.0 g − (−2.5 °C))");
     EXPECT_EQ(shown(whole * Formula(cold)), "m_mix · T | 1000 g · (−2.5 °C)");
     EXPECT_EQ(shown(equation(cold, ln(mass))), "T = ln(m_sugars) | −2.5 °C = ln(120.5 g)");
 }
@@ -76,6 +76,36 @@ TEST(Formula, ValuesHaveFourDigitsUnlessTheySayOtherwise)
     EXPECT_EQ(text(0.00001234), "1.23e-05");
     EXPECT_EQ(text(HUGE_VAL), "∞");
     EXPECT_EQ(valueText({0.25, "g"}), "0.25 g");
+}
+
+TEST(Formula, WhatIsShownOfASumAddsUpToWhatIsShownOfItsResult)
+{
+    const auto text = [](double a, double b) {
+        const Symbol result = symbol("Δm", "", a - b, "g");
+        return textOf(withValues(equation(result, symbol("m", "1", a, "g") - Formula(symbol("m", "2", b, "g"))), &result)) + " = "
+               + valueText({result.value, result.unit, true});
+    };
+    EXPECT_EQ(text(352.36, 333.0), "Δm = 352.36 g − 333.00 g = 19.36 g");
+    EXPECT_EQ(text(500.0, 200.0), "Δm = 500 g − 200 g = 300 g");
+    // 1000.0 − 1.0 would be 999.0, but 999.08 is shown as 999.1: another digit is needed.
+    EXPECT_EQ(text(1000.04, 0.96), "Δm = 1000.04 g − 0.96 g = 999.1 g");
+}
+
+TEST(Formula, SumsOverAnIndexHaveALegend)
+{
+    Symbol general = symbol("m", "i", 0, "g");
+    general.meaning = phrase("a row's mass");
+    const auto legend = generalSymbolsOf(equation(whole, series("i", general * Formula(whole), {{"row", mass}})));
+    ASSERT_EQ(legend.size(), 1u);
+    EXPECT_EQ(textOf(legend.front()), "m_i");
+    EXPECT_EQ(english(legend.front().meaning), "a row's mass");
+}
+
+TEST(Formula, HalvesAreRoundedAwayFromZero)
+{
+    EXPECT_EQ(english(phrase("{0} {1} {2}", Figure{2.5, 0}, Figure{-2.5, 0}, Figure{1.005, 2})), "3 -3 1.01");
+    EXPECT_EQ(valueText({0.125, "", true, 2}), "0.13");
+    EXPECT_EQ(valueText({2.4999, "", true, 0}), "2");
 }
 
 }  // namespace

@@ -87,6 +87,35 @@ TEST(Lesson, TheFiguresAreThoseOfTheAnalysis)
         lesson.analysis.freezing.freezingPoint->temperature.value);
 }
 
+TEST(Lesson, TheFootSaysWhichRowIsNotKnown)
+{
+    EXPECT_FALSE(lessonPage(LessonTopic::Sugars, explained(weakSorbet)).reservation);
+    const LessonPage page = lessonPage(LessonTopic::Sugars, explained("600 g water\n200 g sucrose\n50 g moon juice"));
+    ASSERT_TRUE(page.reservation);
+    EXPECT_EQ(english(*page.reservation), "“moon juice” is not known and would count for nothing: choose it from the list first.");
+}
+
+TEST(Lesson, EveryTemperatureOfTheServingWindowIsFoundOnThePageThatUsesIt)
+{
+    const LessonPage page = lessonPage(LessonTopic::Texture, explained("600 g water\n270 g sucrose\n20 g lemon juice"));
+    const Symbol& warmest = resultOf(page, "t_warmest");
+    EXPECT_TRUE(english(warmest.meaning).starts_with("temperature at which 38 % of the mix is ice (scoopable begins)"))
+        << english(warmest.meaning);
+    EXPECT_LT(resultOf(page, "t_coldest").value, warmest.value);
+    EXPECT_EQ(resultOf(page, "t_most").value, resultOf(page, "t_coldest").value);
+    const auto says = [&](const char* text) {
+        return std::ranges::any_of(page.conclusions, [&](const Sentence& each) { return english(each).starts_with(text); });
+    };
+    EXPECT_TRUE(says("Scoopable: 38 to 46 % of the mix is ice. From 65 to 70 % of the water"));
+    EXPECT_TRUE(says("This mix has 3")) << "30.5 % solids are outside of 35 to 40 %";
+}
+
+TEST(Lesson, EachCorrectionNamesItsAim)
+{
+    const LessonPage page = lessonPage(LessonTopic::Correction, explained(weakSorbet));
+    EXPECT_TRUE(english(page.conclusions.front()).starts_with("To reach 33.0 % sugars: add ")) << english(page.conclusions.front());
+}
+
 TEST(Lesson, SumsHaveTheirLargestTermsFirst)
 {
     const LessonPage page = lessonPage(LessonTopic::Sugars, explained("10 g glucose\n30 g fructose\n20 g sucrose\n100 g water"));
@@ -113,7 +142,20 @@ TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)
     EXPECT_GT(resultOf(page, "ΔT").value, 0.5);
     EXPECT_NEAR(resultOf(page, "m_without").value, without.analysis.texture.iceAtServing.value * without.analysis.mass.value, 1e-3);
     EXPECT_GT(resultOf(page, "Δm").value, 20.0);
-    EXPECT_NE(english(page.conclusions.front()).find("stay liquid"), std::string::npos);
+    const std::string first = english(page.conclusions.front());
+    EXPECT_TRUE(first.starts_with("Without the alcohol, ")) << first;
+    EXPECT_NE(first.find(" g more of the water would be ice at -12 °C. It stays liquid between the crystals"), std::string::npos)
+        << first;
+    const bool isForTheSpoon = first.ends_with(", and the spoon goes in.");
+    const Firmness firmness = lesson.analysis.texture.firmness;
+    EXPECT_EQ(isForTheSpoon, firmness >= Firmness::Soft && firmness <= Firmness::Firm) << first;
+    EXPECT_EQ(english(*page.caption), "The line: this mix. The dots: the same without the alcohol; the water of the spirit stays.");
+    // The ice is reckoned from the curve, and nothing on the page from its share.
+    for (const WorkingStep& step : page.steps)
+        for (const Symbol& symbol : symbolsOf(step.formula))
+            EXPECT_NE(textOf(symbol), "x_ice") << textOf(step.formula);
+    const LessonPage hardly = lessonPage(LessonTopic::Spirit, explained("500 g water\n130 g sucrose\n0.5 g gin"));
+    EXPECT_EQ(english(hardly.conclusions.front()), "Too little alcohol to matter.");
 }
 
 TEST(Lesson, AWeakMixIsBroughtToTheMiddleOfItsBandWithSucroseAndAStrongOneWithWater)
