@@ -128,6 +128,16 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     m_sheet->table()->setFocus();
 }
 
+/// What stands on the document goes before it, each window while it is whole: a field that loses the focus may have something to say.
+MainWindow::~MainWindow()
+{
+    hide();
+    for (QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (child->windowType() == Qt::Window || child->windowType() == Qt::Dialog)
+            delete child;
+    }
+}
+
 template <class Panel>
 Panel* MainWindow::addPanel(const QString& name, const QString& title)
 {

@@ -25,6 +25,7 @@ class MainWindow : public QMainWindow {
 public:
     /// Pantry and questions must outlive the window.
     MainWindow(Pantry& pantry, Questions& questions);
+    ~MainWindow() override;
 
     Document& document() { return m_document; }
     FileActions& files() { return *m_files; }

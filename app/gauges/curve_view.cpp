@@ -140,7 +140,8 @@ std::vector<QRectF> CurveView::labelBoxes(bool areHeads) const
         const double width = fontMetrics().horizontalAdvance(areHeads ? marker.head : marker.foot) + closeSpace;
         spans.push_back({xOf(marker.temperature_c) - 0.5 * width, width});
     }
-    spreadApart(spans, 0.0, width() - 1.0, gridStep);
+    // Heads have no frames to part them.
+    spreadApart(spans, 0.0, width() - 1.0, areHeads ? fontMetrics().averageCharWidth() : gridStep);
     const int line = lineHeight(font());
     const double top = areHeads ? line : height() - line - 1.0;
     std::vector<QRectF> boxes(m_markers.size());

@@ -71,10 +71,13 @@ private:
     double curveY(double temperature_c) const { return curveY(m_steps, temperature_c); }
     double curveY(const std::vector<FreezingStep>& steps, double temperature_c) const;
     bool crossesCurve(const QRectF& box) const;
+    bool isFree(const QRectF& box) const;
     void layOut();
     void applyStyle();
     void paintRegions(QPainter& painter, const GaugeColours& colours) const;
+    std::optional<QRectF> regionNamePlace(const CurveRegion& region, bool isUpright) const;
     void paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const;
+    QRectF extrapolatedPlace() const;
     void paintAxes(QPainter& painter, const GaugeColours& colours) const;
     void paintBeginning(QPainter& painter, const GaugeColours& colours) const;
     void paintExtrapolated(QPainter& painter, const GaugeColours& colours) const;

@@ -15,6 +15,7 @@ constexpr double usualGripRadius = 5.0;
 constexpr double usualDotRadius = 3.5;
 
 QString axisName() { return CurveView::tr("water frozen"); }
+QString extrapolatedWord() { return CurveView::tr("extrapolated"); }
 
 }  // namespace
 
@@ -57,27 +58,61 @@ bool CurveView::crossesCurve(const QRectF& box) const
     return crosses(m_steps) || crosses(m_besideSteps);
 }
 
-/// Along the floor where there is room, upright where the region is narrow, and up under the ceiling where the curve is in the way.
-/// None where not even upright letters fit.
-void CurveView::paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const
+/// No line and no other word of the drawing stands there.
+bool CurveView::isFree(const QRectF& box) const
+{
+    const QRectF roomy = box.adjusted(-2.0, -2.0, 2.0, 2.0);
+    const auto isStruck = [&](double temperature_c) {
+        const double x = xOf(temperature_c);
+        return x > roomy.left() && x < roomy.right();
+    };
+    const double gripRadius = besideText(font(), usualGripRadius);
+    for (const CurveMarker& marker : m_markers) {
+        const QPointF grip(xOf(marker.temperature_c), curveY(marker.temperature_c));
+        if (isStruck(marker.temperature_c) || roomy.adjusted(-gripRadius, -gripRadius, gripRadius, gripRadius).contains(grip))
+            return false;
+    }
+    return !crossesCurve(roomy) && !roomy.intersects(extrapolatedPlace())
+           && (m_steps.empty() || !isStruck(m_steps.front().temperature.value));
+}
+
+/// Along the floor if it can be, else the nearest free place above; in the middle of its region or beside.
+std::optional<QRectF> CurveView::regionNamePlace(const CurveRegion& region, bool isUpright) const
 {
     const double left = xOf(region.region.range.coldest.value), right = xOf(region.region.range.warmest.value);
     const double length = fontMetrics().horizontalAdvance(region.name), thickness = lineHeight(font());
-    const bool isUpright = length + closeSpace > right - left;
     const double letterHeight = fontMetrics().tightBoundingRect(region.name).height();
-    if (isUpright && (right - left < letterHeight + 2.0 || length + closeSpace > plotArea().height()))
+    // Upright letters need no more than their own height.
+    const QSizeF size = isUpright ? QSizeF(letterHeight + 2.0, length) : QSizeF(length, thickness);
+    const double roomBeside = right - left - size.width() - (isUpright ? 0.0 : closeSpace);
+    const QRectF plot = plotArea().adjusted(0.0, gridStep, 0.0, -gridStep);
+    if (region.name.isEmpty() || roomBeside < 0.0 || size.height() > plot.height())
+        return std::nullopt;
+    const double step = 0.5 * thickness;
+    for (double bottom = plot.bottom(); bottom - size.height() >= plot.top(); bottom -= step) {
+        for (double aside = 0.0; aside <= 0.5 * roomBeside; aside += step) {
+            for (const double x : {0.5 * (left + right) - aside, 0.5 * (left + right) + aside}) {
+                const QRectF box(QPointF(x - 0.5 * size.width(), bottom - size.height()), size);
+                if (isFree(box))
+                    return box;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// Along where there is room for it, else upright. None where there is no place free of lines.
+void CurveView::paintRegionName(QPainter& painter, const CurveRegion& region, const GaugeColours& colours) const
+{
+    const auto along = regionNamePlace(region, false);
+    const auto box = along ? along : regionNamePlace(region, true);
+    if (!box)
         return;
-    const QSizeF size = isUpright ? QSizeF(thickness, length) : QSizeF(length, thickness);
-    const double boxLeft = 0.5 * (left + right - size.width());
-    QRectF box(QPointF(boxLeft, plotArea().bottom() - gridStep - size.height()), size);
-    if (crossesCurve(box.adjusted(0, -2, 0, 2)))
-        box.moveTop(plotArea().top() + gridStep);
-    if (!isUpright)
-        painter.fillRect(box, regionColour(region.region.firmness, colours));  // a marker's line stops at the name
+    const double length = fontMetrics().horizontalAdvance(region.name), thickness = lineHeight(font());
     painter.save();
     painter.setPen(colours.ink);
-    painter.translate(box.center());
-    if (isUpright)
+    painter.translate(box->center());
+    if (!along)
         painter.rotate(-90.0);
     painter.drawText(QRectF(-0.5 * length - 1.0, -0.5 * thickness, length + 2.0, thickness), Qt::AlignCenter, region.name);
     painter.restore();
@@ -160,21 +195,26 @@ void CurveView::drawForeground(QPainter* painter, const QRectF& /*exposed*/)
             paintGrip(*painter, marker, colours);
 }
 
-void CurveView::paintExtrapolated(QPainter& painter, const GaugeColours& colours) const
+/// Where the word on the dashes stands; empty where nothing is extrapolated.
+QRectF CurveView::extrapolatedPlace() const
 {
-    const QList<QPointF> points = m_extrapolated->points();
-    if (points.size() < 2)
-        return;
-    const QString word = tr("extrapolated");
-    const double left = plotArea().left() + closeSpace;
-    const double right = left + fontMetrics().horizontalAdvance(word);
-    const double below = curveY(coldestOfCurve.value + (right - plotArea().left()) / pixelsPerDegree()) + gridStep;
+    if (m_extrapolated->count() < 2)
+        return {};
+    const double left = plotArea().left() + closeSpace, height = fontMetrics().height();
+    const double width = fontMetrics().horizontalAdvance(extrapolatedWord());
+    const double below = curveY(coldestOfCurve.value + (left + width - plotArea().left()) / pixelsPerDegree()) + gridStep;
     // A low curve leaves no room between itself and the names along the floor.
     const bool hasRoomBelow = below + 2.0 * lineHeight(font()) + gridStep <= plotArea().bottom();
-    const double baseline =
-        hasRoomBelow ? below + fontMetrics().ascent() : curveY(coldestOfCurve.value) - gridStep - fontMetrics().descent();
+    return {left, hasRoomBelow ? below : curveY(coldestOfCurve.value) - gridStep - height, width, height};
+}
+
+void CurveView::paintExtrapolated(QPainter& painter, const GaugeColours& colours) const
+{
+    const QRectF place = extrapolatedPlace();
+    if (place.isEmpty())
+        return;
     painter.setPen(colours.ink);
-    painter.drawText(QPointF(left, baseline), word);
+    painter.drawText(QPointF(place.left(), place.top() + fontMetrics().ascent()), extrapolatedWord());
 }
 
 void CurveView::paintLabels(QPainter& painter, bool areHeads, const GaugeColours& colours) const

@@ -72,7 +72,9 @@ void FreezingChart::show(const Analysis& analysis)
 void FreezingChart::showMarkers()
 {
     const auto ice = [this](const TemperatureMarker* marker) { return percentText(m_curve.iceAt({marker->temperature_c()}), 0); };
-    const auto head = [&](const TemperatureMarker* marker) { return m_isEmpty ? QString() : tr("%1 ice").arg(ice(marker)); };
+    const auto head = [&](const TemperatureMarker* marker) {
+        return m_isEmpty ? QString() : tr("%1 of the mix is ice").arg(ice(marker));
+    };
     m_view->setMarkers({
         {m_freezer->temperature_c(), head(m_freezer), tr("freezer %1").arg(m_freezer->valueText()), CurveMarker::Grip::Square,
             m_freezer->hasFocus()},
@@ -96,7 +98,7 @@ void FreezingChart::showMarkers()
     if (m_isEmpty || m_curve.steps.empty())
         setValueText(m_view->beginning());
     else
-        setValueText(tr("Begins to freeze at %1; %2 ice in the freezer at %3, %4 ice when served at %5")
+        setValueText(tr("Begins to freeze at %1; %2 of the mix is ice in the freezer at %3, %4 when served at %5")
                          .arg(degrees(m_curve.freezingPoint->temperature), ice(m_freezer), m_freezer->valueText(), ice(m_serving),
                              m_serving->valueText()));
 }

@@ -86,6 +86,7 @@ void SugarScale::show(const Analysis& analysis)
     if (m_measured.has_value() != analysis.measured.mix.has_value())
         updateGeometry();
     m_measured = analysis.measured.mix;
+    m_isMarked = false;
     m_measuredText = m_measured ? measuredText(*m_measured, analysis.measured.sugarDifference) : QString();
     if (m_isEmpty)
         setValueText(tr("Type an ingredient, or paste a recipe"));
@@ -101,6 +102,18 @@ void SugarScale::show(const Analysis& analysis)
     update();
 }
 
+void SugarScale::mark(MassFraction sugars, const QString& words)
+{
+    m_measured.emplace();
+    m_measured->sugar = sugars;
+    m_measuredText = words;
+    m_isMarked = true;
+    setValueText(tr("%1; %2").arg(valueText(), words));
+    placeFigures();
+    updateGeometry();
+    update();
+}
+
 /// The sugars stand at the left, the reading at the right, and under the sugars what was measured.
 void SugarScale::placeFigures()
 {
@@ -112,7 +125,7 @@ void SugarScale::placeFigures()
     if (!m_isEmpty && m_refractometer_brix)
         figures.push_back({QStringLiteral("instruments.refractometer_brix"),
             tr("refractometer: %1").arg(brixText(*m_refractometer_brix)), {width() / 2, 0, width() - width() / 2, line}});
-    if (!m_isEmpty && m_measured)
+    if (!m_isEmpty && m_measured && !m_isMarked)
         figures.push_back({QStringLiteral("measured.sugars_percent"), m_measuredText, {0, line, width() / 2, lineHeight(font())}});
     setFigures(figures);
 }

@@ -25,6 +25,9 @@ public:
     /// The scale from 0 to 50 %, pixels of this widget.
     QRectF scale() const;
 
+    /// Marks another share of sugar beside that of the mix, with these words, until a mix is shown again.
+    void mark(MassFraction sugars, const QString& words);
+
 public slots:
     void show(const firn::Analysis& analysis);
 
@@ -61,7 +64,8 @@ private:
     MassFraction m_uncertainty;
     std::optional<double> m_refractometer_brix;
     std::optional<MixEstimate> m_measured;
-    QString m_measuredText;  // empty where nothing is measured
+    QString m_measuredText;   // empty where nothing is measured
+    bool m_isMarked = false;  // in the place of what is measured
     TextureClass m_textureClass = TextureClass::Nothing;
     std::vector<Bracket> m_brackets;
     std::size_t m_rowCount = 0;

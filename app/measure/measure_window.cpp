@@ -86,6 +86,9 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     restoreGeometry(state().value(geometryKey).toByteArray());
 }
 
+/// A field that loses the focus may still have something to say: the window hides while it is whole, and can hear it.
+MeasureWindow::~MeasureWindow() { hide(); }
+
 void MeasureWindow::layOut()
 {
     auto* top = new QHBoxLayout;

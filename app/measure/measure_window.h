@@ -21,6 +21,7 @@ class MeasureWindow : public QWidget {
 public:
     /// The document must outlive the window.
     MeasureWindow(Document& document, QWidget* parent);
+    ~MeasureWindow() override;
 
 signals:
     /// Somebody wants to know how an answer comes about: its key, and the workings that have it.

@@ -10,21 +10,42 @@ public:
     QString here() const { return m_visited.value(m_place); }
     bool canGoBack() const { return m_place > 0; }
     bool canGoForward() const { return m_place + 1 < m_visited.size(); }
-    void back() { m_place -= canGoBack() ? 1 : 0; }
-    void forward() { m_place += canGoForward() ? 1 : 0; }
+    void back() { goTo(m_place - (canGoBack() ? 1 : 0)); }
+    void forward() { goTo(m_place + (canGoForward() ? 1 : 0)); }
 
     /// What lay ahead is forgotten.
     void visit(const QString& figure)
     {
+        stay();
         if (figure == here())
             return;
         m_visited = m_visited.mid(0, m_place + 1) << figure;
         m_place = m_visited.size() - 1;
     }
 
+    /// The same while a reader leafs through a list: takes the place of what was leafed to before, so that only the last is remembered.
+    void leafTo(const QString& figure)
+    {
+        if (m_isLeafing)
+            m_visited.resize(m_place--);
+        const bool isElsewhere = figure != here();
+        visit(figure);
+        m_isLeafing = isElsewhere;
+    }
+
+    /// Here the leafing ends: this is to be remembered.
+    void stay() { m_isLeafing = false; }
+
 private:
+    void goTo(qsizetype place)
+    {
+        stay();
+        m_place = place;
+    }
+
     QStringList m_visited;
     qsizetype m_place = -1;
+    bool m_isLeafing = false;
 };
 
 }  // namespace firn::app

@@ -23,6 +23,7 @@
 #include <QScrollBar>
 #include <QShortcut>
 #include <QShowEvent>
+#include <QSignalBlocker>
 #include <QSplitter>
 #include <QToolBar>
 #include <QTreeWidget>
@@ -79,9 +80,10 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     m_figures->header()->setStretchLastSection(false);
     m_figures->header()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_figures->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    const auto openItem = [this](QTreeWidgetItem* item) { open(item->data(0, keyRole).toString()); };
-    connect(m_figures, &QTreeWidget::itemClicked, this, openItem);
-    connect(m_figures, &QTreeWidget::itemActivated, this, openItem);
+    connect(m_figures, &QTreeWidget::itemSelectionChanged, this, &DerivationWindow::leafThroughList);
+    const auto stay = [this] { m_browsing.stay(); };
+    connect(m_figures, &QTreeWidget::itemClicked, this, stay);
+    connect(m_figures, &QTreeWidget::itemActivated, this, stay);
 
     m_page->setWidgetResizable(true);
     m_page->setMinimumWidth(narrowestPage_px);
@@ -166,6 +168,17 @@ void DerivationWindow::openList()
     m_figures->setFocus();
 }
 
+/// The focus stays in the list, so that the arrow keys go on.
+void DerivationWindow::leafThroughList()
+{
+    const QList<QTreeWidgetItem*> chosen = m_figures->selectedItems();
+    if (chosen.isEmpty())
+        return;
+    m_browsing.leafTo(chosen.front()->data(0, keyRole).toString());
+    m_unfolded.clear();
+    showPage(false);
+}
+
 void DerivationWindow::goBack()
 {
     m_browsing.back();
@@ -223,6 +236,7 @@ void DerivationWindow::evaluate()
 
 void DerivationWindow::listFigures()
 {
+    const QSignalBlocker quietly(m_figures);
     const std::vector<std::string> keys = listedFigures(m_workings);
     while (m_figures->topLevelItemCount() > int(keys.size()))
         delete m_figures->takeTopLevelItem(m_figures->topLevelItemCount() - 1);
@@ -262,7 +276,7 @@ void DerivationWindow::showPage(bool isSamePage)
     if (hadFocus)
         m_page->setFocus();
     for (FigureLink* link : page->findChildren<FigureLink*>()) {
-        if (link->figure() == focusedFigure) {
+        if (!focusedFigure.isEmpty() && link->figure() == focusedFigure) {
             link->setFocus();
             break;
         }
@@ -273,6 +287,7 @@ void DerivationWindow::showPage(bool isSamePage)
         QTreeWidgetItem* item = m_figures->topLevelItem(i);
         listed = item->data(0, keyRole).toString() == m_browsing.here() ? item : nullptr;
     }
+    const QSignalBlocker quietly(m_figures);
     m_figures->setCurrentItem(listed);
     m_back->setEnabled(m_browsing.canGoBack());
     m_forward->setEnabled(m_browsing.canGoForward());

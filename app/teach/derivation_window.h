@@ -55,6 +55,7 @@ private:
     void come();
     void evaluate();
     void listFigures();
+    void leafThroughList();
     void showPage(bool isSamePage);
     QWidget* pageOf(const Derivation& derivation);
     Result<Derivation> derivation() const;

@@ -93,6 +93,9 @@ ExercisesWindow::ExercisesWindow(const Document& document, QWidget* parent)
     });
 }
 
+/// A field that loses the focus may still have something to say: the window hides while it is whole, and can hear it.
+ExercisesWindow::~ExercisesWindow() { hide(); }
+
 QLayout* ExercisesWindow::buildHead()
 {
     m_number->setObjectName(QStringLiteral("sheetNumber"));

@@ -20,6 +20,7 @@ class ExercisesWindow : public QWidget {
 public:
     /// The document must outlive the window.
     ExercisesWindow(const Document& document, QWidget* parent);
+    ~ExercisesWindow() override;
 
     const ExerciseSheet& sheet() const { return m_sheet; }
 

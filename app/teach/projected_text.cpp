@@ -2,11 +2,13 @@
 
 #include "gauges/wording.h"
 #include "teach/figure_wording.h"
+#include "texture/texture.h"
 
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QRegularExpression>
 #include <algorithm>
+#include <array>
 
 namespace firn::app {
 
@@ -18,7 +20,18 @@ constexpr QChar answerEnds{0xE001};
 constexpr double lineGap_em = 0.18;
 constexpr double outline_em = 0.05;
 
+/// What stands around an answer, and is not hidden with it.
+bool isBracket(QChar letter) { return letter == u'(' || letter == u')'; }
+
 QString withoutMarks(QString text) { return text.remove(answerBegins).remove(answerEnds); }
+
+/// How firm it is, in a word.
+bool isVerdict(const std::string& text)
+{
+    static constexpr std::array verdicts{
+        Firmness::Liquid, Firmness::Slush, Firmness::Soft, Firmness::Scoopable, Firmness::Firm, Firmness::Hard, Firmness::Block};
+    return std::ranges::find(verdicts, text, [](Firmness firmness) { return nameOf(firmness); }) != verdicts.end();
+}
 
 /// An empty box where this was.
 FormulaMark emptied(const FormulaMark& mark)
@@ -65,14 +78,15 @@ public:
     std::vector<FormulaBox> word(const QString& text, double room) const
     {
         std::vector<FormulaBox> pieces(1);
-        bool isAnswer = m_hidden.contains(withoutMarks(text));
+        bool isAnswer = !text.contains(answerBegins) && m_hidden.contains(text);
         QString run;
         const auto endRun = [&] {
             while (!run.isEmpty()) {
                 qsizetype fitting = run.size();
                 while (fitting > 1 && m_metrics.horizontalAdvance(run.left(fitting)) > room)
                     fitting = fitting > 64 ? fitting / 2 : fitting - 1;
-                FormulaBox set = piece(run.left(fitting), isAnswer);
+                const bool isEmptied = isAnswer && !isBracket(run.front()) && !m_hidden.isGiven(run);
+                FormulaBox set = piece(run.left(fitting), isEmptied);
                 if (pieces.back().width > 0.0 && pieces.back().width + set.width > room)
                     pieces.emplace_back();
                 pieces.back().append(std::move(set));
@@ -80,12 +94,13 @@ public:
             }
         };
         for (const QChar letter : text) {
-            if (letter != answerBegins && letter != answerEnds) {
+            const bool isMark = letter == answerBegins || letter == answerEnds;
+            if (isMark || isBracket(letter) || (!run.isEmpty() && isBracket(run.back())))
+                endRun();
+            if (isMark)
+                isAnswer = letter == answerBegins;
+            else
                 run += letter;
-                continue;
-            }
-            endRun();
-            isAnswer = letter == answerBegins;
         }
         endRun();
         return pieces;
@@ -135,9 +150,21 @@ void HiddenAnswers::add(const QString& value)
         m_digits.insert(digits);
 }
 
+void HiddenAnswers::addGiven(double value) { m_given << value; }
+
 bool HiddenAnswers::contains(const QString& text) const
 {
-    return isHiding() && (m_values.contains(text) || m_digits.contains(digitsOf(text)));
+    return isHiding() && (m_values.contains(text) || (m_digits.contains(digitsOf(text)) && !isGiven(text)));
+}
+
+/// A temperature is told by its sign from an answer with the same digits.
+bool HiddenAnswers::isGiven(const QString& text) const
+{
+    static const QRegularExpression number(QStringLiteral("^\\(*([\u2212-]?\\d+(?:[.,]\\d+)?)"));
+    QString found = number.match(text).captured(1).replace(QChar(0x2212), u'-');
+    bool isNumber = false;
+    const double value = found.replace(u',', u'.').toDouble(&isNumber);
+    return isNumber && m_given.contains(value) && (value < 0.0 || !m_digits.contains(digitsOf(text)));
 }
 
 QString HiddenAnswers::without(const QString& text) const
@@ -145,10 +172,11 @@ QString HiddenAnswers::without(const QString& text) const
     QStringList words;
     for (const QString& word : text.split(u' ')) {
         const qsizetype begin = word.indexOf(answerBegins), end = word.indexOf(answerEnds);
-        if (isHiding() && contains(withoutMarks(word)))
-            words << QStringLiteral("…");
-        else if (isHiding() && begin >= 0 && end > begin)
+        const bool isMarked = begin >= 0 && end > begin;
+        if (isHiding() && isMarked && !isGiven(word.mid(begin + 1, end - begin - 1)))
             words << word.left(begin) + u'…' + word.mid(end + 1);
+        else if (isHiding() && !isMarked && contains(word))
+            words << QStringLiteral("…");
         else
             words << withoutMarks(word);
     }
@@ -161,16 +189,17 @@ QString digitsOf(const QString& text)
     return number.match(text).captured(1);
 }
 
-QString projectedText(const Sentence& sentence, bool areFiguresAnswers)
+QString projectedText(const Sentence& sentence, bool hasAnswers)
 {
-    Sentence marked = sentence;
-    for (Sentence::Value& value : marked.values) {
-        if (const auto* number = std::get_if<Figure>(&value); number && areFiguresAnswers)
-            value = (answerBegins + figure(number->value, number->decimals) + answerEnds).toStdString();
+    const auto marked = [](const QString& answer) { return (answerBegins + answer + answerEnds).toStdString(); };
+    Sentence result = sentence;
+    for (Sentence::Value& value : result.values) {
+        if (const auto* number = std::get_if<Figure>(&value); number && hasAnswers)
+            value = marked(figure(number->value, number->decimals));
         else if (const auto* text = std::get_if<std::string>(&value))
-            value = withoutMarks(plain(*text)).toStdString();
+            value = hasAnswers && isVerdict(*text) ? marked(translatedName(*text)) : withoutMarks(plain(*text)).toStdString();
     }
-    return translated(marked);
+    return translated(result);
 }
 
 std::vector<FormulaBox> textLines(

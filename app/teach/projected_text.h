@@ -12,23 +12,27 @@ namespace firn::app {
 class HiddenAnswers {
 public:
     void add(const QString& value);
+    /// Was put in and not found, such as the temperature at serving: stays where it is read, if no answer is the same.
+    void addGiven(double value);
 
     bool isHiding() const { return !m_values.isEmpty(); }
     /// Whether this text is an answer, "26.3 %", or has its digits.
     bool contains(const QString& text) const;
+    bool isGiven(const QString& text) const;
     /// The text with a gap for each answer, for a screen reader.
     QString without(const QString& text) const;
 
 private:
     QSet<QString> m_values;
     QSet<QString> m_digits;
+    QList<double> m_given;
 };
 
 /// "26.3" of "−26.3 %": what is left of a value without its sign and unit.
 QString digitsOf(const QString& text);
 
-/// The sentence in the user's language without control characters, its figures between marks if they are `answers`.
-QString projectedText(const Sentence& sentence, bool areFiguresAnswers = false);
+/// The sentence in the user's language without control characters, its figures and verdicts between marks if they are `answers`.
+QString projectedText(const Sentence& sentence, bool hasAnswers = false);
 
 /// In lines of at most `room` pixels; a word that is wider goes on in the next line. Boxes stand for answers that are hidden.
 std::vector<FormulaBox> textLines(

@@ -17,6 +17,8 @@ QString nameOf(ProjectedKind kind)
         return ProjectedView::tr("Formula");
     case ProjectedKind::Picture:
         return ProjectedView::tr("Picture");
+    case ProjectedKind::Number:
+        return ProjectedView::tr("Topic");
     case ProjectedKind::Text:
         break;
     }

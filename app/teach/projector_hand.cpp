@@ -43,7 +43,7 @@ void ProjectorWindow::showList()
     QStringList titles;
     for (const LessonTopic each : m_topics)
         titles << projectedText(titleOf(each));
-    m_list = new ProjectorList(titles, int(m_page), ProjectorType(font(), size()).quiet, this);
+    m_list = new ProjectorList(titles, isTopicMissing() ? -1 : int(page()), ProjectorType(font(), size()).quiet, this);
     connect(m_list, &ProjectorList::left, this, &ProjectorWindow::closePanels, Qt::QueuedConnection);
     connect(
         m_list, &ProjectorList::chosen, this,
@@ -56,8 +56,16 @@ void ProjectorWindow::showList()
     m_list->setFocus();
 }
 
+void ProjectorWindow::say(const QString& sentence)
+{
+    closePanels();
+    m_saying = new ProjectorSaying(sentence, ProjectorType(font(), size()).quiet, this);
+    m_saying->show();
+}
+
 void ProjectorWindow::closePanels()
 {
+    delete std::exchange(m_saying, nullptr);
     delete std::exchange(m_keys, nullptr);
     delete std::exchange(m_list, nullptr);
     setFocus();

@@ -47,8 +47,10 @@ public:
             addWithPicture(0);
         else
             splitIntoParts();
-        for (std::size_t i = 0; i < m_parts.size(); ++i)
+        for (std::size_t i = 0; i < m_parts.size(); ++i) {
             addTitle(m_parts[i], i);
+            m_parts[i].lastStep = std::max(0, m_parts[i].lastStep);
+        }
         return std::move(m_parts);
     }
 
@@ -140,7 +142,7 @@ private:
 
     void beginPart(bool isFirst)
     {
-        m_parts.emplace_back();
+        m_parts.emplace_back().lastStep = -1;  // what comes first is there on arrival
         m_y = m_content.top() + m_titleHeight;
         m_bottom = m_content.bottom();
         m_top = m_y;

@@ -9,14 +9,14 @@
 
 namespace firn::app {
 
-enum class ProjectedKind { Title, Idea, Text, Formula, Picture };
+enum class ProjectedKind { Title, Idea, Text, Formula, Picture, Number };
 
 struct ProjectedItem {
     ProjectedKind kind = ProjectedKind::Text;
     QRect place;     // pixels of the screen
     FormulaBox box;  // to draw at its top left corner; empty for a picture
     QString spoken;
-    int shownFrom = 0;  // how many times one has to go on until it is shown
+    int shownFrom = 0;  // how many times one has to go on until it is shown: not at all for what comes first
 };
 
 /// What stands on the screen at a time.

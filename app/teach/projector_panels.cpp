@@ -18,6 +18,13 @@ void standInTheMiddle(QWidget& panel, QSize size)
     panel.setGeometry(QRect(whole.center() - QPoint(fitting.width() / 2, fitting.height() / 2), fitting));
 }
 
+void frame(QFrame& panel)
+{
+    panel.setAutoFillBackground(true);
+    panel.setFrameShape(QFrame::Box);
+    panel.setAttribute(Qt::WA_TransparentForMouseEvents);
+}
+
 QLabel* label(const QString& text, const QFont& font)
 {
     auto* line = new QLabel;
@@ -33,12 +40,12 @@ ProjectorKeys::ProjectorKeys(const QFont& type, QWidget* parent)
     : QFrame(parent)
 {
     const std::vector<std::pair<QString, QString>> keys{
-        {tr("Space, Right, Page Down"), tr("next step, then next page")},
-        {tr("Left, Page Up"), tr("one step back")},
-        {tr("Home, End"), tr("first page, last page")},
-        {tr("1 to 9, 0"), tr("that page; 0 is the tenth")},
-        {tr("L"), tr("list of the pages")},
-        {tr("R"), tr("shows all of the page")},
+        {tr("Space, Enter, Right, Down, Page Down"), tr("next step, then next topic")},
+        {tr("Backspace, Left, Up, Page Up"), tr("one step back")},
+        {tr("Home, End"), tr("first topic, last topic")},
+        {tr("1 to 9, 0"), tr("that topic; 0 is the tenth")},
+        {tr("L"), tr("list of the topics")},
+        {tr("R"), tr("shows all steps of the page")},
         {tr("H"), tr("hides the answers, and shows them again")},
         {tr("P"), tr("a dot that follows the mouse")},
         {tr("D"), tr("dark or light")},
@@ -47,9 +54,7 @@ ProjectorKeys::ProjectorKeys(const QFont& type, QWidget* parent)
         {tr("Escape"), tr("leaves")},
     };
     setAccessibleName(tr("Keys"));
-    setAutoFillBackground(true);
-    setFrameShape(QFrame::Box);
-    setAttribute(Qt::WA_TransparentForMouseEvents);
+    frame(*this);
     QFont bold = type;
     bold.setBold(true);
     auto* layout = new QGridLayout(this);
@@ -63,14 +68,25 @@ ProjectorKeys::ProjectorKeys(const QFont& type, QWidget* parent)
     standInTheMiddle(*this, sizeHint());
 }
 
+ProjectorSaying::ProjectorSaying(const QString& sentence, const QFont& type, QWidget* parent)
+    : QFrame(parent)
+{
+    setAccessibleName(sentence);
+    frame(*this);
+    auto* layout = new QGridLayout(this);
+    layout->setContentsMargins(2 * groupSpace, groupSpace, 2 * groupSpace, groupSpace);
+    layout->addWidget(label(sentence, type));
+    standInTheMiddle(*this, sizeHint());
+}
+
 ProjectorList::ProjectorList(const QStringList& pages, int current, const QFont& type, QWidget* parent)
     : QListWidget(parent)
 {
-    setAccessibleName(tr("Pages"));
+    setAccessibleName(tr("Topics"));
     setFont(type);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (int i = 0; i < int(pages.size()); ++i)
-        addItem(tr("%1  %2", "the number and title of a page").arg(i + 1).arg(pages[i]));
+        addItem(tr("%1  %2", "the number and title of a topic").arg(i + 1).arg(pages[i]));
     setCurrentRow(current);
     standInTheMiddle(*this, QSize(sizeHintForColumn(0) + 4 * groupSpace, sizeHintForRow(0) * count() + groupSpace));
     connect(this, &QListWidget::itemClicked, this, [this] { emit chosen(currentRow()); });

@@ -14,6 +14,14 @@ public:
     ProjectorKeys(const QFont& type, QWidget* parent);
 };
 
+/// A sentence to the teacher, until the next key.
+class ProjectorSaying : public QFrame {
+    Q_OBJECT
+
+public:
+    ProjectorSaying(const QString& sentence, const QFont& type, QWidget* parent);
+};
+
 class ProjectorList : public QListWidget {
     Q_OBJECT
 

@@ -6,6 +6,7 @@
 #include "gauges/ribbon.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/wording.h"
+#include "teach/figure_wording.h"
 
 #include <QPainter>
 #include <algorithm>
@@ -61,7 +62,7 @@ void ProjectorPicture::show(const LessonPage& page, const Analysis& analysis, bo
     m_ribbon->setVisible(!isHidden && m_shown == LessonPicture::RibbonBar);
     m_curve->setVisible(!isHidden && isCurve(m_shown));
     if (m_shown == LessonPicture::SugarScale)
-        m_scale->show(analysis);
+        showScale(page, analysis);
     else if (m_shown == LessonPicture::RibbonBar)
         m_ribbon->show(analysis.ribbon);
     else if (isCurve(m_shown))
@@ -71,6 +72,16 @@ void ProjectorPicture::show(const LessonPage& page, const Analysis& analysis, bo
     if (isHidden)
         setAccessibleName(tr("Picture hidden"));
     update();
+}
+
+/// Of a correction the last step finds the sugars that the mix has after it.
+void ProjectorPicture::showScale(const LessonPage& page, const Analysis& analysis)
+{
+    m_scale->show(analysis);
+    if (page.topic == LessonTopic::Correction && !page.steps.empty()) {
+        const Symbol& after = page.steps.back().result;
+        m_scale->mark(fromPercent(after.value), tr("%1 after the correction").arg(valueInLocale(after)));
+    }
 }
 
 void ProjectorPicture::showCurve(const LessonPage& page, const Analysis& analysis)
@@ -85,8 +96,8 @@ void ProjectorPicture::showCurve(const LessonPage& page, const Analysis& analysi
     m_curve->setBeginning(curve.steps.empty() ? tr("Nothing freezes above %1").arg(chosenDegrees(coldestOfCurve))
                                               : tr("begins at %1").arg(degrees(curve.freezingPoint->temperature)));
     const auto marker = [&](Celsius temperature, MassFraction ice, const QString& foot, CurveMarker::Grip grip) {
-        return CurveMarker{
-            temperature.value, tr("%1 ice").arg(percentText(ice, 0)), foot.arg(chosenDegrees(temperature)), grip, false};
+        return CurveMarker{temperature.value, tr("%1 of the mix is ice").arg(percentText(ice, 0)),
+            foot.arg(chosenDegrees(temperature)), grip, false};
     };
     m_curve->setMarkers(
         {marker(analysis.conditions.freezerAt, analysis.texture.iceInFreezer, tr("freezer %1"), CurveMarker::Grip::Square),

@@ -27,6 +27,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void showScale(const LessonPage& page, const Analysis& analysis);
     void showCurve(const LessonPage& page, const Analysis& analysis);
 
     SugarScale* m_scale;

@@ -3,6 +3,7 @@
 #include "bench/appearance.h"
 #include "gauges/palette.h"
 #include "teach/figure_wording.h"
+#include "teach/missing_topic.h"
 #include "teach/projected_view.h"
 #include "teach/projector_panels.h"
 #include "teach/projector_picture.h"
@@ -55,7 +56,7 @@ void ProjectorWindow::open()
         setGeometry((other == screens.end() ? here : *other)->geometry());
         m_step = 0;
         m_part = 0;
-        m_page = 0;
+        m_topic = LessonTopic::Nothing;
         showFullScreen();
     }
     raise();
@@ -68,7 +69,7 @@ void ProjectorWindow::goToNextScreen()
     const QList<QScreen*> screens = QGuiApplication::screens();
     const qsizetype next = (screens.indexOf(screen()) + 1) % screens.size();
     if (screens[next] == screen())
-        return;
+        return say(tr("There is only one screen."));
     showNormal();
     setGeometry(screens[next]->geometry());
     showFullScreen();
@@ -92,7 +93,7 @@ void ProjectorWindow::hideEvent(QHideEvent* event)
         closePanels();
         m_explained = {};
         m_topics = {LessonTopic::Nothing};
-        m_page = 0;
+        m_topic = LessonTopic::Nothing;
     }
 }
 
@@ -111,18 +112,19 @@ void ProjectorWindow::changeEvent(QEvent* event)
         layOutPage();
 }
 
-/// Under the very conditions that the figures of the bench were reckoned with. Stays at the same page, or at the one before where it is gone.
+/// Under the very conditions that the figures of the bench were reckoned with. Stays at the same topic, gone or not, so that it is there
+/// again as soon as what was taken out is back.
 void ProjectorWindow::evaluate()
 {
     m_explained = analyseWithWorkings(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions,
         m_document.component(), m_document.stepsDone());
     const LessonTopic shown = topic();
+    const bool wasMissing = isTopicMissing();
     m_topics = lessonTopics(m_explained.analysis);
-    const auto after = std::ranges::upper_bound(m_topics, shown);
-    const std::size_t page = after == m_topics.begin() ? 0 : std::size_t(after - m_topics.begin()) - 1;
-    if (m_topics[page] != shown)
+    if (m_topic == LessonTopic::Nothing)
+        m_topic = m_topics.front();
+    if (topic() != shown || isTopicMissing() != wasMissing)
         m_part = m_step = 0;
-    m_page = page;
     m_answers = answers();
     layOutPage();
 }
@@ -137,6 +139,14 @@ HiddenAnswers ProjectorWindow::answers() const
         for (const WorkingStep& found : lessonPage(each, m_explained).steps)
             answers.add(valueInLocale(found.result));
     }
+    const Conditions& conditions = m_explained.analysis.conditions;
+    for (const Celsius given : {conditions.serveAt, conditions.freezerAt})
+        answers.addGiven(given.value);
+    if (const auto band = std::ranges::find(tradeBands(), m_explained.analysis.texture.textureClass, &TradeBand::textureClass);
+        band != tradeBands().end()) {
+        for (const MassFraction given : {band->low, band->high})
+            answers.addGiven(percent(given));
+    }
     return answers;
 }
 
@@ -145,7 +155,8 @@ void ProjectorWindow::layOutPage()
     QFont quiet = ProjectorType(font(), size()).quiet;
     if (m_picture->font().pixelSize() != quiet.pixelSize())
         m_picture->setFont(quiet);
-    m_lesson = lessonPage(topic(), m_explained);
+    m_lesson = isTopicMissing() ? missingTopicPage(topic(), m_explained.analysis) : lessonPage(topic(), m_explained);
+    m_picture->show(m_lesson, m_explained.analysis, m_areAnswersHidden);
     m_parts = projectedParts(m_lesson, size(), font(), m_picture->needOf(m_lesson.picture), m_answers);
     m_part = std::clamp(m_part, 0, partCount() - 1);
     m_step = std::clamp(m_step, 0, lastStep());
@@ -164,11 +175,10 @@ void ProjectorWindow::showPart()
             continue;
         }
         m_picture->setGeometry(item.place);
-        m_picture->show(m_lesson, m_explained.analysis, m_areAnswersHidden);
     }
     showNumber();
     showStep();
-    for (QWidget* over : std::initializer_list<QWidget*>{m_pointer, m_keys, m_list}) {
+    for (QWidget* over : std::initializer_list<QWidget*>{m_pointer, m_keys, m_list, m_saying}) {
         if (over)
             over->raise();
     }
@@ -187,14 +197,16 @@ void ProjectorWindow::showStep()
 /// At the bottom right, quietly; on the first page with the key that tells the others.
 void ProjectorWindow::showNumber()
 {
+    if (isTopicMissing())
+        return;
     const ProjectorType type(font(), size());
-    const QString number = tr("page %1 of %2").arg(m_page + 1).arg(m_topics.size());
-    const QString text = m_page == 0 && m_part == 0 ? tr("F1 shows the keys · %1").arg(number) : number;
+    const QString number = tr("topic %1 of %2").arg(page() + 1).arg(m_topics.size());
+    const QString text = page() == 0 && m_part == 0 ? tr("F1 shows the keys · %1").arg(number) : number;
     FormulaBox box = textLines(text, type.quiet, width(), Lettering::Quiet, {}).front();
     const QSize size(int(std::ceil(box.width)), int(std::ceil(box.height())));
     const QPoint bottomRight(qRound(width() - type.margin), qRound(height() - 0.5 * type.margin));
     const QRect place(bottomRight - QPoint(size.width(), size.height()), size);
-    m_views.push_back(new ProjectedView({ProjectedKind::Text, place, std::move(box), text, 0}, this));
+    m_views.push_back(new ProjectedView({ProjectedKind::Number, place, std::move(box), text, 0}, this));
 }
 
 void ProjectorWindow::goOn()
@@ -206,8 +218,8 @@ void ProjectorWindow::goOn()
         ++m_part;
         m_step = 0;
         showPart();
-    } else if (m_page + 1 < m_topics.size()) {
-        goTo(int(m_page) + 1);
+    } else {
+        goTo(int(pageAfter()));
     }
 }
 
@@ -221,8 +233,8 @@ void ProjectorWindow::goBack()
     }
     if (m_part > 0) {
         --m_part;
-    } else if (m_page > 0) {
-        --m_page;
+    } else if (page() > 0) {
+        m_topic = m_topics[page() - 1];
         layOutPage();
         m_part = partCount() - 1;
     } else {
@@ -236,7 +248,7 @@ void ProjectorWindow::goTo(int page)
 {
     if (page < 0 || std::size_t(page) >= m_topics.size())
         return;
-    m_page = std::size_t(page);
+    m_topic = m_topics[std::size_t(page)];
     m_part = m_step = 0;
     layOutPage();
 }

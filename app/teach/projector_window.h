@@ -7,6 +7,7 @@
 
 #include <QTimer>
 #include <QWidget>
+#include <algorithm>
 
 class QAction;
 
@@ -17,6 +18,7 @@ class ProjectorKeys;
 class ProjectorList;
 class ProjectorPicture;
 class ProjectorPointer;
+class ProjectorSaying;
 
 class ProjectorWindow : public QWidget {
     Q_OBJECT
@@ -29,7 +31,9 @@ public:
     QAction* openAction() { return m_open; }
 
     const std::vector<LessonTopic>& topics() const { return m_topics; }
-    LessonTopic topic() const { return m_topics[m_page]; }
+    /// The one that was gone to, even while the recipe has not got the stuff for it; none while the recipe is empty.
+    LessonTopic topic() const { return m_topics.front() == LessonTopic::Nothing ? LessonTopic::Nothing : m_topic; }
+    bool isTopicMissing() const { return pageAfter() == page(); }
     int part() const { return m_part; }
     int partCount() const { return int(m_parts.size()); }
     /// How many steps of the part are shown.
@@ -57,6 +61,9 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    /// Where the topic is in the lesson, or would be; and the page after it.
+    std::size_t page() const { return std::size_t(std::ranges::lower_bound(m_topics, topic()) - m_topics.begin()); }
+    std::size_t pageAfter() const { return std::size_t(std::ranges::upper_bound(m_topics, topic()) - m_topics.begin()); }
     void evaluate();
     HiddenAnswers answers() const;
     void layOutPage();
@@ -65,6 +72,7 @@ private:
     void showNumber();
     void showKeys();
     void showList();
+    void say(const QString& sentence);
     void closePanels();
     void showPointer(bool isShown);
     void stirCursor();
@@ -75,13 +83,14 @@ private:
     ProjectorPointer* m_pointer;
     ProjectorKeys* m_keys = nullptr;
     ProjectorList* m_list = nullptr;
+    ProjectorSaying* m_saying = nullptr;
     QTimer m_cursorRest;
     ExplainedAnalysis m_explained;
     std::vector<LessonTopic> m_topics{LessonTopic::Nothing};
     LessonPage m_lesson;  // the page that is shown
     std::vector<ProjectedPart> m_parts{ProjectedPart{}};
-    std::vector<ProjectedView*> m_views;  // of the part that is shown
-    std::size_t m_page = 0;
+    std::vector<ProjectedView*> m_views;         // of the part that is shown
+    LessonTopic m_topic = LessonTopic::Nothing;  // the first one there is
     int m_part = 0;
     int m_step = 0;
     bool m_areAnswersHidden = false;

@@ -6,18 +6,22 @@
 #include "gauges/wording.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QShortcut>
 #include <QShowEvent>
 #include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <algorithm>
 #include <array>
+#include <numeric>
+#include <span>
 
 namespace firn::app {
 
@@ -28,6 +32,18 @@ constexpr int targetHeight_px = 28;
 constexpr int cellPadding_px = 5;
 // What, published, range, error, code: how they share the width.
 constexpr std::array columnShares{17, 34, 18, 18, 13};
+constexpr int codeColumn = int(columnShares.size()) - 1;
+
+/// "0.000006" of "6e-6", which only those who program read.
+QString withoutPowers(QString text)
+{
+    static const QRegularExpression number(QStringLiteral(R"(\b(\d+)(?:\.(\d+))?e-(\d+)\b)"));
+    for (auto found = number.match(text); found.hasMatch(); found = number.match(text)) {
+        const int decimals = int(found.captured(2).size()) + found.captured(3).toInt();
+        text.replace(found.capturedStart(), found.capturedLength(), figure(found.captured().toDouble(), decimals));
+    }
+    return text;
+}
 
 /// Text with room above and below it.
 class RoomyCells : public QStyledItemDelegate {
@@ -57,6 +73,7 @@ SourcesWindow::SourcesWindow(QWidget* parent)
     , m_search(new QLineEdit)
     , m_table(new QTableWidget)
     , m_count(new QLabel)
+    , m_code(new QCheckBox(tr("&Where in the code")))
 {
     setObjectName(QStringLiteral("sources"));
     setWindowTitle(tr("Sources of the numbers"));
@@ -75,6 +92,9 @@ SourcesWindow::SourcesWindow(QWidget* parent)
     connect(new QShortcut(QKeySequence::Copy, m_table, nullptr, nullptr, Qt::WidgetShortcut), &QShortcut::activated, this,
         &SourcesWindow::copy);
     connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, [this] { closeFront(*this); });
+    m_code->setObjectName(QStringLiteral("code"));
+    m_code->setMinimumHeight(targetHeight_px);
+    connect(m_code, &QCheckBox::toggled, this, &SourcesWindow::fitRows);
     fill();
 
     auto* head = new QHBoxLayout;
@@ -82,12 +102,14 @@ SourcesWindow::SourcesWindow(QWidget* parent)
     head->addWidget(label);
     head->addWidget(m_search, 1);
     head->addWidget(m_count);
+    head->addWidget(m_code);
     head->addWidget(copyRows);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(groupSpace, closeSpace, groupSpace, groupSpace);
     layout->setSpacing(closeSpace);
     layout->addLayout(head);
     layout->addWidget(m_table, 1);
+    connect(m_code, &QCheckBox::toggled, this, [this] { search(m_search->text()); });
     search({});
 }
 
@@ -119,9 +141,9 @@ void SourcesWindow::fill()
         const QStringList texts{translatedName(facts.name), translatedName(facts.publication), translatedName(facts.range),
             translatedName(facts.error), code};
         for (int column = 0; column < int(texts.size()); ++column) {
-            auto* item = new QTableWidgetItem(capitalised(texts[column]));
+            auto* item = new QTableWidgetItem(withoutPowers(capitalised(texts[column])));
             item->setTextAlignment(Qt::AlignLeft | Qt::AlignTop);
-            if (column == int(texts.size()) - 1)
+            if (column == codeColumn)
                 item->setText(code);
             m_table->setItem(row, column, item);
         }
@@ -135,7 +157,7 @@ void SourcesWindow::search(const QString& words)
     int shown = 0;
     for (int row = 0; row < m_table->rowCount(); ++row) {
         QString text;
-        for (int column = 0; column < m_table->columnCount(); ++column)
+        for (int column = 0; column < shownColumns(); ++column)
             text += m_table->item(row, column)->text() + u'\n';
         const bool isFound =
             std::ranges::all_of(wanted, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
@@ -161,7 +183,7 @@ void SourcesWindow::copy()
     QStringList lines;
     for (const QModelIndex& chosen : m_table->selectionModel()->selectedRows()) {
         QStringList cells;
-        for (int column = 0; column < m_table->columnCount(); ++column)
+        for (int column = 0; column < shownColumns(); ++column)
             cells << m_table->item(chosen.row(), column)->text();
         lines << cells.join(u'\t');
     }
@@ -183,11 +205,17 @@ void SourcesWindow::resizeEvent(QResizeEvent* event)
     fitRows();
 }
 
+/// All, or those before the code.
+int SourcesWindow::shownColumns() const { return m_code->isChecked() ? m_table->columnCount() : codeColumn; }
+
 void SourcesWindow::fitRows()
 {
     layout()->activate();
-    for (std::size_t column = 0; column < columnShares.size(); ++column)
-        m_table->setColumnWidth(int(column), m_table->viewport()->width() * columnShares[column] / 100);
+    m_table->setColumnHidden(codeColumn, !m_code->isChecked());
+    const auto shares = std::span(columnShares).first(std::size_t(shownColumns()));
+    const int all = std::accumulate(shares.begin(), shares.end(), 0);
+    for (std::size_t column = 0; column < shares.size(); ++column)
+        m_table->setColumnWidth(int(column), m_table->viewport()->width() * shares[column] / all);
     m_table->resizeRowsToContents();
 }
 

@@ -1,10 +1,11 @@
-// Every model and table that figures rest on: publication, range, error, and where in the code it lives.
+// Every model and table that figures rest on: publication, range, error, and, if wanted, where in the code it lives.
 #pragma once
 
 #include "derivation/source.h"
 
 #include <QWidget>
 
+class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QTableWidget;
@@ -32,10 +33,12 @@ private:
     void fill();
     void search(const QString& words);
     void fitRows();
+    int shownColumns() const;
 
     QLineEdit* m_search;
     QTableWidget* m_table;
     QLabel* m_count;
+    QCheckBox* m_code;  // whether the column on the code is shown
 };
 
 /// The bench's own one, made at the first call.

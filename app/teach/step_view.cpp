@@ -133,14 +133,16 @@ void StepView::addTerms(const std::vector<TermLine>& terms)
 
 void StepView::addSource(const QString& text, Source source)
 {
-    auto* more = new FigureLink(tr("About this source"), {});
-    more->setAccessibleDescription(tr("Shows its range, its error and where in the code it lives"));
-    connect(more, &FigureLink::clicked, this, [this, source] { emit sourceChosen(source); });
     auto* row = new QHBoxLayout;
     row->setSpacing(groupSpace);
     row->addWidget(plainLabel(text, true), 1);
-    row->addWidget(more, 0, Qt::AlignTop);
     m_lines->addLayout(row);
+    if (source == Source::Definition)  // nobody has published it, so there is no more to tell
+        return;
+    auto* more = new FigureLink(tr("About this source"), {});
+    more->setAccessibleDescription(tr("Shows its range and its error"));
+    connect(more, &FigureLink::clicked, this, [this, source] { emit sourceChosen(source); });
+    row->addWidget(more, 0, Qt::AlignTop);
 }
 
 }  // namespace firn::app

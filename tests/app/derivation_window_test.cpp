@@ -13,6 +13,7 @@
 #include "teach/figure_link.h"
 #include "teach/figure_wording.h"
 #include "teach/formula_picture.h"
+#include "teach/step_content.h"
 
 #include <QAction>
 #include <QApplication>
@@ -168,6 +169,62 @@ TEST_F(DerivationWindowTest, TheMenuOpensAListOfAllFigures)
         press(Qt::Key_Down);
     press(Qt::Key_Return);
     EXPECT_EQ(derivations.figure(), "freezing_point_c");
+}
+
+TEST_F(DerivationWindowTest, KeysLeafThroughTheListAndOnlyWhereOneStayedIsRemembered)
+{
+    lay(simpleSorbet);
+    derivations.open("mass_g");
+    derivations.openAction()->trigger();
+    awaitDerivations();
+    auto* list = derivations.findChild<QTreeWidget*>("allFigures");
+    list->setFocus();
+    const auto keyOf = [list](int row) { return list->topLevelItem(row)->data(0, Qt::UserRole).toString(); };
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualItemRect(list->topLevelItem(5)).center());
+    EXPECT_EQ(derivations.figure(), keyOf(5));
+    EXPECT_EQ(QApplication::focusWidget(), list);
+    press(Qt::Key_Home);
+    EXPECT_EQ(derivations.figure(), keyOf(0));
+    for (int row = 1; row <= 3; ++row) {
+        press(Qt::Key_Down);
+        EXPECT_EQ(derivations.figure(), keyOf(row));
+    }
+    EXPECT_EQ(label("value"), list->topLevelItem(3)->text(1));
+    press(Qt::Key_Return);
+    press(Qt::Key_Down);
+    EXPECT_EQ(derivations.figure(), keyOf(4));
+    EXPECT_EQ(QApplication::focusWidget(), list);
+    for (const QString& before : {keyOf(3), keyOf(5), QStringLiteral("mass_g")}) {
+        derivations.goBack();
+        EXPECT_EQ(derivations.figure(), before);
+    }
+    for (const QString& after : {keyOf(5), keyOf(3), keyOf(4)}) {
+        derivations.goForward();
+        EXPECT_EQ(derivations.figure(), after);
+    }
+}
+
+TEST_F(DerivationWindowTest, ADefinitionHasNoSourceToTellMoreAbout)
+{
+    lay(simpleSorbet);
+    std::size_t definitions = 0, others = 0;
+    for (const char* figure : {"mass_g", "percent.sugars", "freezing_point_c"}) {
+        derivations.open(QString::fromLatin1(figure));
+        const auto derivation = explain(figure, explained().workings);
+        ASSERT_TRUE(derivation);
+        std::size_t links = 0, published = 0;
+        for (const FigureLink* each : derivations.findChildren<FigureLink*>())
+            links += each->figure().isEmpty() ? 1 : 0;
+        for (std::size_t i = 0; i < derivation->steps.size(); ++i) {
+            const bool isDefinition = derivation->steps[i].source == Source::Definition;
+            definitions += isDefinition ? 1 : 0;
+            published += isDefinition || isSourceRepeated(derivation->steps, i) ? 0 : 1;
+        }
+        EXPECT_EQ(links, published) << figure;
+        others += published;
+    }
+    EXPECT_GT(definitions, 0u);
+    EXPECT_GT(others, 0u);
 }
 
 TEST_F(DerivationWindowTest, FollowsEditsWhileOpen)

@@ -13,9 +13,11 @@
 #include "teach/step_view.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QScrollArea>
 #include <QTableWidget>
 #include <QTest>
@@ -129,9 +131,28 @@ TEST_F(Bench, SourcesAreAllThereAreSearchedAndCopied)
     EXPECT_EQ(search->text(), "");
     EXPECT_EQ(listed->item(listed->currentRow(), 0)->text(), "Sucrose equivalents");
     ASSERT_TRUE(QTest::qWaitFor([&] { return sources.isActiveWindow(); }));
+    const int code = listed->columnCount() - 1;
+    EXPECT_TRUE(listed->isColumnHidden(code));
+    QTest::keyClick(sources.findChild<QTableWidget*>(), Qt::Key_C, Qt::ControlModifier);
+    EXPECT_FALSE(QApplication::clipboard()->text().contains("core/")) << "a column that is hidden was copied";
+    sources.findChild<QCheckBox*>("code")->click();
+    EXPECT_FALSE(listed->isColumnHidden(code));
     QTest::keyClick(sources.findChild<QTableWidget*>(), Qt::Key_C, Qt::ControlModifier);
     const QString copied = QApplication::clipboard()->text();
     EXPECT_TRUE(copied.contains("Goff") && copied.contains("core/freezing/textbook")) << copied.toStdString();
+}
+
+TEST_F(Bench, SmallNumbersOfSourcesAreWrittenOut)
+{
+    const auto* listed = showSources(window).findChild<QTableWidget*>();
+    const QRegularExpression power(QStringLiteral("\\de-\\d"));
+    QString all;
+    for (int row = 0; row < listed->rowCount(); ++row) {
+        for (int column = 0; column < listed->columnCount(); ++column)
+            all += listed->item(row, column)->text() + u'\n';
+    }
+    EXPECT_FALSE(all.contains(power)) << power.match(all).captured().toStdString();
+    EXPECT_TRUE(all.contains("0.000006 a kelvin"));
 }
 
 TEST_F(Bench, TheSourceOfAStepLeadsToThePageOfSources)

@@ -1,0 +1,41 @@
+#include "teach/missing_topic.h"
+
+namespace firn::app {
+
+namespace {
+
+Sentence whatToType(LessonTopic topic, const Analysis& analysis)
+{
+    switch (topic) {
+    case LessonTopic::Sugars:
+    case LessonTopic::Sweetness:
+        return phrase("No sugar in the mix now: type some.");
+    case LessonTopic::TotalSolids:
+        return phrase("Nothing but water and alcohol in the mix now: type something with solids.");
+    case LessonTopic::Milk:
+        return phrase("No milk in the mix now: type some.");
+    case LessonTopic::Correction:
+        return phrase("The trade has no band of sugar for this kind of ice: change how it is frozen, or what is in it.");
+    case LessonTopic::Alcohol:
+    case LessonTopic::Spirit:
+        if (analysis.mix[Constituent::Ethanol].value <= 0.0)
+            return phrase("No alcohol in the mix now: type some.");
+        break;
+    default:
+        break;
+    }
+    return phrase("No water in the mix now: type some.");
+}
+
+}  // namespace
+
+LessonPage missingTopicPage(LessonTopic topic, const Analysis& analysis)
+{
+    LessonPage page;
+    page.topic = topic;
+    page.title = titleOf(topic);
+    page.idea = whatToType(topic, analysis);
+    return page;
+}
+
+}  // namespace firn::app
