@@ -1,5 +1,6 @@
 #include "bench/message_bar.h"
 
+#include "bench/ingredient_table.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 
@@ -38,6 +39,10 @@ MessageBar::MessageBar(QWidget* parent)
     layout->addLayout(m_choices);
     layout->addWidget(dismissButton);
     hide();
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget* before, QWidget* now) {
+        if (before && now && isAncestorOf(now) && !isAncestorOf(before) && before->window() == window())
+            m_focusBefore = before;
+    });
 }
 
 void MessageBar::say(const QString& sentence, const std::vector<Choice>& choices) { put(sentence, choices, false); }
@@ -47,7 +52,8 @@ void MessageBar::note(const QString& sentence, const std::vector<Choice>& choice
 void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices, bool isNote)
 {
     dismiss();
-    m_focusBefore = QApplication::focusWidget();
+    // While the window has not come up yet, nothing has the focus, and this is what will.
+    m_focusBefore = window()->focusWidget();
     m_isNote = isNote;
     m_label->setText(sentence);
     for (const Choice& choice : choices) {
@@ -66,8 +72,8 @@ void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices
 void MessageBar::dismiss()
 {
     // The focus would go to the next field in line, where the next key would type over what is there.
-    if (m_focusBefore && isAncestorOf(QApplication::focusWidget()))
-        m_focusBefore->setFocus();
+    if (QWidget* focus = window()->focusWidget(); focus && isAncestorOf(focus))
+        giveFocusBack(*focus);
     hide();
     m_label->clear();
     while (QLayoutItem* item = m_choices->takeAt(0)) {
@@ -75,6 +81,15 @@ void MessageBar::dismiss()
         item->widget()->deleteLater();
         delete item;
     }
+}
+
+void MessageBar::giveFocusBack(QWidget& from)
+{
+    QWidget* to = m_focusBefore && m_focusBefore->isVisible() ? m_focusBefore.data() : window()->findChild<IngredientTable*>();
+    if (to)
+        to->setFocus();
+    else
+        from.clearFocus();
 }
 
 QString MessageBar::sentence() const { return m_label->text(); }

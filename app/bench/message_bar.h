@@ -38,6 +38,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void giveFocusBack(QWidget& from);
     void put(const QString& sentence, const std::vector<Choice>& choices, bool isNote);
 
     QLabel* m_label;

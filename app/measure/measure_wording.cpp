@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace firn::app {
 
@@ -99,7 +100,10 @@ QString dateText(const std::string& date)
     const QString text = QString::fromStdString(date);
     if (!text.contains(u'T'))
         return QLocale().toString(QDate::fromString(text, Qt::ISODate), QLocale::ShortFormat);
-    return QLocale().toString(QDateTime::fromString(text, Qt::ISODate), QLocale::ShortFormat);
+    // A file has no seconds, so that a time must not seem to have any.
+    static const QRegularExpression seconds(QStringLiteral("[:.]ss?(?![A-Za-z])"));
+    const QString format = QLocale().dateTimeFormat(QLocale::ShortFormat).remove(seconds);
+    return QLocale().toString(QDateTime::fromString(text, Qt::ISODate), format);
 }
 
 QString instrumentText(const ReadingRecord& record)

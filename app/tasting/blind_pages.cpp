@@ -13,6 +13,7 @@
 #include <QSaveFile>
 #include <QTextCursor>
 #include <QTextTable>
+#include <cmath>
 
 namespace firn::app {
 
@@ -27,7 +28,8 @@ constexpr double title_pt = 15.0;
 constexpr double line_px = 280.0;  // of the page's width, at 96 in an inch
 constexpr int sharpness = 4;       // dots of the picture for each of these
 constexpr int lineHeight_px = 14;
-constexpr int ticks = 10;
+constexpr int usualTicks = 10;
+constexpr double mostTicks = 20.0;
 constexpr int linesForWords = 2;
 constexpr double handSpace_px = 7.0;  // above and below a line that a hand writes on
 
@@ -48,8 +50,18 @@ QTextBlockFormat space(double above_px, double below_px)
     return format;
 }
 
+/// One for each whole number where the line has room for them.
+int ticksOf(const TastingScale& scale)
+{
+    const double span = scale.to - scale.from;
+    const bool isWhole = std::floor(scale.from) == scale.from && std::floor(scale.to) == scale.to;
+    return isWhole && span >= 1.0 && span <= mostTicks ? int(span) : usualTicks;
+}
+
+QString nameOfLine(int ticks) { return QStringLiteral("line%1").arg(ticks); }
+
 /// The line on which a taster marks a score: a hand needs no numbers in between.
-QImage scaleLine()
+QImage scaleLine(int ticks)
 {
     QImage image(int(line_px) * sharpness, lineHeight_px * sharpness, QImage::Format_RGB32);
     image.fill(Qt::white);
@@ -65,10 +77,10 @@ QImage scaleLine()
     return image;
 }
 
-void insertLine(QTextCursor cursor)
+void insertLine(QTextCursor cursor, int ticks)
 {
     QTextImageFormat format;
-    format.setName(QStringLiteral("line"));
+    format.setName(nameOfLine(ticks));
     format.setWidth(line_px);
     format.setHeight(lineHeight_px);
     format.setVerticalAlignment(QTextCharFormat::AlignMiddle);
@@ -95,12 +107,13 @@ std::unique_ptr<QTextDocument> blankPages()
     auto pages = std::make_unique<QTextDocument>();
     pages->setUndoRedoEnabled(false);
     pages->setDocumentMargin(0);
-    pages->addResource(QTextDocument::ImageResource, QUrl(QStringLiteral("line")), scaleLine());
     return pages;
 }
 
 void addScale(QTextCursor& cursor, const TastingScale& scale, const std::vector<std::string>& codes)
 {
+    const int ticks = ticksOf(scale);
+    cursor.document()->addResource(QTextDocument::ImageResource, QUrl(nameOfLine(ticks)), scaleLine(ticks));
     cursor.insertBlock(space(8, 0), inkOf(text_pt, true));
     cursor.insertText(QString::fromStdString(scale.name));
     cursor.insertBlock(space(0, 0), inkOf(text_pt));
@@ -111,7 +124,7 @@ void addScale(QTextCursor& cursor, const TastingScale& scale, const std::vector<
         };
         write(0, QString::fromStdString(codes[std::size_t(row)]), true);
         write(1, (scoreText(scale.from) + u' ' + QString::fromStdString(scale.low)).trimmed());
-        insertLine(table->cellAt(row, 2).firstCursorPosition());
+        insertLine(table->cellAt(row, 2).firstCursorPosition(), ticks);
         write(3, (scoreText(scale.to) + u' ' + QString::fromStdString(scale.high)).trimmed());
     }
     cursor.movePosition(QTextCursor::End);

@@ -59,12 +59,13 @@ BlindView::BlindView(Document& document, Questions& questions, QWidget* parent)
     , m_document(document)
     , m_questions(questions)
     , m_versions(new QListWidget)
-    , m_make(button(QStringLiteral("makeCodes"), tr("&Make codes"), tr("Gives each chosen version a code of three digits")))
+    , m_make(button(QStringLiteral("makeCodes"), tr("Make &codes"), tr("Gives each chosen version a code of three digits")))
     , m_sheets(new QListWidget)
     , m_tasters(fieldFor(QStringLiteral("tasterCount"), tr("Tasters"), {}, usualTasters, {1.0, mostTasters}))
     , m_actions(new QWidget)
     , m_reveal(button(
-          QStringLiteral("reveal"), tr("Re&veal"), tr("Says which version was in which cup; the scores then count for them")))
+          QStringLiteral("reveal"), tr("Reveal…"), tr("Says which version was in which cup; the scores then count for them")))
+    , m_asking(new QWidget)
     , m_noScales(new InkLabel(InkLabel::Quiet, this))
 {
     m_versions->setObjectName(QStringLiteral("blindVersions"));
@@ -91,14 +92,14 @@ BlindView::BlindView(Document& document, Questions& questions, QWidget* parent)
     connect(m_versions, &QListWidget::itemChanged, this, &BlindView::enable);
     connect(m_sheets, &QListWidget::currentRowChanged, this, &BlindView::enable);
     connect(m_make, &QPushButton::clicked, this, &BlindView::makeCodes);
-    connect(m_reveal, &QPushButton::clicked, this, &BlindView::reveal);
+    connect(m_reveal, &QPushButton::clicked, this, [this] { ask(true); });
 }
 
 QWidget* BlindView::sheetButtons()
 {
-    auto* printing = button(QStringLiteral("printSheet"), tr("&Print…"), tr("A page for each taster, without the key"));
+    auto* printing = button(QStringLiteral("printSheet"), tr("P&rint…"), tr("A page for each taster, without the key"));
     auto* saving = button(QStringLiteral("saveSheet"), tr("Save as P&DF…"), tr("A page for each taster, without the key"));
-    auto* key = button(QStringLiteral("saveKey"), tr("Save the &key…"), tr("For whoever fills the cups and does not taste"));
+    auto* key = button(QStringLiteral("saveKey"), tr("Save the ke&y…"), tr("For whoever fills the cups and does not taste"));
     connect(printing, &QPushButton::clicked, this, &BlindView::print);
     connect(saving, &QPushButton::clicked, this, &BlindView::savePages);
     connect(key, &QPushButton::clicked, this, &BlindView::saveKey);
@@ -110,8 +111,34 @@ QWidget* BlindView::sheetButtons()
     auto* count = new QLabel(tr("&Tasters"));
     count->setBuddy(m_tasters);
     column->addWidget(inOneRow({count, m_tasters, printing, saving}));
-    column->addWidget(inOneRow({key, m_reveal}));
+    column->addWidget(inOneRow({key}));
+    column->addSpacing(groupSpace);
+    column->addWidget(inOneRow({m_reveal}));
+    column->addWidget(question());
     return m_actions;
+}
+
+/// In a place of its own, so that a double click reveals nothing.
+QWidget* BlindView::question()
+{
+    auto* why = new InkLabel(InkLabel::Caution, m_asking);
+    why->setText(tr("Have all finished? Undo hides the names again, but not from those who have read them."));
+    auto* now = button(QStringLiteral("revealNow"), tr("Reveal now"), m_reveal->toolTip());
+    auto* later = button(QStringLiteral("revealLater"), tr("Not yet"), {});
+    connect(now, &QPushButton::clicked, this, &BlindView::reveal);
+    connect(later, &QPushButton::clicked, this, [this] { ask(false); });
+    auto* column = new QVBoxLayout(m_asking);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(gridStep);
+    column->addWidget(why);
+    column->addWidget(inOneRow({now, later}));
+    return m_asking;
+}
+
+void BlindView::ask(bool isAsked)
+{
+    m_asking->setVisible(isAsked);
+    m_reveal->setEnabled(!isAsked && sheet() && !sheet()->isRevealed);
 }
 
 void BlindView::show()
@@ -163,7 +190,7 @@ void BlindView::enable()
     const auto count = std::size_t(ticked().size());
     m_make->setEnabled(count >= fewestCups && count <= mostCups);
     m_actions->setEnabled(sheet());
-    m_reveal->setEnabled(sheet() && !sheet()->isRevealed);
+    ask(false);
 }
 
 QStringList BlindView::ticked() const

@@ -29,6 +29,8 @@ signals:
 
 private:
     QWidget* sheetButtons();
+    QWidget* question();
+    void ask(bool isAsked);
     void fillVersions();
     void fillSheets();
     void enable();
@@ -52,6 +54,7 @@ private:
     NumberField* m_tasters;
     QWidget* m_actions;
     QPushButton* m_reveal;
+    QWidget* m_asking;  // whether to reveal
     InkLabel* m_noScales;
 };
 

@@ -4,6 +4,7 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QImageReader>
 #include <QVBoxLayout>
@@ -21,7 +22,8 @@ Result<QImage> photoFrom(const QString& file, QSize fitInto)
 {
     const std::string name = QFileInfo(file).fileName().toStdString();
     if (!QFileInfo(file).isFile())
-        return failure(phrase("The photo {0} is not there any more: choose it again, or put it back.", name));
+        return failure(phrase(
+            "The photo {0} is not there any more: choose it again, or put it back.", QDir::toNativeSeparators(file).toStdString()));
     QImageReader::setAllocationLimit(mostMemory_mb);
     QImageReader reader(file);
     reader.setAutoTransform(true);

@@ -9,12 +9,14 @@
 #include "measure/fields.h"
 #include "tasting/scales.h"
 #include "tasting/tasting_wording.h"
+#include "versions/opaque_editor.h"
 
 #include <QHeaderView>
 #include <QMenu>
 #include <QPushButton>
 #include <QShortcut>
 #include <QSignalBlocker>
+#include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -26,6 +28,19 @@ enum Column { NameColumn, FromColumn, LowColumn, ToColumn, HighColumn, ColumnCou
 
 constexpr double target_px = 26.0;
 
+class CellDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+        if (editor)
+            makeOpaque(*editor);
+        return editor;
+    }
+};
+
 }  // namespace
 
 ScalesView::ScalesView(Document& document, QWidget* parent)
@@ -33,7 +48,7 @@ ScalesView::ScalesView(Document& document, QWidget* parent)
     , m_document(document)
     , m_table(new QTableWidget(0, ColumnCount))
     , m_suggestions(new QMenu(this))
-    , m_remove(new QPushButton(tr("&Delete scale")))
+    , m_remove(new QPushButton(tr("Delete scale")))
     , m_problem(new InkLabel(InkLabel::Caution, this))
 {
     m_table->setObjectName(QStringLiteral("scales"));
@@ -41,6 +56,7 @@ ScalesView::ScalesView(Document& document, QWidget* parent)
     m_table->setHorizontalHeaderLabels({tr("Scale"), tr("from"), tr("which means"), tr("to"), tr("which means")});
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(qRound(besideText(font(), target_px)));
+    m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setShowGrid(false);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -87,20 +103,21 @@ void ScalesView::fill()
     const QSignalBlocker blocker(m_table);
     m_shown = m_document.recipe().scales;
     m_problem->setText({});
-    const int before = m_table->currentRow();
+    // The cell stays the current one, so that Tab goes on from the one that was just typed over.
+    const int before = m_table->currentRow(), column = std::max(0, m_table->currentColumn());
     m_table->setRowCount(int(m_shown.size()));
     for (int row = 0; row < m_table->rowCount(); ++row) {
         const TastingScale& scale = m_shown[std::size_t(row)];
         const QStringList texts{QString::fromStdString(scale.name), scoreText(scale.from), QString::fromStdString(scale.low),
             scoreText(scale.to), QString::fromStdString(scale.high)};
-        for (int column = 0; column < ColumnCount; ++column) {
-            auto* item = new QTableWidgetItem(texts[column]);
-            if (column == FromColumn || column == ToColumn)
+        for (int each = 0; each < ColumnCount; ++each) {
+            auto* item = new QTableWidgetItem(texts[each]);
+            if (each == FromColumn || each == ToColumn)
                 item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-            m_table->setItem(row, column, item);
+            m_table->setItem(row, each, item);
         }
     }
-    m_table->setCurrentCell(std::min(std::max(before, 0), m_table->rowCount() - 1), 0);
+    m_table->setCurrentCell(std::min(std::max(before, 0), m_table->rowCount() - 1), column);
     m_remove->setEnabled(m_table->rowCount() > 0);
 }
 
@@ -116,11 +133,19 @@ void ScalesView::fillSuggestions()
             *text = translatedName(*text).toStdString();
         QAction* action =
             m_suggestions->addAction(tr("%1: %2", "a scale and its ends").arg(QString::fromStdString(own.name), endsText(own)),
-                this, [this, own] { addScale(m_document, own); });
+                this, [this, own] { add(own); });
         action->setObjectName(QString::fromStdString(scale.name));
     }
     m_suggestions->addSeparator();
     m_suggestions->addAction(tr("A scale of your own"), this, &ScalesView::addOwn);
+}
+
+/// The new one is what a person goes on with.
+void ScalesView::add(const TastingScale& scale)
+{
+    addScale(m_document, scale);
+    fill();
+    m_table->setCurrentCell(m_table->rowCount() - 1, NameColumn);
 }
 
 void ScalesView::addOwn()
@@ -128,9 +153,7 @@ void ScalesView::addOwn()
     TastingScale scale;
     for (int number = 1; scale.name.empty() || scaleNamed(m_document.recipe(), scale.name); ++number)
         scale.name = tr("scale %1").arg(number).toStdString();
-    addScale(m_document, scale);
-    fill();
-    m_table->setCurrentCell(m_table->rowCount() - 1, NameColumn);
+    add(scale);
     m_table->editItem(m_table->currentItem());
 }
 

@@ -24,6 +24,7 @@ public:
 private:
     void fill();
     void fillSuggestions();
+    void add(const TastingScale& scale);
     void addOwn();
     void take(int row);
     void remove();

@@ -74,6 +74,7 @@ void ScoreLines::build()
 {
     m_scales = m_document.recipe().scales;
     m_lines.clear();
+    m_fields.clear();
     auto* body = new QWidget(this);
     auto* grid = new QGridLayout(body);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -92,6 +93,7 @@ void ScoreLines::build()
         grid->addWidget(label(InkLabel::Quiet, endsText(scale), body), row, 2);
         grid->addWidget(line->fault(), row + 1, 1, 1, 2);
         m_lines.push_back(line);
+        m_fields.push_back(field);
         row += 2;
     }
     if (m_body) {
@@ -105,6 +107,24 @@ void ScoreLines::build()
     m_body = body;
     m_body->show();
     m_hint->setVisible(m_scales.empty());
+    orderTabs();
+}
+
+void ScoreLines::followInTabOrder(QWidget* before)
+{
+    m_before = before;
+    orderTabs();
+}
+
+/// New fields would come last of the whole window.
+void ScoreLines::orderTabs()
+{
+    QWidget* before = m_before;
+    for (QWidget* field : m_fields) {
+        if (before)
+            setTabOrder(before, field);
+        before = field;
+    }
 }
 
 /// Scores of a file whose scale it does not have.

@@ -22,9 +22,13 @@ public:
     /// Of the tasting at this place in the recipe.
     void show(std::size_t tasting, bool isSomethingElse);
 
+    /// Tab comes to the scores from this field of the same window.
+    void followInTabOrder(QWidget* before);
+
 private:
     void build();
     void showOthers();
+    void orderTabs();
 
     Document& m_document;
     std::size_t m_tasting = 0;
@@ -34,6 +38,8 @@ private:
     InkLabel* m_hint;
     InkLabel* m_others;
     std::vector<KeptNumber*> m_lines;
+    std::vector<QWidget*> m_fields;
+    QWidget* m_before = nullptr;  // in the order of Tab
 };
 
 }  // namespace firn::app

@@ -82,9 +82,10 @@ TastingForm::TastingForm(Document& document, Questions& questions, QWidget* pare
     addText(*grid, tr("Who tasted"), m_tasters, &Tasting::tasters);
     m_served = addNumber(*grid, tr("Served at"),
         fieldFor(QStringLiteral("servedAt"), tr("Served at, degrees Celsius"), tr("°C"), {}, {-60.0, 60.0}), &Tasting::servedAt_c);
-    m_frozen = addNumber(*grid, tr("In the freezer for"),
-        fieldFor(QStringLiteral("frozenFor"), tr("Hours in the freezer"), tr("h"), {}, {0.0, longest_h}), &Tasting::frozen_h);
+    NumberField* frozen = fieldFor(QStringLiteral("frozenFor"), tr("Hours in the freezer"), tr("h"), {}, {0.0, longest_h});
+    m_frozen = addNumber(*grid, tr("In the freezer for"), frozen, &Tasting::frozen_h);
     grid->addRow(nameOfTall(tr("Scores"), m_scores), m_scores);
+    m_scores->followInTabOrder(frozen);
     m_words->setFixedHeight(words_lines * lineHeight(m_words->font()) + closeSpace);
     grid->addRow(nameOfTall(tr("In words"), m_words), m_words);
     connect(m_words, &TypedParagraph::typed, this, [this](const std::string& text, Gesture gesture) {

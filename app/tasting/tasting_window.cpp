@@ -19,6 +19,7 @@
 #include "tasting/tasting_wording.h"
 #include "tasting/triangle_view.h"
 
+#include <QAction>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
@@ -54,7 +55,7 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     , m_document(document)
     , m_messages(new MessageBar)
     , m_list(new QListWidget)
-    , m_delete(new QPushButton(tr("&Delete")))
+    , m_delete(new QPushButton(tr("Delete")))
     , m_hint(new InkLabel(InkLabel::Quiet, this))
     , m_cautions(new InkLabel(InkLabel::Caution, this))
     , m_formArea(nullptr)
@@ -79,6 +80,7 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     };
     onKey(QKeySequence::Undo, go(&QUndoStack::undo));
     onKey(QKeySequence::Redo, go(&QUndoStack::redo));
+    onKey(QKeySequence::Save, [this, parent] { saveOn(*parent); });
     connect(&document, &Document::replaced, m_form, &TastingForm::forget);
     connect(&document, &Document::changed, this, &TastingWindow::refresh);
     connect(&document, &Document::pathChanged, this, &TastingWindow::nameWindow);
@@ -250,6 +252,20 @@ void TastingWindow::remove()
 {
     if (const auto place = chosen())
         removeTasting(m_document, *place);
+}
+
+void TastingWindow::saveOn(QWidget& bench)
+{
+    for (QAction* action : bench.findChildren<QAction*>())
+        if (action->shortcut() == QKeySequence(QKeySequence::Save))
+            action->trigger();
+    // What hindered it is said there.
+    if (m_document.isModified()) {
+        bench.raise();
+        bench.activateWindow();
+    } else {
+        m_messages->note(tr("Saved."));
+    }
 }
 
 void TastingWindow::nameWindow()

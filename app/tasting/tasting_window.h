@@ -42,6 +42,8 @@ private:
     void showCautions();
     void add();
     void remove();
+    /// With the bench's own action, which the keys do not reach from here.
+    void saveOn(QWidget& bench);
     void nameWindow();
     std::optional<std::size_t> chosen() const;
 

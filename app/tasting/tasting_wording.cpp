@@ -8,6 +8,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -54,7 +55,11 @@ QString meanText(const VersionScores& scores)
 {
     if (scores.marks.size() == 1)
         return Words::tr("%1, one tasting").arg(scoreText(scores.mean));
-    return Words::tr("mean %1 of %n tastings", nullptr, int(scores.marks.size())).arg(figure(scores.mean, 1));
+    const QString mean = Words::tr("mean %1 of %n tastings", nullptr, int(scores.marks.size())).arg(figure(scores.mean, 1));
+    const auto blind = std::ranges::count(scores.marks, true, &ScoreMark::isBlind);
+    if (blind == 0 || blind == std::ssize(scores.marks))
+        return mean;
+    return Words::tr("%1, %2 of them blind", "a mean of open and blind tastings").arg(mean).arg(blind);
 }
 
 QString scoreText(double value) { return typedText(value, {}, 2); }

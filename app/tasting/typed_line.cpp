@@ -1,10 +1,18 @@
 #include "tasting/typed_line.h"
 
 #include "bench/undo_shortcut.h"
+#include "gauges/palette.h"
 
+#include <QPainter>
 #include <QSignalBlocker>
 
 namespace firn::app {
+
+namespace {
+
+constexpr float frameInk = 0.6F;  // as that of fields of one line
+
+}  // namespace
 
 TypedLine::TypedLine(const QString& name, const QString& spoken, QWidget* parent)
     : QLineEdit(parent)
@@ -47,6 +55,20 @@ void TypedParagraph::showText(const std::string& text)
         return;
     const QSignalBlocker blocker(this);
     setPlainText(shown);
+}
+
+bool TypedParagraph::event(QEvent* event)
+{
+    const bool isTaken = QPlainTextEdit::event(event);
+    // The style's own frame is lost on a dark ground; the focus it marks clearly.
+    if (event->type() == QEvent::Paint && !hasFocus()) {
+        QPainter painter(this);
+        QColor ink = gaugeColours(palette()).quietInk;
+        ink.setAlphaF(frameInk);
+        painter.setPen(ink);
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    }
+    return isTaken;
 }
 
 void TypedParagraph::focusInEvent(QFocusEvent* event)

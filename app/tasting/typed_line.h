@@ -38,6 +38,7 @@ signals:
     void typed(const std::string& text, firn::app::Gesture gesture);
 
 protected:
+    bool event(QEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
 
 private:

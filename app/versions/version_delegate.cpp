@@ -1,6 +1,7 @@
 #include "versions/version_delegate.h"
 
 #include "gauges/type_and_space.h"
+#include "versions/opaque_editor.h"
 #include "versions/version_model.h"
 
 #include <QDateEdit>
@@ -21,9 +22,12 @@ QWidget* VersionDelegate::createEditor(QWidget* parent, const QStyleOptionViewIt
         QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
         if (auto* line = qobject_cast<QLineEdit*>(editor))
             line->setAcceptDrops(false);
+        if (editor)
+            makeOpaque(*editor);
         return editor;
     }
     auto* day = new QDateEdit(parent);
+    makeOpaque(*day);
     day->setCalendarPopup(true);
     day->setDisplayFormat(QLocale().dateFormat(QLocale::ShortFormat));
     day->setDate(QDate::currentDate());

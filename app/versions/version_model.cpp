@@ -89,10 +89,9 @@ QString VersionModel::textAt(const Version& version, int column) const
 {
     switch (column) {
     case NameColumn:
-        if (version.id != m_onBench)
-            return nameOf(version);
-        return m_isAsKept ? tr("%1 (on the bench)").arg(nameOf(version))
-                          : tr("%1 (on the bench, changed since)").arg(nameOf(version));
+        return nameOf(version);
+    case BenchColumn:
+        return version.id != m_onBench ? QString() : m_isAsKept ? tr("as kept") : tr("changed since");
     case DateColumn:
         return version.date.empty() ? QString() : dateText(version.date);
     case SugarsColumn:
@@ -102,6 +101,14 @@ QString VersionModel::textAt(const Version& version, int column) const
     default:
         return QString::fromStdString(version.note);
     }
+}
+
+QString VersionModel::tipAt(const Version& version, int column) const
+{
+    const QString text = textAt(version, column);
+    if (column != NameColumn || version.basedOn.empty())
+        return text;
+    return text + u'\n' + tr("made from “%1”").arg(nameOfVersion(m_document.recipe(), version.basedOn));
 }
 
 QVariant VersionModel::data(const QModelIndex& index, int role) const
@@ -121,7 +128,7 @@ QVariant VersionModel::data(const QModelIndex& index, int role) const
             return QDate::fromString(QString::fromStdString(version.date.substr(0, 10)), Qt::ISODate);
         return column == NameColumn ? QString::fromStdString(version.name) : textAt(version, column);
     case Qt::ToolTipRole:
-        return toolTipText(textAt(version, column));
+        return toolTipText(tipAt(version, column));
     case Qt::AccessibleTextRole:
         return textAt(version, column);
     case Qt::TextAlignmentRole:
@@ -144,7 +151,7 @@ QVariant VersionModel::headerData(int section, Qt::Orientation orientation, int 
         return int(Qt::AlignVCenter | (section == SugarsColumn || section == FreezingColumn ? Qt::AlignRight : Qt::AlignLeft));
     if (role != Qt::DisplayRole)
         return {};
-    const QStringList titles{tr("Version"), tr("Kept"), tr("Note"), tr("Sugars"), tr("Freezes from")};
+    const QStringList titles{tr("Version"), tr("On the bench"), tr("Kept"), tr("Note"), tr("Sugars"), tr("Freezes from")};
     return titles.value(section);
 }
 
@@ -168,8 +175,8 @@ Qt::ItemFlags VersionModel::flags(const QModelIndex& index) const
 {
     if (!index.isValid())
         return Qt::NoItemFlags;
-    const bool isFigure = index.column() == SugarsColumn || index.column() == FreezingColumn;
-    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | (isFigure ? Qt::NoItemFlags : Qt::ItemIsEditable);
+    const bool isTyped = index.column() == NameColumn || index.column() == DateColumn || index.column() == NoteColumn;
+    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | (isTyped ? Qt::ItemIsEditable : Qt::NoItemFlags);
 }
 
 }  // namespace firn::app

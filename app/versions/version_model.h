@@ -13,7 +13,7 @@ class VersionModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { NameColumn, DateColumn, NoteColumn, SugarsColumn, FreezingColumn };
+    enum Column { NameColumn, BenchColumn, DateColumn, NoteColumn, SugarsColumn, FreezingColumn };
 
     explicit VersionModel(Document& document, QObject* parent = nullptr);
 
@@ -38,6 +38,8 @@ private:
     void follow();
     const Figures& figuresOf(const Version& version) const;
     QString textAt(const Version& version, int column) const;
+    /// Says beside a name why it stands where it stands.
+    QString tipAt(const Version& version, int column) const;
 
     Document& m_document;
     std::vector<Version> m_versions;

@@ -2,6 +2,7 @@
 
 #include "bench/ink_label.h"
 #include "bench/row_clipboard.h"
+#include "bench/undo_shortcut.h"
 #include "document/version_edits.h"
 #include "gauges/type_and_space.h"
 #include "measure/fields.h"
@@ -39,6 +40,7 @@ std::vector<Row> rowsToCopy(const Recipe& version, const std::string& component)
     return rows;
 }
 
+/// Without a letter for Alt: that would work from behind another panel too, where nobody sees what it does.
 QPushButton* button(const QString& name, const QString& text, const QString& tip)
 {
     auto* made = new QPushButton(text);
@@ -54,6 +56,7 @@ QLineEdit* line(const QString& name, const QString& hint)
     made->setAccessibleName(hint);
     made->setPlaceholderText(hint);
     made->setAcceptDrops(false);
+    leaveUndoToWindow(*made);
     return made;
 }
 
@@ -65,14 +68,13 @@ VersionsPanel::VersionsPanel(Document& document, QWidget* parent)
     , m_model(new VersionModel(document, this))
     , m_name(line(QStringLiteral("versionName"), tr("Name of this version")))
     , m_note(line(QStringLiteral("versionNote"), tr("What is new in it, or why you keep it")))
-    , m_keep(button(QStringLiteral("keepVersion"), tr("&Keep this version"), tr("Keeps the recipe as it is now, to come back to")))
+    , m_keep(button(QStringLiteral("keepVersion"), tr("Keep this version"), tr("Keeps the recipe as it is now, to come back to")))
     , m_hint(new InkLabel(InkLabel::Quiet, this))
     , m_list(new QTreeView)
-    , m_goBack(button(QStringLiteral("goBack"), tr("&Go back to it"), tr("Puts it on the bench; what is there is kept first")))
-    , m_copy(button(QStringLiteral("copyVersion"), tr("Copy its &rows"), tr("To paste into the recipe, or anywhere else")))
-    , m_compare(
-          button(QStringLiteral("compareVersions"), tr("C&ompare"), tr("Holds two to four chosen versions beside each other")))
-    , m_delete(button(QStringLiteral("deleteVersion"), tr("&Delete"), tr("With its readings and tastings; undo brings it back")))
+    , m_goBack(button(QStringLiteral("goBack"), tr("Go back to it"), tr("Puts it on the bench; what is there is kept first")))
+    , m_copy(button(QStringLiteral("copyVersion"), tr("Copy its rows"), tr("To paste into the recipe, or anywhere else")))
+    , m_compare(button(QStringLiteral("compareVersions"), tr("Compare"), tr("Holds two to four chosen versions beside each other")))
+    , m_delete(button(QStringLiteral("deleteVersion"), tr("Delete"), tr("With its readings and tastings; undo brings it back")))
 {
     setObjectName(QStringLiteral("versionsPanel"));
     buildList();
@@ -249,7 +251,8 @@ void VersionsPanel::fitToFont()
     const auto fit = [this](int column, const QString& text) {
         m_list->header()->resizeSection(column, fontMetrics().horizontalAdvance(text) + 2 * closeSpace);
     };
-    fit(VersionModel::NameColumn, tr("A usual name (on the bench, changed since)"));
+    fit(VersionModel::NameColumn, tr("A name as long as most"));
+    fit(VersionModel::BenchColumn, tr("changed since"));
     fit(VersionModel::DateColumn, dateText("2026-09-30T22:44"));
     for (const int column : {VersionModel::SugarsColumn, VersionModel::FreezingColumn})
         fit(column, m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() + QStringLiteral("00"));

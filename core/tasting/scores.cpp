@@ -49,7 +49,7 @@ std::vector<Sentence> whyUnfair(const Recipe& recipe, const std::vector<VersionS
     if (served.most - served.least > sameTemperature_k)
         reasons.push_back(phrase("Not a fair comparison: they were served between {0} and {1} °C. Taste them equally cold.",
             Figure{served.least, 0}, Figure{served.most, 0}));
-    else if (!served.isNotedForAll)
+    if (!served.isNotedForAll)
         reasons.push_back(phrase("Perhaps not a fair comparison: it is not noted for each tasting how cold it was served."));
     const Spread age = spreadOf(recipe, versions, &Tasting::frozen_h);
     if (age.most - age.least > sameAge_h)

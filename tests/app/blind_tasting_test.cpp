@@ -7,6 +7,7 @@
 #include "tasting/blind_pages.h"
 #include "tasting/score_chart.h"
 
+#include <QTextBlock>
 #include <QTextDocument>
 
 namespace firn::app {
@@ -52,6 +53,14 @@ TEST_F(TastingLog, WhichIsWhichIsNowhereUntilItIsRevealed)
 
     tabs().setCurrentIndex(2);
     click("reveal");
+    EXPECT_FALSE(recipe().blindSheets.front().isRevealed);
+    EXPECT_FALSE(find<QPushButton>("reveal").isEnabled());
+    click("revealLater");
+    EXPECT_FALSE(find<QPushButton>("revealNow").isVisible());
+    QTest::mouseClick(&find<QPushButton>("reveal"), Qt::LeftButton);
+    QTest::mouseDClick(&find<QPushButton>("reveal"), Qt::LeftButton);
+    EXPECT_FALSE(recipe().blindSheets.front().isRevealed);
+    click("revealNow");
     EXPECT_TRUE(recipe().blindSheets.front().isRevealed);
     for (const CodedSample& sample : sheet.samples) {
         const QString name = sample.version == "1" ? "zebra" : "yak";
@@ -99,6 +108,40 @@ TEST_F(TastingLog, ThePagesHaveCodesAndScalesButNotTheKey)
     click("saveSheet");
     const QString sentence = window->findChild<MessageBar*>()->sentence();
     EXPECT_TRUE(sentence.contains("save it in another place")) << sentence.toStdString();
+}
+
+/// Marks across the line, the ends among them.
+int marksOn(const QTextDocument& pages, const QString& line)
+{
+    const auto picture = pages.resource(QTextDocument::ImageResource, QUrl(line)).value<QImage>();
+    if (picture.isNull())
+        return 0;
+    int marks = 0;
+    bool isInk = false;
+    const int besideLine = picture.height() / 3;
+    for (int x = 0; x < picture.width(); ++x) {
+        const bool isInkHere = picture.pixelColor(x, besideLine).lightness() < 128;
+        marks += isInkHere && !isInk;
+        isInk = isInkHere;
+    }
+    return marks;
+}
+
+TEST_F(TastingLog, LinesOfWholeNumbersHaveAMarkForEach)
+{
+    addScale(document, {"melt", 1.0, 5.0, "slow", "fast"});
+    addScale(document, {"sourness", 0.0, 100.0, "none", "much"});
+    addScale(document, {"smell", 0.5, 3.5, "none", "much"});
+    addBlindSheet(document, {"1", "2"}, 5);
+    const auto pages = tasterPages(recipe(), recipe().blindSheets.front(), 1, {});
+    EXPECT_EQ(marksOn(*pages, "line4"), 5);
+    EXPECT_EQ(marksOn(*pages, "line10"), 11);
+    QStringList lines;
+    for (QTextBlock block = pages->begin(); block.isValid(); block = block.next())
+        for (auto part = block.begin(); !part.atEnd(); ++part)
+            if (part.fragment().charFormat().isImageFormat())
+                lines << part.fragment().charFormat().toImageFormat().name();
+    EXPECT_EQ(lines, (QStringList{"line10", "line10", "line4", "line4", "line10", "line10", "line10", "line10"}));
 }
 
 TEST_F(TastingLog, TheTriangleTestSpeaks)

@@ -235,6 +235,33 @@ TEST_F(Files, TornFileIsRefusedInOneSentenceAndTheOpenRecipeStays)
     EXPECT_EQ(messageShown(), "");
 }
 
+TEST_F(Files, AMessageGivesTheFocusBackToWhatHadItAndNeverToTheTitle)
+{
+    auto* dismiss = window.messages().findChild<QPushButton*>("dismissMessage");
+    MainWindow starting(pantry, answers);
+    starting.messages().say("One sentence.");
+    starting.show();
+    starting.messages().findChild<QPushButton*>("dismissMessage")->setFocus();
+    starting.messages().dismiss();
+    EXPECT_EQ(starting.focusWidget(), starting.findChild<IngredientTable*>());
+    starting.close();
+
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    table.setFocus();
+    auto* passing = new QLineEdit(&window);
+    passing->show();
+    passing->setFocus();
+    window.messages().say("One sentence.");
+    QTest::mouseClick(dismiss, Qt::LeftButton);
+    EXPECT_EQ(QApplication::focusWidget(), passing);
+    window.messages().say("One sentence.");
+    dismiss->setFocus();
+    delete passing;
+    QTest::mouseClick(dismiss, Qt::LeftButton);
+    EXPECT_EQ(QApplication::focusWidget(), &table);
+}
+
 TEST_F(Files, MissingFileAndFolderAreRefused)
 {
     window.files().openFile(inFolder("nowhere.firn"));

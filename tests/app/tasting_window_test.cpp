@@ -4,8 +4,11 @@
 #include "tasting/photo_view.h"
 #include "tasting/scales.h"
 #include "tasting/score_chart.h"
+#include "tasting/tasting_wording.h"
 
+#include <QAction>
 #include <QDateEdit>
+#include <QDir>
 #include <QMenu>
 #include <QPlainTextEdit>
 #include <QTableWidget>
@@ -50,7 +53,8 @@ TEST_F(TastingLog, EachEditIsOneStepThatUndoTakesBackExactly)
     expectOneStep([this] { click("choosePhoto"); });
     expectOneStep([this] { click("removePhoto"); });
     expectOneStep([this] { addBlindSheet(document, {"1", "2", {}}, 3); });
-    expectOneStep([this] { click("reveal"); });
+    click("reveal");
+    expectOneStep([this] { click("revealNow"); });
     write("score iciness", "3");
     expectOneStep([this] {
         tabs().setCurrentIndex(1);
@@ -104,6 +108,7 @@ TEST_F(TastingLog, ScalesAreSuggestedRenamedAndCheckedInPlace)
             action->trigger();
     ASSERT_EQ(recipe().scales.size(), 2u);
     EXPECT_EQ(scales.rowCount(), 2);
+    EXPECT_EQ(scales.currentRow(), 1);
     scales.item(1, 3)->setText(QStringLiteral("7,5"));
     EXPECT_EQ(recipe().scales[1].to, 7.5);
     scales.item(1, 0)->setText(QStringLiteral("iciness"));
@@ -113,6 +118,102 @@ TEST_F(TastingLog, ScalesAreSuggestedRenamedAndCheckedInPlace)
     EXPECT_EQ(recipe().scales[1].name, "<b>");
     scales.item(1, 1)->setText(QStringLiteral("9"));
     EXPECT_EQ(text("scaleProblem"), "The scale of <b> must end above 9, where it begins.");
+}
+
+TEST_F(TastingLog, TabGoesOnFromTheCellThatWasTypedOver)
+{
+    auto& scales = find<QTableWidget>("scales");
+    tabs().setCurrentIndex(1);
+    scales.setCurrentCell(0, 1);
+    scales.editItem(scales.currentItem());
+    auto* editor = scales.findChild<QLineEdit*>();
+    ASSERT_TRUE(editor);
+    EXPECT_EQ(editor->palette().color(QPalette::Base).alpha(), 255);
+    editor->selectAll();
+    QTest::keyClicks(editor, "1");
+    QTest::keyClick(editor, Qt::Key_Tab);
+    EXPECT_EQ(recipe().scales.front().from, 1.0);
+    EXPECT_EQ(scales.currentRow(), 0);
+    EXPECT_EQ(scales.currentColumn(), 2);
+    auto* next = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_TRUE(next);
+    EXPECT_EQ(next->text(), "smooth");
+    QTest::keyClicks(next, "silky");
+    QTest::keyClick(next, Qt::Key_Return);
+    QApplication::processEvents();  // an editor is read only then
+    EXPECT_EQ(recipe().scales.front().low, "silky");
+    EXPECT_EQ(recipe().scales.front().name, "iciness");
+}
+
+TEST_F(TastingLog, TabComesToTheScoresOfNewScalesInTheirPlace)
+{
+    click("addTasting");
+    addScale(document, {"melt", 0.0, 10.0, "slow", "fast"});
+    auto& before = find<QLineEdit>("frozenFor");
+    before.setFocus();
+    for (const char* next : {"score iciness", "score melt", "tastingWords"}) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        EXPECT_EQ(QApplication::focusWidget()->objectName(), next);
+    }
+}
+
+TEST_F(TastingLog, SavingIsTheBenchsOwn)
+{
+    const QString file = folder.filePath("saved.firn");
+    ASSERT_TRUE(document.saveAs(file));
+    auto* saving = new QAction(&bench);
+    saving->setShortcut(QKeySequence::Save);
+    bench.addAction(saving);
+    QObject::connect(saving, &QAction::triggered, &bench, [this] { EXPECT_TRUE(document.saveAs(document.path())); });
+    click("addTasting");
+    write("tasters", "two cooks");
+    ASSERT_TRUE(document.isModified());
+    QTest::keyClick(&find<QLineEdit>("tasters"), Qt::Key_S, Qt::ControlModifier);
+    EXPECT_FALSE(document.isModified());
+    EXPECT_EQ(find<QLineEdit>("tasters").text(), "two cooks");
+}
+
+TEST_F(TastingLog, ALetterWithAltMeansOneButtonAndNoneDeletes)
+{
+    addBlindSheet(document, {"1", "2"}, 5);
+    changeAmount(document, {0, 1}, {99.0, Unit::Gram});
+    click("addTasting");
+    for (int tab = 0; tab < tabs().count(); ++tab) {
+        tabs().setCurrentIndex(tab);
+        QStringList letters;
+        for (const auto* each : window->findChildren<QPushButton*>())
+            if (each->isVisible() && !each->shortcut().isEmpty())
+                letters << each->shortcut().toString();
+        EXPECT_GE(letters.size(), 3);
+        EXPECT_EQ(letters.removeDuplicates(), 0) << letters.join(u' ').toStdString();
+    }
+    for (const char* name : {"deleteTasting", "deleteScale", "reveal", "revealNow"})
+        EXPECT_TRUE(find<QPushButton>(name).shortcut().isEmpty()) << name;
+}
+
+TEST_F(TastingLog, AFieldOfSeveralLinesHasAFrameOnADarkGround)
+{
+    click("addTasting");
+    auto& words = find<QPlainTextEdit>("tastingWords");
+    QPalette dark = words.palette();
+    for (const auto role : {QPalette::Window, QPalette::Base})
+        dark.setColor(role, QColor(30, 30, 30));
+    for (const auto role : {QPalette::WindowText, QPalette::Text})
+        dark.setColor(role, QColor(230, 230, 230));
+    words.setPalette(dark);
+    ASSERT_FALSE(words.hasFocus());
+    const QImage drawn = words.grab().toImage();
+    EXPECT_GT(drawn.pixelColor(drawn.width() / 2, 0).lightness(), 80);
+    EXPECT_GT(drawn.pixelColor(0, drawn.height() / 2).lightness(), 80);
+}
+
+TEST_F(TastingLog, AMeanOfOpenAndBlindTastingsSaysSo)
+{
+    VersionScores scores{"1", {{0, 4.0, true}, {1, 6.0, false}, {2, 5.0, true}}, 5.0};
+    EXPECT_EQ(meanText(scores), "mean 5.0 of 3 tastings, 2 of them blind");
+    for (ScoreMark& mark : scores.marks)
+        mark.isBlind = true;
+    EXPECT_EQ(meanText(scores), "mean 5.0 of 3 tastings");
 }
 
 TEST_F(TastingLog, TheChartIsThatOfTheRecipe)
@@ -149,7 +250,8 @@ TEST_F(TastingLog, APhotoIsShownOrASentenceSaysWhyNot)
     answers.photo = folder.filePath("gone.png");
     click("choosePhoto");
     EXPECT_TRUE(shown.isHidden());
-    EXPECT_EQ(text("photoProblem"), "The photo gone.png is not there any more: choose it again, or put it back.");
+    EXPECT_EQ(text("photoProblem"), QStringLiteral("The photo %1 is not there any more: choose it again, or put it back.")
+                                        .arg(QDir::toNativeSeparators(answers.photo)));
 
     QFile broken(folder.filePath("broken.png"));
     ASSERT_TRUE(broken.open(QIODevice::WriteOnly));

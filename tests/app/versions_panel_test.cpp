@@ -83,15 +83,18 @@ TEST_F(VersionsOfRecipe, KeptGoneBackToAndForthNothingIsLost)
     EXPECT_EQ(recipe().versions.front().name, "first try");
     EXPECT_EQ(recipe().versions.front().note, "too sweet?");
     EXPECT_EQ(faultOfDate(recipe().versions.front().date), std::nullopt);
-    EXPECT_EQ(shown(0, VersionModel::NameColumn), "first try (on the bench)");
+    EXPECT_EQ(shown(0, VersionModel::NameColumn), "first try");
+    EXPECT_EQ(shown(0, VersionModel::BenchColumn), "as kept");
 
     sugar(160.0);
-    EXPECT_EQ(shown(0, VersionModel::NameColumn), "first try (on the bench, changed since)");
+    EXPECT_EQ(shown(0, VersionModel::BenchColumn), "changed since");
     choose(0);
     click("goBack");
     EXPECT_EQ(sugar(), 190.0);
     ASSERT_EQ(recipe().versions.size(), 2u);
-    EXPECT_EQ(shown(0, VersionModel::NameColumn), "first try (on the bench)");
+    EXPECT_EQ(shown(0, VersionModel::BenchColumn), "as kept");
+    EXPECT_EQ(shown(1, VersionModel::BenchColumn), "");
+    EXPECT_TRUE(list.model()->index(1, 0).data(Qt::ToolTipRole).toString().contains("made from “first try”"));
     EXPECT_EQ(messageShown(), "“first try” is on the bench. What was there before is kept as “Version 2”; undo puts it back.");
     EXPECT_EQ(recipe().versions.back().note, "Kept before going back to “first try”.");
 
@@ -173,7 +176,7 @@ TEST_F(VersionsOfRecipe, ItsRowsCanBeCopiedAndPasted)
 TEST_F(VersionsOfRecipe, HostileNamesStayText)
 {
     keepAs("<b>bold</b> & [*]");
-    EXPECT_EQ(shown(0, 0), "<b>bold</b> & [*] (on the bench)");
+    EXPECT_EQ(shown(0, 0), "<b>bold</b> & [*]");
     EXPECT_TRUE(list.model()->index(0, 0).data(Qt::ToolTipRole).toString().contains(QStringLiteral("&lt;b&gt;")));
     choose(0);
     sugar(1.0);
@@ -249,6 +252,53 @@ TEST_F(VersionsOfRecipe, AnOwnIngredientMakesNoDifferenceBetweenKeptAndSaved)
     EXPECT_TRUE(isAsKept(recipe()));
     ASSERT_TRUE(window.document().open(inFolder("own.firn")));
     EXPECT_TRUE(isAsKept(recipe()));
+}
+
+TEST_F(VersionsOfRecipe, NoKeyPressesAButtonBehindAnotherPanel)
+{
+    keepAs("first");
+    ASSERT_TRUE(button("deleteVersion").isEnabled());
+    window.findChild<QDockWidget*>(QStringLiteral("steps"))->raise();
+    QApplication::processEvents();
+    table.setFocus();
+    press(Qt::Key_D, Qt::AltModifier);
+    EXPECT_EQ(recipe().versions.size(), 1u);
+    for (const char* name : {"versions", "steps", "scale"})
+        for (const auto* each :
+            window.findChild<QDockWidget*>(QString::fromLatin1(name))->widget()->findChildren<QAbstractButton*>())
+            EXPECT_TRUE(each->shortcut().isEmpty()) << each->text().toStdString();
+}
+
+TEST_F(VersionsOfRecipe, UndoInTheNameTakesBackTheRecipesLastStep)
+{
+    sugar(160.0);
+    press(Qt::Key_K, Qt::ControlModifier);
+    ASSERT_EQ(QApplication::focusWidget()->objectName(), "versionName");
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(sugar(), 190.0);
+    press(Qt::Key_Tab);
+    press(Qt::Key_Y, Qt::ControlModifier);
+    press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(sugar(), 160.0);
+}
+
+TEST_F(VersionsOfRecipe, WhenItWasKeptHasNoSeconds)
+{
+    keepAs("first");
+    EXPECT_EQ(shown(0, VersionModel::DateColumn).count(u':'), 1);
+}
+
+TEST_F(VersionsOfRecipe, AnEditorInTheListHidesWhatIsUnderIt)
+{
+    keepAs("first");
+    for (const int column : {VersionModel::NameColumn, VersionModel::DateColumn}) {
+        list.setCurrentIndex(list.model()->index(0, column));
+        list.edit(list.currentIndex());
+        const QWidget* editor = list.indexWidget(list.currentIndex());
+        ASSERT_TRUE(editor);
+        EXPECT_EQ(editor->palette().color(QPalette::Base).alpha(), 255);
+        list.setCurrentIndex({});
+    }
 }
 
 }  // namespace

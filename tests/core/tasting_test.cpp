@@ -162,6 +162,10 @@ TEST(Scores, OtherTemperaturesOrAgesAreNoFairComparison)
     EXPECT_EQ(reasons(), "");
     recipe.tastings[1].servedAt_c = -14.0;
     EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 and -8 °C. Taste them equally cold.\n");
+    recipe.tastings.push_back(tasted("2", 5.0));
+    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 and -8 °C. Taste them equally cold.\n"
+                         "Perhaps not a fair comparison: it is not noted for each tasting how cold it was served.\n");
+    recipe.tastings.pop_back();
     recipe.tastings[1].servedAt_c = -8.0;
     recipe.tastings[0].frozen_h = 4.0;
     recipe.tastings[1].frozen_h = 48.0;
