@@ -19,6 +19,7 @@ firn read --brix B --sg S     says what a measured mix is
 firn picture FILE.png         draws the window into a picture
 
 FILE is a recipe (.firn), text with one ingredient a line (.txt), or a table (.csv).
+FILE@VERSION is a version kept in a recipe, by its number or its name: pear.firn@2.
 Each command says more with --help. Firn --version prints the version.
 )";
 

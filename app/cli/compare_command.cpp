@@ -14,28 +14,9 @@ namespace {
 
 const QString description =
     QStringLiteral("Compares two to four recipes or versions: rows, figures, texture, and what made the difference.\n"
-                   "FILE is as for report; FILE@VERSION is a version kept in it, by its number or name. The first is\n"
-                   "what the others are compared with. Each is taken as it says itself unless an option says otherwise.");
-
-/// A file may have an @ in its name, too.
-std::pair<QString, QString> fileAndVersion(const QString& operand)
-{
-    const qsizetype at = operand.lastIndexOf(u'@');
-    if (at <= 0 || QFileInfo::exists(operand))
-        return {operand, {}};
-    return {operand.left(at), operand.mid(at + 1)};
-}
-
-Result<Candidate> candidateIn(const QString& operand)
-{
-    const auto [file, version] = fileAndVersion(operand);
-    auto recipe = recipeIn(file);
-    if (!recipe)
-        return failure(recipe.error());
-    if (file != operand)
-        return versionCandidate(*recipe, version.toStdString());
-    return benchCandidate(*recipe, recipe->title.empty() ? QFileInfo(file).fileName().toStdString() : recipe->title);
-}
+                   "The first is what the others are compared with. Each is taken as it says itself unless an option\n"
+                   "says otherwise.\n")
+    + recipeOperandHelp;
 
 /// Two versions may be called alike, as two recipes may.
 void tellApart(std::vector<Candidate>& candidates, const QStringList& operands)

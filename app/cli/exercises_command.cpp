@@ -10,7 +10,8 @@ namespace {
 
 const QString description =
     QStringLiteral("Prints a sheet of exercises on a recipe. Each number has a sheet with amounts of its own; 0 is the recipe\n"
-                   "as it is. FILE is as for report.");
+                   "as it is.\n")
+    + recipeOperandHelp;
 
 Result<std::uint64_t> seedIn(const Arguments& arguments)
 {
@@ -48,7 +49,7 @@ Result<std::string> sheetIn(const Arguments& arguments)
 
 int exercisesCommand(const QStringList& words)
 {
-    Arguments arguments(QStringLiteral("exercises FILE [--seed N] [--solutions] [--json]"), description,
+    Arguments arguments(QStringLiteral("exercises FILE[@VERSION] [--seed N] [--solutions] [--json]"), description,
         {{QStringLiteral("seed"), QStringLiteral("The number of the sheet; 0."), QStringLiteral("N")},
             {QStringLiteral("solutions"), QStringLiteral("With the answers and the steps to them.")},
             {QStringLiteral("json"), QStringLiteral("Prints JSON.")}});

@@ -11,7 +11,8 @@ namespace {
 
 const QString description =
     QStringLiteral("Prints how a figure of a recipe's report comes about, step by step. FIGURE is its key there:\n"
-                   "freezing_point_c, percent.sugars, readings.baume, rows[0].grams. FILE is as for report.");
+                   "freezing_point_c, percent.sugars, readings.baume, rows[0].grams.\n")
+    + recipeOperandHelp;
 
 Result<std::string> derivationIn(const Arguments& arguments)
 {
@@ -41,7 +42,7 @@ Result<std::string> derivationIn(const Arguments& arguments)
 int explainCommand(const QStringList& words)
 {
     Arguments arguments(
-        QStringLiteral("explain FIGURE FILE [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+        QStringLiteral("explain FIGURE FILE[@VERSION] [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
                        "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
     return answer(arguments, words, derivationIn);

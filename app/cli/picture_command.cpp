@@ -3,10 +3,12 @@
 #include "bench/questions.h"
 #include "cli/arguments.h"
 #include "cli/command_line.h"
+#include "cli/recipe_argument.h"
 #include "document/built_in.h"
 #include "document/pantry.h"
 
 #include <QApplication>
+#include <QFileInfo>
 #include <QImage>
 #include <QLoggingCategory>
 
@@ -49,7 +51,7 @@ private:
 
 int pictureCommand(const QStringList& words)
 {
-    Arguments arguments(QStringLiteral("picture FILE.png [RECIPE] [--size WxH] [--dark]"),
+    Arguments arguments(QStringLiteral("picture FILE.png [FILE[@VERSION]] [--size WxH] [--dark]"),
         QStringLiteral("Draws the window with a recipe, or with the first sample, into a PNG picture. Needs no display."),
         {
             {QStringLiteral("size"), QStringLiteral("The picture's size in pixels; 1366x768."), QStringLiteral("WxH")},
@@ -78,11 +80,14 @@ int pictureCommand(const QStringList& words)
     Questions questions;
     Pantry pantry(*catalogue);
     MainWindow window(pantry, questions);
-    if (files.size() == 2) {
+    if (files.size() == 2 && QFileInfo::exists(files.back())) {
         if (const auto opened = window.document().open(files.back()); !opened)
             return fail(QString::fromStdString(english(opened.error())));
     } else {
-        window.document().startWith(greetingSample());
+        auto recipe = files.size() == 2 ? recipeIn(files.back()) : greetingSample();
+        if (!recipe)
+            return fail(QString::fromStdString(english(recipe.error())));
+        window.document().startWith(std::move(*recipe));
     }
     window.setWindowState(Qt::WindowNoState);
     window.resize(*size);

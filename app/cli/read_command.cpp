@@ -228,7 +228,8 @@ int readCommand(const QStringList& words)
     options.append({
         {QStringLiteral("at"), QStringLiteral("The temperature of the sample; 20."), QStringLiteral("C")},
         {QStringLiteral("compensated"), QStringLiteral("The refractometer compensates temperature.")},
-        {QStringLiteral("recipe"), QStringLiteral("What the mix was meant to be."), QStringLiteral("FILE")},
+        {QStringLiteral("recipe"), QStringLiteral("What the mix was meant to be; FILE@VERSION for a version."),
+            QStringLiteral("FILE")},
         {QStringLiteral("component"), QStringLiteral("The recipe's component that was read; all of it as one mix."),
             QStringLiteral("NAME")},
         {QStringLiteral("json"), QStringLiteral("Prints JSON.")},

@@ -11,8 +11,8 @@ namespace {
 
 const QString description =
     QStringLiteral("Prints what each recipe amounts to: composition, freezing, texture, readings and cautions.\n"
-                   "FILE is a recipe (.firn), text with one ingredient a line (.txt), a table (.csv), or - for\n"
-                   "text on standard input. With several files and --json, one JSON object follows another.");
+                   "With several files and --json, one JSON object follows another.\n")
+    + recipeOperandHelp;
 
 /// All reports, or the reason why there is none: nothing is printed by halves.
 Result<std::string> reports(const Arguments& arguments)
@@ -48,8 +48,9 @@ Result<std::string> reports(const Arguments& arguments)
 
 int reportCommand(const QStringList& words)
 {
-    Arguments arguments(QStringLiteral("report FILE... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
-                                       "[--component NAME]"),
+    Arguments arguments(
+        QStringLiteral("report FILE[@VERSION]... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+                       "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
     return answer(arguments, words, reports);
 }

@@ -56,7 +56,7 @@ void AttributionBars::show(const Attribution& attribution, const AttributedKind&
         for (const std::size_t i : order)
             m_bars.push_back({translated(attribution.changes[i].what), numberOf(shown[i]), figure.parts[i]});
         if (!m_bars.empty())
-            m_bars.push_back({tr("together"), numberOf(*figure.to - *figure.from), *figure.to - *figure.from, true});
+            m_bars.push_back({tr("together"), numberOf(shownWhole(figure, kind.decimals)), *figure.to - *figure.from, true});
     }
     QStringList spoken;
     for (const Bar& bar : m_bars)

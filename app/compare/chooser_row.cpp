@@ -51,7 +51,7 @@ void fill(QComboBox& box, const Choices& choices, const Choice& chosen, bool may
 ChooserRow::ChooserRow(QWidget* parent)
     : QWidget(parent)
 {
-    const std::array<QString, mostCompared> words{tr("Compared with"), tr("stand"), tr("and"), tr("and")};
+    const std::array<QString, mostCompared> words{tr("Compare"), tr("with"), tr("and"), tr("and")};
     const std::array<QString, mostCompared> spoken{
         tr("What the others are compared with"), tr("The second one"), tr("The third one"), tr("The fourth one")};
     auto* layout = new QHBoxLayout(this);

@@ -46,6 +46,14 @@ QPushButton* button(const QString& name, const QString& text, QComboBox& beside)
     return result;
 }
 
+QString namesIn(const Comparison& comparison)
+{
+    QStringList names;
+    for (const ComparedSide& side : comparison.sides)
+        names << QString::fromStdString(side.name);
+    return names.join(QStringLiteral(", "));
+}
+
 }  // namespace
 
 ComparingWindow::ComparingWindow(Document& document, QWidget* parent)
@@ -271,12 +279,15 @@ void ComparingWindow::showFairness(const Comparison& comparison)
 
 QString ComparingWindow::title() const
 {
-    QStringList names;
-    if (m_comparison)
-        for (const ComparedSide& side : m_comparison->sides)
-            names << QString::fromStdString(side.name);
     const QString recipe = m_document.displayName();
-    return names.isEmpty() ? tr("Compare: %1").arg(recipe) : tr("Compare: %1 (%2)").arg(recipe, names.join(QStringLiteral(", ")));
+    return m_comparison ? tr("Compare: %1 (%2)").arg(recipe, namesIn(*m_comparison)) : tr("Compare: %1").arg(recipe);
+}
+
+QString ComparingWindow::printedTitle() const
+{
+    const std::string& title = m_document.recipe().title;
+    return tr("%1: %2", "a recipe's title and the names of what is compared")
+        .arg(title.empty() ? m_document.displayName() : QString::fromStdString(title), namesIn(*m_comparison));
 }
 
 void ComparingWindow::copyText() const
@@ -294,7 +305,7 @@ void ComparingWindow::copyPicture()
 void ComparingWindow::askAndPrint()
 {
     if (m_comparison)
-        firn::app::askAndPrint(*this, title(), *m_comparison);
+        firn::app::askAndPrint(*this, printedTitle(), *m_comparison);
 }
 
 void ComparingWindow::showEvent(QShowEvent* event)

@@ -41,6 +41,9 @@ public:
     /// None where fewer than two are chosen.
     const std::optional<Comparison>& comparison() const { return m_comparison; }
 
+    /// The recipe's own title, and what is compared. There must be a comparison.
+    QString printedTitle() const;
+
     void copyText() const;
     void copyPicture();
 

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QRegularExpression>
 #include <QTextCursor>
 #include <QTextTable>
 #include <algorithm>
@@ -22,6 +23,7 @@ struct Words {
 constexpr double textSize_pt = 9.0;
 constexpr double titleSize_pt = 14.0;
 constexpr double headingSize_pt = 11.0;
+constexpr double hairline_pt = 0.5;
 
 QTextCharFormat letters(double size_pt, bool isHeavy = false)
 {
@@ -47,43 +49,61 @@ void paragraph(QTextCursor& cursor, const QString& text, const QTextCharFormat& 
     cursor.insertText(text, format);
 }
 
-void fill(QTextTable& table, int row, int column, const QString& text, bool isHeavy, Qt::Alignment alignment)
+void fill(QTextTable& table, int row, int column, const QString& text, const QTextCharFormat& format, Qt::Alignment alignment,
+    double before = 0.0)
 {
     QTextCursor cursor = table.cellAt(row, column).firstCursorPosition();
     QTextBlockFormat block;
     block.setAlignment(alignment);
+    block.setTopMargin(before);
     cursor.setBlockFormat(block);
-    cursor.insertText(text, letters(textSize_pt, isHeavy));
+    cursor.insertText(text, format);
 }
 
-QTextTable* tableOf(QTextCursor& cursor, int rows, int columns)
+/// With a header that stays with the first row below it and stands again on each page.
+QTextTable* tableOf(QTextCursor& cursor, int rows, int columns, int headerRows, double border)
 {
     QTextTableFormat format;
-    format.setBorder(0.5);
+    format.setBorder(border);
     format.setBorderBrush(Qt::gray);
     format.setBorderCollapse(true);
-    format.setCellPadding(3.0);
+    format.setCellPadding(border > 0.0 ? 3.0 : 0.0);
     format.setCellSpacing(0.0);
-    format.setHeaderRowCount(1);
+    format.setHeaderRowCount(headerRows);
+    format.setTopMargin(border > 0.0 ? 4.0 : 0.0);
     format.setWidth(QTextLength(QTextLength::PercentageLength, 100));
     cursor.movePosition(QTextCursor::End);
-    cursor.insertBlock(spaced(4.0));
     return cursor.insertTable(rows, columns, format);
 }
 
-void insertCells(QTextCursor& cursor, const QStringList& columns, const std::vector<const ComparisonLine*>& lines)
+/// A heading and paragraphs, of which the first one stays with it.
+void insertSection(QTextCursor& cursor, const QString& heading, const QStringList& paragraphs)
 {
-    QTextTable* table = tableOf(cursor, int(lines.size()) + 1, int(columns.size()));
+    QTextTable* table = tableOf(cursor, int(paragraphs.size()) + 1, 1, 1, 0.0);
+    fill(*table, 0, 0, heading, letters(headingSize_pt, true), Qt::AlignLeft, 10.0);
+    for (int row = 0; row < int(paragraphs.size()); ++row)
+        fill(*table, row + 1, 0, paragraphs.at(row), letters(textSize_pt), Qt::AlignLeft, 2.0);
+}
+
+/// A heading over the names of the columns.
+void insertCells(
+    QTextCursor& cursor, const QString& heading, const QStringList& columns, const std::vector<const ComparisonLine*>& lines)
+{
+    constexpr int headers = 2;
+    QTextTable* table = tableOf(cursor, int(lines.size()) + headers, int(columns.size()), headers, hairline_pt);
+    table->mergeCells(0, 0, 1, int(columns.size()));
+    fill(*table, 0, 0, heading, letters(headingSize_pt, true), Qt::AlignLeft);
     const auto alignment = [](int column) {
         return column == 0 || (column > 2 && column % 2 == 1) ? Qt::AlignLeft : Qt::AlignRight;
     };
     for (int column = 0; column < int(columns.size()); ++column)
-        fill(*table, 0, column, columns.at(column), true, alignment(column));
+        fill(*table, 1, column, columns.at(column), letters(textSize_pt, true), alignment(column));
     for (int row = 0; row < int(lines.size()); ++row) {
         const ComparisonLine& line = *lines[std::size_t(row)];
-        fill(*table, row + 1, 0, line.label, false, Qt::AlignLeft);
+        fill(*table, row + headers, 0, line.label, letters(textSize_pt), Qt::AlignLeft);
         for (int i = 0; i < int(line.cells.size()) && i + 1 < int(columns.size()); ++i)
-            fill(*table, row + 1, i + 1, line.cells.at(i), line.isOther[std::size_t(i)], alignment(i + 1));
+            fill(*table, row + headers, i + 1, line.cells.at(i), letters(textSize_pt, line.isOther[std::size_t(i)]),
+                alignment(i + 1));
     }
 }
 
@@ -91,18 +111,19 @@ void insertAttribution(QTextCursor& cursor, const Comparison& comparison, std::s
 {
     const Attribution& attribution = comparison.attributions[index];
     const std::string &from = comparison.sides.front().name, &to = comparison.sides[index + 1].name;
-    paragraph(cursor, Words::tr("What did it: %1 → %2").arg(QString::fromStdString(from), QString::fromStdString(to)),
-        letters(headingSize_pt, true), 10.0);
+    QStringList sentences;
     for (const AttributedKind& kind : attributedKinds())
-        paragraph(cursor, translated(inASentence(attribution, kind, from, to)), letters(textSize_pt));
+        sentences << translated(inASentence(attribution, kind, from, to));
+    insertSection(
+        cursor, Words::tr("What did it: %1 → %2").arg(QString::fromStdString(from), QString::fromStdString(to)), sentences);
     if (attribution.changes.empty())
         return;
     const int rows = int(attribution.changes.size()) + 2;
-    QTextTable* table = tableOf(cursor, rows, int(attributedKinds().size()) + 1);
-    fill(*table, 0, 0, Words::tr("Change"), true, Qt::AlignLeft);
-    fill(*table, rows - 1, 0, Words::tr("together"), true, Qt::AlignLeft);
+    QTextTable* table = tableOf(cursor, rows, int(attributedKinds().size()) + 1, 1, hairline_pt);
+    fill(*table, 0, 0, Words::tr("Change"), letters(textSize_pt, true), Qt::AlignLeft);
+    fill(*table, rows - 1, 0, Words::tr("together"), letters(textSize_pt, true), Qt::AlignLeft);
     for (int row = 0; row + 2 < rows; ++row)
-        fill(*table, row + 1, 0, translated(attribution.changes[std::size_t(row)].what), false, Qt::AlignLeft);
+        fill(*table, row + 1, 0, translated(attribution.changes[std::size_t(row)].what), letters(textSize_pt), Qt::AlignLeft);
     int column = 1;
     for (const AttributedKind& kind : attributedKinds()) {
         const AttributedFigure& figure = attribution.*kind.figure;
@@ -110,10 +131,12 @@ void insertAttribution(QTextCursor& cursor, const Comparison& comparison, std::s
             return figure.whyNone ? Words::tr("none") : withUnit(changeText(part, kind.decimals), translatedName(kind.unit));
         };
         const std::vector<double> parts = roundedParts(figure, kind.decimals);
-        fill(*table, 0, column, translatedName(kind.label), true, Qt::AlignRight);
+        fill(*table, 0, column, translatedName(kind.label), letters(textSize_pt, true), Qt::AlignRight);
         for (int row = 0; row + 2 < rows; ++row)
-            fill(*table, row + 1, column, number(figure.whyNone ? 0.0 : parts[std::size_t(row)]), false, Qt::AlignRight);
-        fill(*table, rows - 1, column, number(figure.whyNone ? 0.0 : *figure.to - *figure.from), true, Qt::AlignRight);
+            fill(*table, row + 1, column, number(figure.whyNone ? 0.0 : parts[std::size_t(row)]), letters(textSize_pt),
+                Qt::AlignRight);
+        fill(*table, rows - 1, column, number(figure.whyNone ? 0.0 : shownWhole(figure, kind.decimals)), letters(textSize_pt, true),
+            Qt::AlignRight);
         ++column;
     }
 }
@@ -128,25 +151,39 @@ std::unique_ptr<QTextDocument> comparisonDocument(const QString& title, const Co
     for (const firn::Sentence& sentence : comparison.fairness)
         paragraph(cursor, translated(sentence), letters(textSize_pt));
     const QStringList columns = columnNames(comparison);
-    const std::vector<ComparisonLine> lines = linesOf(comparison);
+    QString heading;
     std::vector<const ComparisonLine*> cells;
+    QStringList sentences;
     const auto flush = [&] {
         if (!cells.empty())
-            insertCells(cursor, columns, std::exchange(cells, {}));
+            insertCells(cursor, heading, columns, std::exchange(cells, {}));
+        else if (!sentences.isEmpty())
+            insertSection(cursor, heading, std::exchange(sentences, {}));
     };
+    const std::vector<ComparisonLine> lines = linesOf(comparison);
     for (const ComparisonLine& line : lines) {
-        if (line.kind == ComparisonLine::Cells) {
+        if (line.kind == ComparisonLine::Section) {
+            flush();
+            heading = line.label;
+        } else if (line.kind == ComparisonLine::Cells) {
             cells.push_back(&line);
-            continue;
+        } else {
+            sentences << line.label;
         }
-        flush();
-        const bool isSection = line.kind == ComparisonLine::Section;
-        paragraph(cursor, line.label, letters(isSection ? headingSize_pt : textSize_pt, isSection), isSection ? 10.0 : 2.0);
     }
     flush();
     for (std::size_t i = 0; i < comparison.attributions.size(); ++i)
         insertAttribution(cursor, comparison, i);
     return document;
+}
+
+QString fileNameFrom(const QString& title)
+{
+    constexpr qsizetype longest = 80;
+    static const QRegularExpression refused(QStringLiteral("\\s*[\\\\/:*?\"<>|\\p{C}]+\\s*"));
+    QString name = title.simplified().left(longest);
+    name.replace(refused, QStringLiteral(" "));
+    return name.trimmed();
 }
 
 void printComparison(QPrinter& printer, const QString& title, const Comparison& comparison)
@@ -158,7 +195,7 @@ void printComparison(QPrinter& printer, const QString& title, const Comparison& 
 void askAndPrint(QWidget& near, const QString& title, const Comparison& comparison)
 {
     QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(title);
+    printer.setDocName(fileNameFrom(title));
     if (comparison.sides.size() > fewestCompared)
         printer.setPageOrientation(QPageLayout::Landscape);
     QPrintDialog dialog(&printer, &near);

@@ -100,6 +100,17 @@ void addDifferences(std::vector<ComparisonLine>& lines, const Comparison& compar
 
 QString unitAfter(const QString& text, std::string_view unit) { return unit.empty() ? text : withUnit(text, translatedName(unit)); }
 
+QString valueOf(const ComparedFigure& one, std::size_t side)
+{
+    if (!one.values[side])
+        return Words::tr("none");
+    if (one.isFreezers[side])
+        return Words::tr("straight from the freezer", "the coldest at which it may be served");
+    const QString value = figure(*one.values[side], one.decimals);
+    const auto uncertainty = shownUncertainty(one, side);
+    return unitAfter(uncertainty ? Words::tr("%1 ± %2").arg(value, figure(*uncertainty, one.decimals)) : value, one.unit);
+}
+
 void addFigures(std::vector<ComparisonLine>& lines, const Comparison& comparison)
 {
     lines.push_back(section(Words::tr("Figures")));
@@ -118,16 +129,14 @@ void addFigures(std::vector<ComparisonLine>& lines, const Comparison& comparison
             continue;
         CellsLine line(translatedName(one.label));
         for (std::size_t i = 0; i < one.values.size(); ++i) {
-            QString value = one.values[i] ? figure(*one.values[i], one.decimals) : Words::tr("none");
-            if (one.values[i] && one.uncertainties[i] > 0.0)
-                value = Words::tr("%1 ± %2").arg(value, figure(one.uncertainties[i], one.decimals));
-            if (one.values[i])
-                value = unitAfter(value, one.unit);
-            const QString change = one.changes[i] ? changeText(*one.changes[i], one.changeDecimals) : QString();
-            const bool isOther = i > 0
-                                 && (one.values[i].has_value() != one.values.front().has_value()
-                                     || (!change.isEmpty() && change != figure(0.0, one.changeDecimals)));
-            line.add(value, change, isOther);
+            const auto change = shownChange(one, i);
+            const bool isOfAnotherKind =
+                one.values[i].has_value() != one.values.front().has_value() || one.isFreezers[i] != one.isFreezers.front();
+            line.add(valueOf(one, i),
+                change            ? changeText(*change, one.decimals)
+                : isOfAnotherKind ? QStringLiteral("≠")
+                                  : QString(),
+                isOfAnotherKind || change.value_or(0.0) != 0.0);
         }
         lines.push_back(line.line());
     }
@@ -235,7 +244,7 @@ QString tabbedText(const Comparison& comparison)
         for (const AttributedKind& kind : attributedKinds()) {
             const AttributedFigure& whole = attribution.*kind.figure;
             labels << translatedName(kind.label) + QStringLiteral(", ") + translatedName(kind.unit);
-            sums << (whole.whyNone ? Words::tr("none") : changeText(*whole.to - *whole.from, kind.decimals));
+            sums << (whole.whyNone ? Words::tr("none") : changeText(shownWhole(whole, kind.decimals), kind.decimals));
         }
         text += tabbed(labels);
         for (std::size_t change = 0; change < attribution.changes.size(); ++change) {

@@ -23,7 +23,10 @@ struct AttributedKind {
 
 const std::array<AttributedKind, 3>& attributedKinds();
 
-/// The parts in the digits that are shown: each within one unit of the last digit, and together the whole difference in these digits.
+/// The whole difference as a reader finds it in the figures shown. There must be parts.
+double shownWhole(const AttributedFigure& figure, int decimals);
+
+/// The parts in the digits that are shown: each within a unit or two of the last digit, and together the whole difference in these digits.
 std::vector<double> roundedParts(const AttributedFigure& figure, int decimals);
 
 /// What changed most, or that nothing did, or why there are no parts.

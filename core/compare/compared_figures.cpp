@@ -1,8 +1,9 @@
 #include "compare/compared_figures.h"
 
+#include "compare/shown_figures.h"
+
 #include <algorithm>
 #include <array>
-#include <cmath>
 
 namespace firn {
 
@@ -11,56 +12,60 @@ namespace {
 using Value = std::optional<double>;
 
 struct FigureKind {
-    std::string_view key, label, unit, changeUnit;
-    int decimals, changeDecimals;
+    std::string_view key, label, unit;
+    int decimals;
     bool isOfBatch;  // grows with the batch
     Value (*of)(const Analysis&);
 };
 
+constexpr std::string_view coldestKey = "texture.serving_window_c.coldest";
+
+/// Whether it may be served as cold as it is kept, or as the curve goes: another setting would be another figure for the same mix.
+bool isSetByFreezer(const Analysis& analysis)
+{
+    return analysis.texture.servingWindow->coldest == std::max(analysis.conditions.freezerAt, coldestOfCurve);
+}
+
 constexpr std::array figureKinds{
-    FigureKind{"mass_g", "Mass", "g", "g", 1, 1, true, [](const Analysis& a) -> Value { return a.mass.value; }},
-    FigureKind{"finished_volume_ml", "Finished volume at 20 °C", "mL", "mL", 0, 0, true,
+    FigureKind{"mass_g", "Mass", "g", 1, true, [](const Analysis& a) -> Value { return a.mass.value; }},
+    FigureKind{"finished_volume_ml", "Finished volume at 20 °C", "mL", 0, true,
         [](const Analysis& a) -> Value { return a.finishedVolume.value; }},
-    FigureKind{
-        "percent.water", "Water", "%", "points", 1, 1, false, [](const Analysis& a) -> Value { return percent(a.shares.water); }},
-    FigureKind{"percent.sugars", "Sugars", "%", "points", 1, 1, false,
-        [](const Analysis& a) -> Value { return percent(a.shares.sugars); }},
-    FigureKind{"percent.total_solids", "Total solids", "%", "points", 1, 1, false,
+    FigureKind{"percent.water", "Water", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.water); }},
+    FigureKind{"percent.sugars", "Sugars", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.sugars); }},
+    FigureKind{"percent.total_solids", "Total solids", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.shares.totalSolids); }},
-    FigureKind{"percent.fat", "Fat", "%", "points", 1, 1, false, [](const Analysis& a) -> Value { return percent(a.shares.fat); }},
-    FigureKind{"percent.protein", "Protein", "%", "points", 1, 1, false,
-        [](const Analysis& a) -> Value { return percent(a.shares.protein); }},
-    FigureKind{"percent.alcohol", "Alcohol", "%", "points", 1, 1, false,
-        [](const Analysis& a) -> Value { return percent(a.shares.alcohol); }},
-    FigureKind{"percent.alcohol_by_volume", "Alcohol by volume", "% vol", "points", 1, 1, false,
+    FigureKind{"percent.fat", "Fat", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.fat); }},
+    FigureKind{"percent.protein", "Protein", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.protein); }},
+    FigureKind{"percent.alcohol", "Alcohol", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.alcohol); }},
+    FigureKind{"percent.alcohol_by_volume", "Alcohol by volume", "% vol", 1, false,
         [](const Analysis& a) -> Value { return a.alcohol_percentByVolume; }},
-    FigureKind{"sweetness_percent_sucrose", "Sweet as sucrose of", "%", "points", 1, 1, false,
+    FigureKind{"sweetness_percent_sucrose", "Sweet as sucrose of", "%", 1, false,
         [](const Analysis& a) -> Value { return a.sweetness_percentSucrose; }},
-    FigureKind{"lactose_g_per_100_g_water", "Lactose in 100 g water", "g", "g", 1, 1, false,
+    FigureKind{"lactose_g_per_100_g_water", "Lactose in 100 g water", "g", 1, false,
         [](const Analysis& a) -> Value { return a.lactose_gPer100gWater; }},
-    FigureKind{"freezing_point_c", "Freezing point", "°C", "K", 1, 2, false,
+    FigureKind{"freezing_point_c", "Freezing point", "°C", 2, false,
         [](const Analysis& a) -> Value {
             return a.freezing.freezingPoint ? Value(a.freezing.freezingPoint->temperature.value) : std::nullopt;
         }},
-    FigureKind{"freezing_point_textbook_c", "Textbook freezing point", "°C", "K", 1, 2, false,
+    FigureKind{"freezing_point_textbook_c", "Textbook freezing point", "°C", 2, false,
         [](const Analysis& a) -> Value { return a.textbook ? Value(a.textbook->freezingPoint.value) : std::nullopt; }},
-    FigureKind{"texture.ice_percent_at_serving", "Ice when served", "%", "points", 1, 1, false,
+    FigureKind{"texture.ice_percent_at_serving", "Ice when served", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.texture.iceAtServing); }},
-    FigureKind{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", "points", 1, 1, false,
+    FigureKind{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.texture.iceInFreezer); }},
-    FigureKind{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", "K", 1, 1, false,
+    FigureKind{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", 1, false,
         [](const Analysis& a) -> Value {
             return a.texture.servingWindow ? Value(a.texture.servingWindow->warmest.value) : std::nullopt;
         }},
-    FigureKind{"texture.serving_window_c.coldest", "Serve no colder than", "°C", "K", 1, 1, false,
+    FigureKind{coldestKey, "Serve no colder than", "°C", 1, false,
         [](const Analysis& a) -> Value {
             return a.texture.servingWindow ? Value(a.texture.servingWindow->coldest.value) : std::nullopt;
         }},
-    FigureKind{"readings.refractometer_brix", "Refractometer", "°Bx", "°Bx", 1, 1, false,
+    FigureKind{"readings.refractometer_brix", "Refractometer", "°Bx", 1, false,
         [](const Analysis& a) -> Value { return a.readings ? a.readings->refractometer_brix : std::nullopt; }},
-    FigureKind{"readings.specific_gravity_20_20", "Specific gravity 20/20", "", "", 4, 4, false,
+    FigureKind{"readings.specific_gravity_20_20", "Specific gravity 20/20", "", 4, false,
         [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->specificGravity_20_20) : std::nullopt; }},
-    FigureKind{"readings.baume", "Baumé", "°Bé", "°Bé", 1, 1, false,
+    FigureKind{"readings.baume", "Baumé", "°Bé", 1, false,
         [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->baume) : std::nullopt; }},
 };
 
@@ -74,14 +79,14 @@ std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> ana
         figure.key = kind.key;
         figure.label = kind.label;
         figure.unit = kind.unit;
-        figure.changeUnit = kind.changeUnit;
         figure.decimals = kind.decimals;
-        figure.changeDecimals = kind.changeDecimals;
         for (std::size_t i = 0; i < analyses.size(); ++i) {
             Value value = kind.of(*analyses[i]);
             if (value && kind.isOfBatch)
                 *value *= perBasis[i];
-            const bool isChange = i > 0 && value && figure.values.front();
+            figure.isFreezers.push_back(kind.key == coldestKey && value && isSetByFreezer(*analyses[i]));
+            const bool isChange =
+                i > 0 && value && figure.values.front() && !figure.isFreezers.front() && !figure.isFreezers.back();
             figure.changes.push_back(isChange ? Value(*value - *figure.values.front()) : std::nullopt);
             figure.values.push_back(value);
             figure.uncertainties.push_back(kind.key == "percent.sugars" ? percent(analyses[i]->sugarsUncertainty) : 0.0);
@@ -92,9 +97,20 @@ std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> ana
 
 bool isNothing(const ComparedFigure& figure)
 {
-    const double half = 0.5 * std::pow(10.0, -figure.decimals);
     return std::ranges::all_of(
-        figure.values, [half](const std::optional<double>& value) { return value && std::abs(*value) < half; });
+        figure.values, [&figure](const std::optional<double>& value) { return value && isShownAsZero(*value, figure.decimals); });
+}
+
+std::optional<double> shownChange(const ComparedFigure& figure, std::size_t side)
+{
+    return figure.changes[side] ? std::optional(shownChange(*figure.values.front(), *figure.values[side], figure.decimals))
+                                : std::nullopt;
+}
+
+std::optional<double> shownUncertainty(const ComparedFigure& figure, std::size_t side)
+{
+    const double uncertainty = figure.uncertainties[side];
+    return figure.values[side] && !isShownAsZero(uncertainty, figure.decimals) ? std::optional(uncertainty) : std::nullopt;
 }
 
 const ComparedFigure* figureIn(const std::vector<ComparedFigure>& figures, std::string_view key)

@@ -14,16 +14,22 @@ struct ComparedFigure {
     std::string_view key;    // as the report has it
     std::string_view label;  // "Freezing point"
     std::string_view unit;
-    std::string_view changeUnit;  // of a difference: "K" for "°C", "points" for "%"
     int decimals = 1;
-    int changeDecimals = 1;
-    std::vector<std::optional<double>> values;   // of each recipe; none where it does not exist
-    std::vector<std::optional<double>> changes;  // from the first recipe's; none for the first
-    std::vector<double> uncertainties;           // one standard deviation of each, 0 where none is known
+    std::vector<std::optional<double>> values;  // of each recipe; none where it does not exist
+    std::vector<std::optional<double>>
+        changes;                        // from the first recipe's; none for the first, and where it would say nothing of the mix
+    std::vector<double> uncertainties;  // one standard deviation of each, 0 where none is known
+    std::vector<bool> isFreezers = {};  // whether each is a limit that the freezer sets rather than the mix
 };
 
 /// Whether every recipe has it and it is zero in the digits shown: not worth a line.
 bool isNothing(const ComparedFigure& figure);
+
+/// The change as a reader finds it in the figures shown; `changes` has it to the last bit.
+std::optional<double> shownChange(const ComparedFigure& figure, std::size_t side);
+
+/// The uncertainty if there is one in the digits shown.
+std::optional<double> shownUncertainty(const ComparedFigure& figure, std::size_t side);
 
 /// The figures of the report, to the last bit. `perBasis` is what masses and volumes of each recipe are multiplied by.
 std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> analyses, std::span<const double> perBasis);

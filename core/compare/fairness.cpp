@@ -111,11 +111,11 @@ void addManyChanges(Sentences& sentences, const Comparison& comparison)
             sentences.push_back(phrase("“{0}” and “{1}” are the same mix.", comparison.sides.front().name, name));
         else if (changed.size() == 2)
             sentences.push_back(
-                phrase("Two things changed at once in “{0}”: {1}. The attribution separates them in the model, a tasting cannot.",
-                    name, names(changed)));
+                phrase("Two things changed at once in “{0}”: {1}. The sums can tell them apart; your tongue cannot.", name,
+                    names(changed)));
         else if (changed.size() > 2)
             sentences.push_back(
-                phrase("{0} things changed at once in “{1}”: {2}. The attribution separates them in the model, a tasting cannot.",
+                phrase("{0} things changed at once in “{1}”: {2}. The sums can tell them apart; your tongue cannot.",
                     Figure{double(changed.size()), 0}, name, names(changed)));
     }
 }
@@ -128,27 +128,28 @@ void addSmallDifferences(Sentences& sentences, const Comparison& comparison)
     const ComparedSide& first = comparison.sides.front();
     for (std::size_t i = 1; i < comparison.sides.size(); ++i) {
         const std::string& name = comparison.sides[i].name;
-        const auto isSmall = [i](const ComparedFigure* figure, double limit) {
-            const double change = std::abs(figure->changes[i].value_or(0.0));
-            return change > 0.5 * std::pow(10.0, -figure->changeDecimals) && change < limit;
+        const auto shown = [i](const ComparedFigure* figure) { return std::abs(shownChange(*figure, i).value_or(0.0)); };
+        const auto isSmall = [shown](const ComparedFigure* figure, double limit) {
+            const double change = shown(figure);
+            return change > 0.0 && change < limit;
         };
         const double spread = std::hypot(sugars->uncertainties[0], sugars->uncertainties[i]);
         if (isSmall(sugars, spread))
             sentences.push_back(
                 phrase("Sugars of “{0}” differ from those of “{1}” by {2} points, which is less than the spread of the "
                        "ingredients, ± {3}: another delivery of fruit can do as much.",
-                    name, first.name, Figure{*sugars->changes[i], 1}, Figure{spread, 1}));
+                    name, first.name, Figure{shown(sugars), 1}, Figure{spread, 1}));
         if (isSmall(point, freezingPointError_k))
             sentences.push_back(
-                phrase("The freezing point of “{0}” differs from that of “{1}” by {2} K, less than the model is good for "
-                       "(± {3} K).",
-                    name, first.name, Figure{*point->changes[i], 2}, Figure{freezingPointError_k, 2}));
+                phrase("The freezing point of “{0}” differs from that of “{1}” by {2} °C, less than the model is good for "
+                       "(± {3} °C).",
+                    name, first.name, Figure{shown(point), 2}, Figure{freezingPointError_k, 2}));
         if (first.analysis.texture.firmness != comparison.sides[i].analysis.texture.firmness && isSmall(ice, firmnessEdge_points))
             sentences.push_back(
                 phrase("“{0}” is called {1} and “{2}” {3}, yet their ice differs by {4} points only, and the edge between is "
                        "known to ± {5}: do not count on feeling it.",
                     first.name, std::string(nameOf(first.analysis.texture.firmness)), name,
-                    std::string(nameOf(comparison.sides[i].analysis.texture.firmness)), Figure{*ice->changes[i], 1},
+                    std::string(nameOf(comparison.sides[i].analysis.texture.firmness)), Figure{shown(ice), 1},
                     Figure{firmnessEdge_points, 0}));
     }
 }

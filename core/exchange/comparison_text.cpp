@@ -94,6 +94,20 @@ std::string differencesSection(const Comparison& comparison)
     return page + "\n";
 }
 
+std::string figureText(const ComparedFigure& figure, std::size_t side)
+{
+    if (!figure.values[side])
+        return "none";
+    if (figure.isFreezers[side])
+        return "straight from freezer";
+    std::string text = number(*figure.values[side], figure.decimals);
+    if (const auto uncertainty = shownUncertainty(figure, side))
+        text += " ± " + number(*uncertainty, figure.decimals);
+    if (const auto change = shownChange(figure, side))
+        text += fmt::format(" ({})", signedNumber(*change, figure.decimals));
+    return text;
+}
+
 std::string figuresSection(const Comparison& comparison)
 {
     std::string page = heading("Figures", '-') + line({}, namesOf(comparison));
@@ -105,14 +119,8 @@ std::string figuresSection(const Comparison& comparison)
         if (isNothing(figure))
             continue;
         std::vector<std::string> cells;
-        for (std::size_t i = 0; i < figure.values.size(); ++i) {
-            std::string text = figure.values[i] ? number(*figure.values[i], figure.decimals) : "none";
-            if (figure.values[i] && figure.uncertainties[i] > 0.0)
-                text += " ± " + number(figure.uncertainties[i], figure.decimals);
-            if (figure.changes[i])
-                text += fmt::format(" ({})", signedNumber(*figure.changes[i], figure.changeDecimals));
-            cells.push_back(std::move(text));
-        }
+        for (std::size_t i = 0; i < figure.values.size(); ++i)
+            cells.push_back(figureText(figure, i));
         const std::string label(figure.label);
         page += line(figure.unit.empty() ? label : fmt::format("{}, {}", label, figure.unit), cells);
     }
@@ -132,7 +140,7 @@ std::string attributionSection(const Comparison& comparison, std::size_t index)
     for (const AttributedKind& kind : attributedKinds()) {
         const AttributedFigure& figure = attribution.*kind.figure;
         labels.push_back(fmt::format("{}, {}", kind.label, kind.unit));
-        sums.push_back(figure.whyNone ? "none" : signedNumber(*figure.to - *figure.from, kind.decimals));
+        sums.push_back(figure.whyNone ? "none" : signedNumber(shownWhole(figure, kind.decimals), kind.decimals));
     }
     page += "\n" + line({}, labels);
     for (std::size_t i = 0; i < attribution.changes.size(); ++i) {

@@ -1,5 +1,6 @@
 #include "exchange/report.h"
 
+#include "compare/shown_figures.h"
 #include "exchange/page.h"
 #include "exchange/plain_text.h"
 
@@ -39,7 +40,9 @@ std::string compositionSection(const Analysis& analysis)
     std::string page = heading("Mix", '-');
     page += figure("Mass", fmt::format("{:.1f} g, {:.0f} mL at 20 °C", analysis.mass.value, analysis.volume_20c.value));
     page += figure("Water", share(analysis.shares.water));
-    page += figure("Sugars", fmt::format("{} +- {:.1f}", share(analysis.shares.sugars), percent(analysis.sugarsUncertainty)));
+    const double uncertainty = percent(analysis.sugarsUncertainty);
+    page += figure("Sugars",
+        share(analysis.shares.sugars) + (isShownAsZero(uncertainty, 1) ? std::string() : fmt::format(" +- {:.1f}", uncertainty)));
     for (const ConstituentFacts& sugar : allConstituents()) {
         const bool isSugar = sugar.constituent >= Constituent::Sucrose && sugar.constituent <= Constituent::Trehalose;
         if (const Grams mass = analysis.mix[sugar.constituent]; isSugar && mass.value > 0.0)

@@ -77,6 +77,35 @@ TEST_F(CompareCommand, VersionsInsideAFile)
     EXPECT_EQ(compared({odd, weak})["recipes"].toArray().size(), 2);
 }
 
+TEST_F(CompareCommand, EveryCommandReadsVersions)
+{
+    const QString file = granita();
+    const auto sucrose = [](const QString& operand) {
+        return runFirn({"report", operand, "--json"}).json()["rows"].toArray()[1].toObject()["grams"].toDouble();
+    };
+    EXPECT_EQ(sucrose(file), 200.0);
+    EXPECT_EQ(sucrose(file + "@2"), 180.0);
+    EXPECT_EQ(sucrose(file + "@lean"), 150.0);
+    const QJsonObject explained = runFirn({"explain", "rows[1].grams", file + "@1", "--json"}).json();
+    EXPECT_EQ(explained["value"].toDouble(), 150.0);
+    EXPECT_TRUE(runFirn({"exercises", file + "@1"}).output.contains("150"));
+    EXPECT_EQ(runFirn({"read", "--brix", "18", "--recipe", file + "@1"}).status, 0);
+    EXPECT_EQ(runFirn({"picture", folder.filePath("lean.png"), file + "@lean"}).status, 0);
+    for (const char* command : {"report", "compare", "explain", "exercises"})
+        EXPECT_TRUE(runFirn({command, "--help"}).output.contains("FILE@VERSION")) << command;
+    EXPECT_TRUE(runFirn({"--help"}).output.contains("FILE@VERSION"));
+}
+
+TEST_F(CompareCommand, AFileWithTheWholeNameIsMeant)
+{
+    const QString file = granita();
+    const QString literal = written("granita.firn@1", "100 g water\n25 g sucrose\n");
+    EXPECT_EQ(runFirn({"report", literal, "--json"}).json()["rows"].toArray()[1].toObject()["grams"].toDouble(), 25.0);
+    expectRefusal(runFirn({"report", file + "@9"}), "no version “9”");
+    expectRefusal(runFirn({"report", folder.filePath("lemon@home.firn")}), "lemon@home.firn");
+    expectRefusal(runFirn({"picture", folder.filePath("none.png"), file + "@9"}), "no version “9”");
+}
+
 TEST_F(CompareCommand, BasisAndPortion)
 {
     const auto mass = [&](const QStringList& words) {

@@ -10,6 +10,7 @@
 #include "gauges/marked_lines.h"
 #include "recipe/versions.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
@@ -19,6 +20,8 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QTest>
+#include <QTextBlock>
+#include <QTextLayout>
 #include <QTextTable>
 #include <stdexcept>
 
@@ -247,6 +250,59 @@ TEST_F(Comparing, PrintsHostileNamesAsTheyStand)
     printer.setOutputFileName(file);
     printComparison(printer, "title", *window.comparison());
     EXPECT_GT(QFileInfo(file).size(), 2000);
+}
+
+TEST_F(Comparing, HeadingsStayWithWhatTheyStandOver)
+{
+    choose("place3", "On the bench");
+    const auto page = comparisonDocument("Pear granita", *window.comparison());
+    std::vector<QString> headings;
+    for (double height = 300.0; height < 900.0; height += 7.0) {
+        page->setPageSize({520.0, height});
+        const auto pageOf = [&](const QTextBlock& block) {
+            const double top = page->documentLayout()->blockBoundingRect(block).top();  // lays the pages out
+            const QTextLine first = block.layout()->lineAt(0);                          // the rest may go on overleaf
+            return int((top + first.y() + 0.5 * first.height()) / height);
+        };
+        for (QTextBlock block = page->begin().next(); block.isValid(); block = block.next()) {
+            const bool isHeading = block.text().startsWith("Why this") || block.text().startsWith("What did it")
+                                   || block.text() == "Figures" || block.text().startsWith("Ingredients");
+            if (!isHeading)
+                continue;
+            headings.push_back(block.text());
+            EXPECT_EQ(pageOf(block), pageOf(block.next())) << block.text().toStdString() << " on pages of " << height;
+        }
+    }
+    EXPECT_EQ(headings.size() % 5, 0u);
+    EXPECT_GE(headings.size(), 5u);
+}
+
+TEST_F(Comparing, PaperHasTheRecipesTitleAndANameThatEveryStickTakes)
+{
+    const QString file = written("7f3a.firn", QByteArray::fromStdString(recipeToJson(threeTrials())));
+    ASSERT_TRUE(document.open(file));
+    window.choose({QStringLiteral("1"), QStringLiteral("2")});
+    EXPECT_EQ(window.printedTitle(), "Pear granita: lean, Version 2");
+    EXPECT_EQ(fileNameFrom(window.printedTitle()), "Pear granita lean, Version 2");
+    EXPECT_EQ(fileNameFrom(" a/b\\c*d?e\"f<g>h|i\tj "), "a b c d e f g h i j");
+    EXPECT_LE(fileNameFrom(QString(500, u'x')).size(), 100);
+}
+
+TEST_F(Comparing, ChangesMatchTheFiguresBesideThem)
+{
+    const auto numberIn = [this](const QString& label, int column) { return textIn(label, column).section(u' ', 0, 0).toDouble(); };
+    for (const char* label : {"Freezing point", "Sugars", "Refractometer", "Sweet as sucrose of", "Water"})
+        EXPECT_NEAR(numberIn(label, 1) + numberIn(label, 3), numberIn(label, 2), 1e-9) << label;
+    EXPECT_EQ(textIn("Freezing point", 1).section(u' ', 0, 0).section(u'.', 1).size(), 2);
+    EXPECT_EQ(textIn("Sugars", 1).count(QStringLiteral("± 0.0")), 0);
+}
+
+TEST_F(Comparing, WhatTheFreezerSetsHasNoNumber)
+{
+    changeAmount(document, {0, 1}, {330.0, Unit::Gram});
+    choose("place2", "On the bench");
+    EXPECT_EQ(textIn("Serve no colder than", 2), "straight from the freezer");
+    EXPECT_EQ(textIn("Serve no colder than", 3), QStringLiteral("≠"));
 }
 
 TEST_F(Comparing, EverythingCanBeReachedByKeyAndHasAName)

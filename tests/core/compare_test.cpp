@@ -1,7 +1,9 @@
 #include "../shipped_catalogue.h"
 #include "compare/attribution_wording.h"
 #include "compare/comparison.h"
+#include "compare/shown_figures.h"
 #include "exchange/comparison.h"
+#include "exchange/report.h"
 #include "recipe/scaling.h"
 #include "recipe/versions.h"
 
@@ -208,6 +210,69 @@ TEST(CompareFigures, MassesFollowTheBasis)
     EXPECT_NEAR(masses({Basis::Portion, {80.0}})[2], 0.8 * per100g[1], 1e-9);
 }
 
+TEST(CompareFigures, ChangesAreThoseOfTheFiguresShown)
+{
+    EXPECT_EQ(shownChange(-8.249, -5.851, 1), 2.3);  // -8.2 and -5.9, although they differ by 2.398
+    EXPECT_EQ(shownChange(23.849, 19.051, 1), -4.7);
+    EXPECT_EQ(shownChange(0.15, 0.25, 1), 0.1);  // neither is what it is written as: 0.1 and 0.2
+    EXPECT_EQ(shownChange(0.04, -0.04, 1), 0.0);
+    const Comparison comparison = compared({granita(), granita(223.0), granita(160.0)});
+    int differing = 0;
+    for (const ComparedFigure& figure : comparison.figures) {
+        for (const std::size_t side : {1u, 2u}) {
+            if (!figure.changes[side])
+                continue;
+            const double change = *shownChange(figure, side);
+            const auto text = [&](double value) { return english(phrase("{0}", Figure{value, figure.decimals})); };
+            EXPECT_EQ(text(std::stod(text(*figure.values[0])) + change), text(*figure.values[side])) << figure.key;
+            differing += text(change) != text(*figure.changes[side]) ? 1 : 0;
+            EXPECT_EQ(*figure.changes[side], *figure.values[side] - *figure.values[0]) << figure.key;  // as JSON has it
+        }
+    }
+    EXPECT_GT(differing, 0);
+}
+
+TEST(CompareFigures, PartsAndWholeAreThoseOfTheTable)
+{
+    const Comparison comparison = compared({granita(), granita(223.0, 41.0)});
+    const std::array keys{"freezing_point_c", "sweetness_percent_sucrose", "texture.ice_percent_at_serving"};
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        const AttributedKind& kind = attributedKinds()[i];
+        const ComparedFigure& figure = *figureIn(comparison.figures, keys[i]);
+        EXPECT_EQ(figure.decimals, kind.decimals) << keys[i];
+        EXPECT_EQ(*shownChange(figure, 1), shownWhole(comparison.attributions[0].*kind.figure, kind.decimals)) << keys[i];
+    }
+}
+
+TEST(CompareFigures, WhatTheFreezerSetsIsNoChangeOfTheMix)
+{
+    const Comparison comparison = compared({granita(40.0), granita(60.0), granita()});
+    const ComparedFigure& coldest = *figureIn(comparison.figures, "texture.serving_window_c.coldest");
+    ASSERT_EQ(coldest.values[2].value(), -18.0);
+    EXPECT_EQ(coldest.isFreezers, (std::vector{false, false, true}));
+    EXPECT_TRUE(coldest.changes[1]);
+    EXPECT_FALSE(coldest.changes[2]);
+    const std::string text = comparisonText(comparison);
+    EXPECT_NE(text.find("straight from freezer\n"), std::string::npos) << text;
+    EXPECT_EQ(text.find("-18.0 ("), std::string::npos) << text;
+    for (const ComparedFigure& figure : comparison.figures)
+        EXPECT_EQ(std::ranges::count(figure.isFreezers, true), figure.key == coldest.key ? 1 : 0) << figure.key;
+}
+
+TEST(CompareFigures, NoUncertaintyThatIsNothing)
+{
+    Recipe syrup;
+    syrup.components.front().rows = {row("water", 769.0), row("sucrose", 231.0)};
+    const Comparison comparison = compared({syrup, granita()});
+    const ComparedFigure& sugars = *figureIn(comparison.figures, "percent.sugars");
+    EXPECT_EQ(shownUncertainty(sugars, 0), std::nullopt);
+    EXPECT_TRUE(shownUncertainty(sugars, 1));
+    EXPECT_EQ(comparisonText(comparison).find("± 0.0"), std::string::npos);
+    const auto report = [](const Recipe& recipe) { return reportText(recipe, analyse(recipe, shippedCatalogue(), {})); };
+    EXPECT_EQ(report(syrup).find("+-"), std::string::npos);
+    EXPECT_NE(report(granita()).find("+- 0."), std::string::npos);
+}
+
 TEST(Compare, RefusesWhatCannotBeCompared)
 {
     const Candidate one = benchCandidate(granita(), "A");
@@ -365,6 +430,31 @@ TEST(Attribution, NumbersShownAddUp)
     EXPECT_NEAR(shown[3], -0.2, 1e-12);
 }
 
+TEST(Attribution, NumbersShownAddUpWhenTheEndsAreRoundedTowardsEachOther)
+{
+    for (const auto& [from, to] : {std::pair(-8.249, -5.851), std::pair(-5.851, -8.249), std::pair(0.05001, 0.14999)}) {
+        const double part = (to - from) / 3.0;
+        const AttributedFigure figure{from, to, {part, part, part}, {}};
+        const std::vector<double> shown = roundedParts(figure, 1);
+        EXPECT_NEAR(std::accumulate(shown.begin(), shown.end(), 0.0), shownWhole(figure, 1), 1e-12);
+        for (const double one : shown)
+            EXPECT_NEAR(one, part, 0.1) << from;
+    }
+}
+
+TEST(Attribution, IsToldInDegreesAndInPointsThatAreExplained)
+{
+    const Comparison comparison = compared({granita(), granita(230.0)});
+    const auto sentence = [&](std::size_t kind) {
+        return english(inASentence(comparison.attributions[0], attributedKinds()[kind], "A", "B"));
+    };
+    const std::string change =
+        english(phrase("{0}", Figure{std::abs(shownWhole(comparison.attributions[0].freezingPoint_c, 2)), 2}));
+    EXPECT_EQ(sentence(0),
+        "From “A” to “B” the freezing point falls by " + change + " °C; “sucrose: 190 g → 230 g” accounts for " + change + " °C.");
+    EXPECT_NE(sentence(1).find("sweetness points (1 point is as sweet as 1 % sugar)"), std::string::npos) << sentence(1);
+}
+
 const std::vector<std::string>& anyIngredients()
 {
     static const std::vector<std::string> names = {"water", "sucrose", "glucose", "fructose", "whole milk", "heavy cream", "gin",
@@ -415,6 +505,10 @@ RC_GTEST_PROP(Attribution, PartsOfAnyPairAddUp, ())
             RC_ASSERT(figure.parts.empty() && &kind == &attributedKinds().front());
         else
             RC_ASSERT(std::abs(sumOf(figure) - wholeOf(figure)) < 1e-6);
+        if (!figure.parts.empty()) {
+            const std::vector<double> shown = roundedParts(figure, kind.decimals);
+            RC_ASSERT(std::abs(std::accumulate(shown.begin(), shown.end(), 0.0) - shownWhole(figure, kind.decimals)) < 1e-9);
+        }
     }
     for (const Change& change : comparison->attributions[0].changes)
         RC_ASSERT(change.kind != Change::Rest);
@@ -426,8 +520,9 @@ TEST(Fairness, TwoChangesAndSmallOnes)
 {
     Recipe other = granita(191.0, 31.0);
     const Comparison comparison = compared({granita(), other});
-    EXPECT_TRUE(
-        says(comparison.fairness, "Two things changed at once in “B”: sucrose, lemon juice. The attribution separates them"));
+    EXPECT_TRUE(says(comparison.fairness,
+        "Two things changed at once in “B”: sucrose, lemon juice. The sums can tell them apart; your tongue "
+        "cannot."));
     EXPECT_TRUE(says(comparison.fairness, "less than the model is good for"));
     other.process = Process::Churned;
     EXPECT_TRUE(says(compared({granita(), other}).fairness, "“A” is scraped and “B” is churned"));
