@@ -255,8 +255,9 @@ LessonPage lessonPage(LessonTopic topic, const ExplainedAnalysis& explained)
     page.title = entry.title;
     page.idea = entry.idea;
     page.picture = entry.picture;
-    page.reservation = reasonNotToTeach(explained.analysis);
     entry.fill(page, explained);
+    if (auto reason = reasonNotToTeach(explained.analysis))
+        page.conclusions.push_back(std::move(*reason));
     return page;
 }
 

@@ -28,11 +28,10 @@ struct LessonPage {
     Sentence title;
     Sentence idea;                      // without figures
     std::vector<WorkingStep> steps;     // in the order in which they are shown; sums have their largest terms first
-    std::vector<Sentence> conclusions;  // their figures are answers, too
+    std::vector<Sentence> conclusions;  // their figures are answers, too; the last one warns of a row that nothing is known about
     LessonPicture picture = LessonPicture::None;
     std::optional<FreezingCurve> beside = {};  // the second curve of FreezingCurves: the mix without its alcohol
     std::optional<Sentence> caption = {};      // of the picture
-    std::optional<Sentence> reservation = {};  // for the foot of the page: a row that nothing is known about
 };
 
 /// The pages that the recipe has the stuff for, in order: none on milk without milk, none on spirit without alcohol. Never empty.
