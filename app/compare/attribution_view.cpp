@@ -1,9 +1,9 @@
 #include "compare/attribution_view.h"
 
+#include "bench/fields.h"
 #include "compare/attribution_bars.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 
 #include <QComboBox>
 #include <QLabel>

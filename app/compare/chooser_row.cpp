@@ -1,7 +1,7 @@
 #include "compare/chooser_row.h"
 
+#include "bench/fields.h"
 #include "gauges/type_and_space.h"
-#include "measure/fields.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>

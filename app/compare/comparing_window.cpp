@@ -1,6 +1,7 @@
 #include "compare/comparing_window.h"
 
 #include "bench/close_front.h"
+#include "bench/fields.h"
 #include "bench/message_bar.h"
 #include "bench/questions.h"
 #include "compare/attribution_view.h"
@@ -13,7 +14,6 @@
 #include "gauges/marked_lines.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 
 #include <QApplication>
 #include <QClipboard>

@@ -1,9 +1,9 @@
 #include "compare/comparison_table.h"
 
+#include "bench/fields.h"
 #include "bench/tool_tip.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
-#include "measure/fields.h"
 
 #include <QApplication>
 #include <QClipboard>

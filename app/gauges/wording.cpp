@@ -1,7 +1,11 @@
 #include "gauges/wording.h"
 
+#include "units/number.h"
+
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 #include <cmath>
 
 namespace firn::app {
@@ -64,10 +68,21 @@ QString capitalised(QString text)
     return text;
 }
 
+QString dateText(const std::string& date)
+{
+    const QString text = QString::fromStdString(date);
+    if (!text.contains(u'T'))
+        return QLocale().toString(QDate::fromString(text, Qt::ISODate), QLocale::ShortFormat);
+    // A file has no seconds, so that a time must not seem to have any.
+    static const QRegularExpression seconds(QStringLiteral("[:.]ss?(?![A-Za-z])"));
+    const QString format = QLocale().dateTimeFormat(QLocale::ShortFormat).remove(seconds);
+    return QLocale().toString(QDateTime::fromString(text, Qt::ISODate), format);
+}
+
 QString figure(double value, int decimals)
 {
-    const bool isZero = std::abs(value) < 0.5 * std::pow(10.0, -decimals);
-    return QLocale().toString(isZero ? 0.0 : value, 'f', decimals).replace(u'-', minusSign);
+    // As core rounds, so that window and text agree; zero has no sign.
+    return QLocale().toString(roundedTo(decimals, value) + 0.0, 'f', decimals).replace(u'-', minusSign);
 }
 
 QString withUnit(const QString& figure, const QString& unit) { return figure + narrowNoBreakSpace + unit; }

@@ -16,6 +16,9 @@ QString translatedName(std::string_view name);
 /// With a capital at its start, for a word that stands alone.
 QString capitalised(QString text);
 
+/// "25 Nov 2026, 17:20", by the user's locale.
+QString dateText(const std::string& date);
+
 /// The number by the locale, with a true minus sign and no negative zero.
 QString figure(double value, int decimals);
 

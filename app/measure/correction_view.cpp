@@ -1,10 +1,10 @@
 #include "measure/correction_view.h"
 
+#include "bench/fields.h"
 #include "document/measure_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "measure/choice_table.h"
-#include "measure/fields.h"
 #include "measure/measure_wording.h"
 #include "teach/figure_link.h"
 

@@ -1,8 +1,8 @@
 // What is in the mix by its readings, large, and beside it what the recipe computes.
 #pragma once
 
+#include "bench/fields.h"
 #include "correction/measuring.h"
-#include "measure/fields.h"
 
 #include <QWidget>
 #include <array>

@@ -1,12 +1,12 @@
 #include "measure/instrument_form.h"
 
 #include "bench/field_grid.h"
+#include "bench/fields.h"
 #include "correction/measuring.h"
 #include "document/instruments.h"
 #include "document/places.h"
 #include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
-#include "measure/fields.h"
 #include "measure/instrument_rows.h"
 
 #include <QComboBox>

@@ -1,9 +1,9 @@
 #include "measure/instrument_rows.h"
 
 #include "bench/field_grid.h"
+#include "bench/fields.h"
 #include "document/instruments.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "readings/egg_kinds.h"
 #include "readings/hydrometer.h"
 #include "readings/refractometer.h"

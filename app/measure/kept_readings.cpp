@@ -1,10 +1,10 @@
 #include "measure/kept_readings.h"
 
+#include "bench/fields.h"
 #include "bench/tool_tip.h"
 #include "document/measure_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "measure/measure_wording.h"
 
 #include <QLabel>

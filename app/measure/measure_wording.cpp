@@ -3,9 +3,6 @@
 #include "gauges/wording.h"
 
 #include <QCoreApplication>
-#include <QDateTime>
-#include <QLocale>
-#include <QRegularExpression>
 
 namespace firn::app {
 
@@ -93,17 +90,6 @@ QString computedText(const BesideReading& beside)
     if (!beside.computed)
         return instrument == Instrument::Egg ? Words::tr("sinks") : Words::tr("cannot be read");
     return beside.computed->onScale == OnScale::Above ? Words::tr("off the scale, above") : Words::tr("off the scale, below");
-}
-
-QString dateText(const std::string& date)
-{
-    const QString text = QString::fromStdString(date);
-    if (!text.contains(u'T'))
-        return QLocale().toString(QDate::fromString(text, Qt::ISODate), QLocale::ShortFormat);
-    // A file has no seconds, so that a time must not seem to have any.
-    static const QRegularExpression seconds(QStringLiteral("[:.]ss?(?![A-Za-z])"));
-    const QString format = QLocale().dateTimeFormat(QLocale::ShortFormat).remove(seconds);
-    return QLocale().toString(QDateTime::fromString(text, Qt::ISODate), format);
 }
 
 QString instrumentText(const ReadingRecord& record)

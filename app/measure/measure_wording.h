@@ -22,9 +22,6 @@ QString differenceText(const BesideReading& beside);
 /// "21.9 ± 0.2 °Bx", or why there is none.
 QString computedText(const BesideReading& beside);
 
-/// "25 Nov 2026, 17:20", by the user's locale.
-QString dateText(const std::string& date);
-
 /// The instrument and its settings, where they matter: "refractometer, corrects for temperature".
 QString instrumentText(const ReadingRecord& record);
 

@@ -1,8 +1,8 @@
 #include "print/pages.h"
 
+#include "formulas/formula_picture.h"
 #include "gauges/palette.h"
 #include "print/strips.h"
-#include "teach/formula_picture.h"
 
 #include <QApplication>
 #include <QFontMetricsF>

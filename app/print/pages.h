@@ -1,8 +1,8 @@
 // From the blocks of a handout to pages of ink at its places.
 #pragma once
 
+#include "formulas/formula_box.h"
 #include "print/block.h"
-#include "teach/formula_box.h"
 
 #include <QMarginsF>
 #include <QPageSize>

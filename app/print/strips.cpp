@@ -1,6 +1,6 @@
 #include "print/strips.h"
 
-#include "teach/formula_layout.h"
+#include "formulas/formula_layout.h"
 
 #include <QFontMetricsF>
 #include <QTextLayout>

@@ -2,7 +2,6 @@
 
 #include "document/version_edits.h"
 #include "gauges/wording.h"
-#include "measure/measure_wording.h"
 #include "recipe/blind_sheet.h"
 #include "tasting/tasting_wording.h"
 

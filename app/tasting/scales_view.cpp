@@ -1,15 +1,15 @@
 #include "tasting/scales_view.h"
 
 #include "bench/field_grid.h"
+#include "bench/fields.h"
 #include "bench/ink_label.h"
+#include "bench/opaque_editor.h"
 #include "document/tasting_edits.h"
 #include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "tasting/scales.h"
 #include "tasting/tasting_wording.h"
-#include "versions/opaque_editor.h"
 
 #include <QHeaderView>
 #include <QMenu>

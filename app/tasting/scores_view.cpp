@@ -1,10 +1,10 @@
 #include "tasting/scores_view.h"
 
+#include "bench/fields.h"
 #include "bench/ink_label.h"
 #include "document/version_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "tasting/scales.h"
 #include "tasting/score_chart.h"
 

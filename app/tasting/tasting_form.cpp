@@ -1,12 +1,12 @@
 #include "tasting/tasting_form.h"
 
 #include "bench/field_grid.h"
+#include "bench/fields.h"
 #include "bench/questions.h"
 #include "document/tasting_edits.h"
 #include "document/version_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "measure/measure_wording.h"
 #include "recipe/blind_sheet.h"
 #include "recipe/versions.h"

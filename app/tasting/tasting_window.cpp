@@ -1,6 +1,7 @@
 #include "tasting/tasting_window.h"
 
 #include "bench/close_front.h"
+#include "bench/fields.h"
 #include "bench/ink_label.h"
 #include "bench/message_bar.h"
 #include "bench/tool_tip.h"
@@ -8,7 +9,6 @@
 #include "document/tasting_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "measure/measure_window.h"
 #include "recipe/blind_sheet.h"
 #include "tasting/blind_view.h"

@@ -3,7 +3,6 @@
 #include "bench/typed_text.h"
 #include "document/version_edits.h"
 #include "gauges/wording.h"
-#include "measure/measure_wording.h"
 #include "recipe/blind_sheet.h"
 
 #include <QCoreApplication>

@@ -1,11 +1,11 @@
 #include "tasting/triangle_view.h"
 
 #include "bench/field_grid.h"
+#include "bench/fields.h"
 #include "bench/ink_label.h"
 #include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "measure/fields.h"
 #include "tasting/triangle_test.h"
 
 #include <QVBoxLayout>

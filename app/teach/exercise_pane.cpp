@@ -4,7 +4,7 @@
 #include "bench/ink_label.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
-#include "print/exercise_sheet.h"
+#include "teach/exercise_sheet.h"
 #include "teach/figure_wording.h"
 #include "teach/step_view.h"
 

@@ -7,8 +7,8 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "print/print_outlet.h"
-#include "print/sheet_choice.h"
 #include "teach/figure_wording.h"
+#include "teach/sheet_choice.h"
 #include "teach/sources_window.h"
 #include "teach/step_view.h"
 

@@ -1,9 +1,9 @@
 #include "teach/projected_blocks.h"
 
 #include "derivation/formula_text.h"
+#include "formulas/formula_layout.h"
 #include "gauges/wording.h"
 #include "teach/figure_wording.h"
-#include "teach/formula_layout.h"
 #include "teach/step_content.h"
 
 #include <QCoreApplication>

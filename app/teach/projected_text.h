@@ -1,7 +1,7 @@
 // Text of a projection in lines of type; figures that are answers can be left out of it.
 #pragma once
 
-#include "teach/formula_box.h"
+#include "formulas/formula_box.h"
 #include "units/sentence.h"
 
 #include <QSet>

@@ -1,6 +1,6 @@
 #include "teach/projected_view.h"
 
-#include "teach/formula_picture.h"
+#include "formulas/formula_picture.h"
 
 namespace firn::app {
 

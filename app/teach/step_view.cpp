@@ -1,9 +1,9 @@
 #include "teach/step_view.h"
 
+#include "formulas/formula_picture.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 #include "teach/figure_link.h"
-#include "teach/formula_picture.h"
 
 #include <QGridLayout>
 #include <QLabel>

@@ -1,7 +1,7 @@
 #include "versions/version_delegate.h"
 
+#include "bench/opaque_editor.h"
 #include "gauges/type_and_space.h"
-#include "versions/opaque_editor.h"
 #include "versions/version_model.h"
 
 #include <QDateEdit>

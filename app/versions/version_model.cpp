@@ -3,7 +3,6 @@
 #include "bench/tool_tip.h"
 #include "document/version_edits.h"
 #include "gauges/wording.h"
-#include "measure/measure_wording.h"
 
 #include <QFont>
 #include <algorithm>

@@ -5,6 +5,7 @@
 #include "document/edits.h"
 #include "exchange/derivation.h"
 #include "exchange/recipe_text.h"
+#include "formulas/formula_picture.h"
 #include "gauges/figure_button.h"
 #include "gauges/figures_panel.h"
 #include "gauges/sugar_scale.h"
@@ -12,7 +13,6 @@
 #include "teach/derivation_window.h"
 #include "teach/figure_link.h"
 #include "teach/figure_wording.h"
-#include "teach/formula_picture.h"
 #include "teach/step_content.h"
 
 #include <QAction>

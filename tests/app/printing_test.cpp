@@ -3,12 +3,12 @@
 #include "document/built_in.h"
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
-#include "print/derivation_handout.h"
-#include "print/exercise_sheet.h"
 #include "print/pages.h"
 #include "print/print_outlet.h"
 #include "print/printing.h"
+#include "teach/derivation_handout.h"
 #include "teach/derivation_window.h"
+#include "teach/exercise_sheet.h"
 
 #include <QLabel>
 #include <QPrinter>

@@ -1,4 +1,4 @@
-#include "print/derivation_handout.h"
+#include "teach/derivation_handout.h"
 
 #include "teach/figure_wording.h"
 #include "teach/step_content.h"

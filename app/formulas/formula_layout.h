@@ -2,7 +2,7 @@
 #pragma once
 
 #include "derivation/formula.h"
-#include "teach/formula_box.h"
+#include "formulas/formula_box.h"
 
 namespace firn::app {
 

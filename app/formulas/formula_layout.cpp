@@ -1,4 +1,4 @@
-#include "teach/formula_layout.h"
+#include "formulas/formula_layout.h"
 
 #include "derivation/formula_text.h"
 #include "teach/figure_wording.h"

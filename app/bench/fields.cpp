@@ -1,4 +1,4 @@
-#include "measure/fields.h"
+#include "bench/fields.h"
 
 #include "bench/typed_text.h"
 #include "document/typed_numbers.h"

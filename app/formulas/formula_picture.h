@@ -1,8 +1,8 @@
 // A formula in mathematical type; a screen reader says it as core writes it in one line.
 #pragma once
 
+#include "formulas/formula_layout.h"
 #include "gauges/gauge.h"
-#include "teach/formula_layout.h"
 
 #include <optional>
 

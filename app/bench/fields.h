@@ -1,4 +1,4 @@
-// What the fields of the measure window are made of.
+// The fields, lists and labels that tool windows are made of.
 #pragma once
 
 #include "bench/ink_label.h"

@@ -1,7 +1,7 @@
 // Which sheets go on paper, with which solutions, on which paper.
 #pragma once
 
-#include "print/exercise_sheet.h"
+#include "teach/exercise_sheet.h"
 #include "units/sentence.h"
 
 #include <QPageSize>

@@ -1,4 +1,4 @@
-#include "teach/formula_box.h"
+#include "formulas/formula_box.h"
 
 #include <QFontInfo>
 #include <QFontMetricsF>

@@ -1,4 +1,4 @@
-#include "print/sheet_choice.h"
+#include "teach/sheet_choice.h"
 
 #include "gauges/type_and_space.h"
 #include "print/printing.h"

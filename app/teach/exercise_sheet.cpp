@@ -1,9 +1,9 @@
-#include "print/exercise_sheet.h"
+#include "teach/exercise_sheet.h"
 
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
 #include "mix/symbols.h"
-#include "print/derivation_handout.h"
+#include "teach/derivation_handout.h"
 #include "teach/figure_wording.h"
 
 #include <QCoreApplication>

@@ -1,4 +1,4 @@
-#include "teach/formula_picture.h"
+#include "formulas/formula_picture.h"
 
 #include "derivation/formula_text.h"
 #include "teach/figure_wording.h"
