@@ -4,6 +4,7 @@
 #include "bench/ink_label.h"
 #include "bench/row_clipboard.h"
 #include "bench/undo_shortcut.h"
+#include "document/places.h"
 #include "document/version_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
@@ -23,6 +24,9 @@
 namespace firn::app {
 
 namespace {
+
+/// By the path of a recipe: what was typed as name and note of a version and not kept, over a crash too.
+const QString typedKey = QStringLiteral("versions/typed");
 
 constexpr double target_px = 26.0;
 constexpr int fewestToCompare = 2;
@@ -94,14 +98,13 @@ VersionsPanel::VersionsPanel(Document& document, QWidget* parent)
     layout->addLayout(keeping);
     layout->addWidget(m_hint);
     layout->addLayout(history, 1);
-    for (QLineEdit* field : {m_name, m_note})
+    for (QLineEdit* field : {m_name, m_note}) {
         connect(field, &QLineEdit::returnPressed, this, &VersionsPanel::keep);
+        connect(field, &QLineEdit::textEdited, this, &VersionsPanel::rememberTyping);
+    }
     connect(m_keep, &QPushButton::clicked, this, &VersionsPanel::keep);
     connect(&document, &Document::changed, this, &VersionsPanel::follow);
-    connect(&document, &Document::replaced, this, [this] {
-        m_name->clear();
-        m_note->clear();
-    });
+    connect(&document, &Document::replaced, this, &VersionsPanel::recallTyping);
     fitToFont();
     calm(*m_list);
     follow();
@@ -173,7 +176,30 @@ void VersionsPanel::keep()
     keepVersion(m_document, m_name->text().trimmed().toStdString(), m_note->text().trimmed().toStdString());
     m_name->clear();
     m_note->clear();
+    rememberTyping();
     emit said(tr("Kept as “%1”.").arg(nameOf(recipe.versions.back())));
+}
+
+/// A recipe without a file has no name to remember it by.
+void VersionsPanel::rememberTyping()
+{
+    if (m_document.path().isEmpty())
+        return;
+    QSettings remembered = state();
+    QVariantMap typed = remembered.value(typedKey).toMap();
+    const QStringList words{m_name->text(), m_note->text()};
+    if (words.join(QString()).isEmpty())
+        typed.remove(m_document.path());
+    else
+        typed.insert(m_document.path(), words);
+    remembered.setValue(typedKey, typed);
+}
+
+void VersionsPanel::recallTyping()
+{
+    const QStringList words = state().value(typedKey).toMap().value(m_document.path()).toStringList();
+    m_name->setText(words.value(0));
+    m_note->setText(words.value(1));
 }
 
 void VersionsPanel::goBack()

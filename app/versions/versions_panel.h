@@ -49,6 +49,8 @@ private:
     void follow();
     void enable();
     void fitToFont();
+    void rememberTyping();
+    void recallTyping();
 
     Document& m_document;
     VersionModel* m_model;

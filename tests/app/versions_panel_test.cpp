@@ -76,6 +76,33 @@ protected:
     QAbstractItemModelTester tester;
 };
 
+TEST_F(VersionsOfRecipe, ATypedNameWaitsWithItsFileUntilItIsKept)
+{
+    const QString first = inFolder("rhubarb.firn"), second = inFolder("pear.firn");
+    ASSERT_TRUE(window.document().saveAs(first));
+    press(Qt::Key_K, Qt::ControlModifier);
+    type("less sweet");
+    press(Qt::Key_Tab);
+    type("for Mara");
+    auto& name = *panel.findChild<QLineEdit*>("versionName");
+    auto& note = *panel.findChild<QLineEdit*>("versionNote");
+
+    lay("500 g pear");
+    EXPECT_EQ(name.text() + note.text(), "");
+    ASSERT_TRUE(window.document().saveAs(second));
+    ASSERT_TRUE(window.document().open(first));
+    EXPECT_EQ(name.text(), "less sweet");
+    EXPECT_EQ(note.text(), "for Mara");
+
+    sugar(150.0);
+    name.setFocus();
+    press(Qt::Key_Return);
+    EXPECT_EQ(recipe().versions.back().name, "less sweet");
+    ASSERT_TRUE(window.document().open(second));
+    ASSERT_TRUE(window.document().open(first));
+    EXPECT_EQ(name.text() + note.text(), "");
+}
+
 TEST_F(VersionsOfRecipe, KeptGoneBackToAndForthNothingIsLost)
 {
     keepAs("first try", "too sweet?");
