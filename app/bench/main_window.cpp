@@ -102,8 +102,8 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     auto* layout = new QVBoxLayout(centre);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_messages);
     layout->addWidget(m_sheet, 1);
+    layout->addWidget(m_messages);
     setCentralWidget(centre);
 
     buildPanels();

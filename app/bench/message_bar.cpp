@@ -100,7 +100,7 @@ void MessageBar::paintEvent(QPaintEvent*)
     const GaugeColours colours = gaugeColours(palette());
     painter.fillRect(rect(), palette().color(QPalette::Base));
     painter.fillRect(QRect(0, 0, gridStep, height()), m_isNote ? colours.curve : colours.caution);
-    painter.fillRect(QRect(0, height() - 1, width(), 1), colours.hairline);
+    painter.fillRect(QRect(0, 0, width(), 1), colours.hairline);
 }
 
 }  // namespace firn::app

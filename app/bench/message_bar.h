@@ -1,4 +1,4 @@
-// What the program has to say, in one sentence at the top of the window.
+// What the program has to say, in one sentence at the foot of the window, where it pushes nothing away from under a hand.
 #pragma once
 
 #include <QFrame>

@@ -70,8 +70,8 @@ CatalogueWindow::CatalogueWindow(Pantry& pantry, Questions& questions)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_messages);
     layout->addWidget(m_pages, 1);
+    layout->addWidget(m_messages);
 
     connect(m_filters, &CatalogueFilters::changed, this, &CatalogueWindow::look);
     connect(&pantry, &Pantry::changed, this, &CatalogueWindow::followPantry);
