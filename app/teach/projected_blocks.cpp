@@ -150,11 +150,13 @@ BlockGroup BlockSetter::step(
     return group;
 }
 
-std::vector<BlockGroup> BlockSetter::conclusions(const std::vector<Sentence>& conclusions, double room) const
+std::vector<BlockGroup> BlockSetter::conclusions(const std::vector<Conclusion>& conclusions, double room) const
 {
     std::vector<BlockGroup> groups;
-    for (const Sentence& sentence : conclusions)
-        groups.push_back(text(projectedText(sentence, true), m_type.idea, room, Lettering::Upright));
+    for (const Conclusion& each : conclusions) {
+        const QString said = each.isVerdict ? projectedVerdict(each.sentence) : projectedText(each.sentence, true);
+        groups.push_back(text(said, m_type.idea, room, Lettering::Upright));
+    }
     return groups;
 }
 

@@ -32,7 +32,7 @@ public:
 
     /// What each step finds, its formula, the same with values, and what its symbols mean where no step before has said it.
     std::vector<BlockGroup> steps(const std::vector<WorkingStep>& steps, double room) const;
-    std::vector<BlockGroup> conclusions(const std::vector<Sentence>& conclusions, double room) const;
+    std::vector<BlockGroup> conclusions(const std::vector<Conclusion>& conclusions, double room) const;
 
 private:
     BlockGroup step(const StepContent& content, const std::vector<SymbolLine>& symbols, bool isSourceNew, double room) const;

@@ -202,6 +202,14 @@ QString projectedText(const Sentence& sentence, bool hasAnswers)
     return translated(result);
 }
 
+QString projectedVerdict(const Sentence& sentence)
+{
+    QStringList words = projectedText(sentence).split(u' ', Qt::SkipEmptyParts);
+    for (QString& word : words)
+        word = answerBegins + word + answerEnds;
+    return words.join(u' ');
+}
+
 std::vector<FormulaBox> textLines(
     const QString& text, const QFont& font, double room, Lettering lettering, const HiddenAnswers& hidden)
 {

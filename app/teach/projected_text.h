@@ -34,6 +34,9 @@ QString digitsOf(const QString& text);
 /// The sentence in the user's language without control characters, its figures and verdicts between marks if they are `answers`.
 QString projectedText(const Sentence& sentence, bool hasAnswers = false);
 
+/// The same, with every word between marks.
+QString projectedVerdict(const Sentence& sentence);
+
 /// In lines of at most `room` pixels; a word that is wider goes on in the next line. Boxes stand for answers that are hidden.
 std::vector<FormulaBox> textLines(
     const QString& text, const QFont& font, double room, Lettering lettering, const HiddenAnswers& hidden);

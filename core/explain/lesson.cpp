@@ -68,15 +68,17 @@ void fillDensity(LessonPage& page, const ExplainedAnalysis& explained)
     for (const char* figure :
         {"readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.refractometer_brix"})
         append(page.steps, chosenSteps(explained.workings, figure));
-    page.conclusions = explained.analysis.readings->disturbances;
+    for (const Sentence& each : explained.analysis.readings->disturbances)
+        page.conclusions.emplace_back(each);
 }
 
 void fillEgg(LessonPage& page, const ExplainedAnalysis& explained)
 {
     page.steps = chosenSteps(explained.workings, "readings.egg.exposed_width_mm", {"e", "z"});
-    page.conclusions.push_back(explained.analysis.readings->egg.floats ? phrase("It floats, and shows {0} mm of its shell.",
-                                   Figure{explained.analysis.readings->egg.exposedWidth.value, 0})
-                                                                       : phrase("It sinks: the mix is lighter than the egg."));
+    const EggFloat& egg = explained.analysis.readings->egg;
+    page.conclusions.push_back(
+        verdict(egg.floats ? phrase("It floats, and shows {0} mm of its shell.", Figure{egg.exposedWidth.value, 0})
+                           : phrase("It sinks: the mix is lighter than the egg.")));
     if (!page.steps.empty() && page.steps.back().uncertainty)
         page.conclusions.push_back(*page.steps.back().uncertainty);
 }
@@ -158,11 +160,11 @@ void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
     addEdge(page, explained.workings, "texture.serving_window_c.warmest", {"least", "warmest", softest});
     addEdge(page, explained.workings, "texture.serving_window_c.coldest",
         {"most", "most", softest ? std::optional(Firmness::Firm) : std::nullopt});
-    page.conclusions = texture.reasons;
+    for (const Sentence& each : texture.reasons)
+        page.conclusions.emplace_back(each);
     if (texture.servingWindow && softest == Firmness::Scoopable)
         addScoopable(page, explained.analysis);
-    page.conclusions.insert(
-        page.conclusions.end(), explained.analysis.texture.faults.begin(), explained.analysis.texture.faults.end());
+    addVerdicts(page, texture.faults);
 }
 
 struct Topic {
@@ -225,8 +227,7 @@ const std::vector<Topic>& allTopics()
             fillTexture},
         {T::Correction, phrase("Correcting the mix"),
             phrase("In a Pearson square what is added and the mix meet in between: the parts are the differences, crosswise."),
-            [](const Analysis& analysis) { return tradeBandOf(analysis.texture.textureClass) != nullptr; }, fillCorrection,
-            LessonPicture::SugarScale},
+            canBeCorrected, fillCorrection, LessonPicture::SugarScale},
     };
     return topics;
 }

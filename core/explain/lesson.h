@@ -23,12 +23,24 @@ enum class LessonTopic {
 
 enum class LessonPicture { None, SugarScale, RibbonBar, Hydrometer, Egg, FreezingCurve, FreezingCurves };
 
+/// What follows from the steps. Its figures are answers; of a verdict ("It floats.") every word is.
+struct Conclusion {
+    Sentence sentence;
+    bool isVerdict = false;
+
+    Conclusion(Sentence said, bool verdict = false)  // NOLINT: a sentence is a conclusion
+        : sentence(std::move(said))
+        , isVerdict(verdict)
+    {
+    }
+};
+
 struct LessonPage {
     LessonTopic topic = LessonTopic::Nothing;
     Sentence title;
-    Sentence idea;                      // without figures
-    std::vector<WorkingStep> steps;     // in the order in which they are shown; sums have their largest terms first
-    std::vector<Sentence> conclusions;  // their figures are answers, too; the last one warns of a row that nothing is known about
+    Sentence idea;                        // without figures
+    std::vector<WorkingStep> steps;       // in the order in which they are shown; sums have their largest terms first
+    std::vector<Conclusion> conclusions;  // the last one warns of a row that nothing is known about
     LessonPicture picture = LessonPicture::None;
     std::optional<FreezingCurve> beside = {};  // the second curve of FreezingCurves: the mix without its alcohol
     std::optional<Sentence> caption = {};      // of the picture

@@ -1,8 +1,10 @@
 #include "explain/lesson_pages.h"
+#include "explain/lesson_steps.h"
 #include "mix/symbols.h"
 #include "syrup/pearson.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace firn {
 
@@ -52,7 +54,41 @@ Sentence aimToSet(const SpiritExcess& excess, Celsius freezer)
                                  : phrase("To set at {0} °C: add {1} g of water.", cold, water);
 }
 
+constexpr MassFraction strongestExample{0.60};  // more does not dissolve in the cold
+
+/// A full percent, one to two points above.
+MassFraction exampleAbove(MassFraction sugars) { return fromPercent(std::floor(percent(sugars)) + 2.0); }
+
+/// What is to be reached, with the step to it on the page.
+Symbol addWanted(LessonPage& page, const Analysis& analysis)
+{
+    const TextureClass textureClass = analysis.texture.textureClass;
+    const std::string kind(nameOf(textureClass));
+    Working working;
+    if (const TradeBand* band = tradeBandOf(textureClass)) {
+        const Symbol low{"w", "low", percent(band->low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
+        const Symbol high{"w", "high", percent(band->high), "%", phrase("the most")};
+        const Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
+            phrase("sugars to reach: the middle of the band of the trade")};
+        working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
+        append(page.steps, working.steps());
+        return wanted;
+    }
+    const double example_percent = percent(exampleAbove(analysis.shares.sugars));
+    const Symbol wanted{"w", "wanted", example_percent, "%",
+        phrase("sugars to reach: a little more, as an example, for the trade gives no band to {0}", kind)};
+    working.found(wanted, Number{example_percent, "%", true}, Source::Definition);
+    append(page.steps, working.steps());
+    return wanted;
+}
+
 }  // namespace
+
+void addVerdicts(LessonPage& page, const std::vector<Sentence>& sentences)
+{
+    for (const Sentence& each : sentences)
+        page.conclusions.push_back(verdict(each));
+}
 
 const TradeBand* tradeBandOf(TextureClass textureClass)
 {
@@ -60,28 +96,26 @@ const TradeBand* tradeBandOf(TextureClass textureClass)
     return band == tradeBands().end() ? nullptr : &*band;
 }
 
+bool canBeCorrected(const Analysis& analysis)
+{
+    return tradeBandOf(analysis.texture.textureClass)
+           || (sugars(analysis.mix).value > 0.0 && exampleAbove(analysis.shares.sugars) < strongestExample);
+}
+
 void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    const TradeBand& band = *tradeBandOf(analysis.texture.textureClass);
-    const std::string kind(nameOf(band.textureClass));
-    const MassFraction middle{0.5 * (band.low.value + band.high.value)};
-    const Symbol low{"w", "low", percent(band.low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
-    const Symbol high{"w", "high", percent(band.high), "%", phrase("the most")};
-    const Symbol wanted{"w", "wanted", percent(middle), "%", phrase("sugars to reach: the middle of the band of the trade")};
-    Working working;
-    working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
-    page.steps = working.steps();
-
-    const bool isTooWeak = analysis.shares.sugars < middle;
+    const Symbol wanted = addWanted(page, analysis);
+    const MassFraction target = fromPercent(wanted.value);
+    const bool isTooWeak = analysis.shares.sugars < target;
     const Addition addition = isTooWeak ? Addition{"sucrose", {1.0}} : Addition{"water", {0.0}};
-    const auto added = amountToReach(middle, analysis.mass, analysis.shares.sugars, addition.sugars);
+    const auto added = amountToReach(target, analysis.mass, analysis.shares.sugars, addition.sugars);
     constexpr double tooLittleToWeigh_g = 0.5;
     if (added && added->value >= tooLittleToWeigh_g)
         fillSquare(page, analysis, addition, wanted, *added);
     else
-        page.conclusions.push_back(phrase("To reach {0} % sugars: the mix is there already, it has {1} %.", Figure{wanted.value, 1},
-            Figure{percent(analysis.shares.sugars), 1}));
+        page.conclusions.push_back(verdict(phrase("To reach {0} % sugars: the mix is there already, it has {1} %.",
+            Figure{wanted.value, 1}, Figure{percent(analysis.shares.sugars), 1})));
     if (analysis.texture.spiritExcess)
         page.conclusions.push_back(aimToSet(*analysis.texture.spiritExcess, analysis.conditions.freezerAt));
 }

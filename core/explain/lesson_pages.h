@@ -5,10 +5,17 @@
 
 namespace firn {
 
+/// A conclusion that is an answer as a whole.
+inline Conclusion verdict(Sentence sentence) { return {std::move(sentence), true}; }
+void addVerdicts(LessonPage& page, const std::vector<Sentence>& sentences);
+
 /// The band of sugar that the trade gives to this kind of dessert; none for kinds that it gives none.
 const TradeBand* tradeBandOf(TextureClass textureClass);
 
-/// How much sucrose or water takes the mix to the middle of its trade band.
+/// Whether there is a share of sugars to bring the mix to.
+bool canBeCorrected(const Analysis& analysis);
+
+/// How much sucrose or water takes the mix to the middle of its trade band, or, where the trade gives none, how much sucrose to a little more.
 void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained);
 
 /// The mix with its alcohol and without it.

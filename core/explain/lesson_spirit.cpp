@@ -108,11 +108,11 @@ void addIceFromShares(LessonPage& page, const Analysis& analysis, const Texture&
     append(page.steps, working.steps());
 }
 
-Sentence effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
+Conclusion effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
 {
     constexpr double tooLittleToMatter_g = 1.0;  // judgement: what a kitchen scale can show
     if (liquid_g < tooLittleToMatter_g)
-        return phrase("Too little alcohol to matter.");
+        return verdict(phrase("Too little alcohol to matter."));
     const Figure liquid{liquid_g, 0}, serving{serveAt.value, 0};
     switch (texture.firmness) {
     case Firmness::Liquid:
@@ -182,7 +182,7 @@ void fillSpirit(LessonPage& page, const ExplainedAnalysis& explained)
             phrase("A gram of alcohol has as many molecules as {0} g of sucrose, and it is their number that counts.",
                 Figure{*sucrose_g, 1}));
     if (!analysis.texture.willFreeze)
-        page.conclusions.insert(page.conclusions.end(), analysis.texture.faults.begin(), analysis.texture.faults.end());
+        addVerdicts(page, analysis.texture.faults);
 }
 
 }  // namespace firn

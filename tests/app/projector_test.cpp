@@ -454,6 +454,22 @@ TEST_F(ProjectorTest, WhatIsGivenStaysWhileResultsAndVerdictsAreHidden)
     EXPECT_TRUE(shown.contains("(")) << "a bracket went with the answer in it: " << shown.join(u'|').toStdString();
 }
 
+TEST_F(ProjectorTest, AVerdictIsHiddenWordByWord)
+{
+    open("500 g water\n200 g sucrose");
+    const auto words = [&] {
+        projector.goTo(pageOf(LessonTopic::Egg));
+        QStringList texts;
+        lookAtAllParts([&] { texts << shownTexts(); });
+        return texts;
+    };
+    EXPECT_TRUE(words().contains("floats,"));
+    projector.hideAnswers(true);
+    const QStringList hidden = words();
+    EXPECT_FALSE(hidden.contains("floats,") || hidden.contains("sinks:")) << hidden.join(u'|').toStdString();
+    EXPECT_TRUE(hidden.contains("denser")) << "the idea of the page stays: " << hidden.join(u'|').toStdString();
+}
+
 TEST_F(ProjectorTest, HiddenAnswersLeaveNoneOfTheirDigits)
 {
     for (const Recipe& sample : builtInSamples()) {

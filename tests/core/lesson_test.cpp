@@ -91,8 +91,8 @@ TEST(Lesson, EveryPageEndsWithTheRowThatIsNotKnown)
 {
     const LessonPage page = lessonPage(LessonTopic::Sugars, explained("600 g water\n200 g sucrose\n50 g moon juice"));
     ASSERT_FALSE(page.conclusions.empty());
-    EXPECT_EQ(
-        english(page.conclusions.back()), "“moon juice” is not known and would count for nothing: choose it from the list first.");
+    EXPECT_EQ(english(page.conclusions.back().sentence),
+        "“moon juice” is not known and would count for nothing: choose it from the list first.");
 }
 
 TEST(Lesson, EveryTemperatureOfTheServingWindowIsFoundOnThePageThatUsesIt)
@@ -104,7 +104,8 @@ TEST(Lesson, EveryTemperatureOfTheServingWindowIsFoundOnThePageThatUsesIt)
     EXPECT_LT(resultOf(page, "t_coldest").value, warmest.value);
     EXPECT_EQ(resultOf(page, "t_most").value, resultOf(page, "t_coldest").value);
     const auto says = [&](const char* text) {
-        return std::ranges::any_of(page.conclusions, [&](const Sentence& each) { return english(each).starts_with(text); });
+        return std::ranges::any_of(
+            page.conclusions, [&](const Conclusion& each) { return english(each.sentence).starts_with(text); });
     };
     EXPECT_TRUE(says("Scoopable: 38 to 46 % of the mix is ice. From 65 to 70 % of the water"));
     EXPECT_TRUE(says("This mix has 3")) << "30.5 % solids are outside of 35 to 40 %";
@@ -113,7 +114,32 @@ TEST(Lesson, EveryTemperatureOfTheServingWindowIsFoundOnThePageThatUsesIt)
 TEST(Lesson, EachCorrectionNamesItsAim)
 {
     const LessonPage page = lessonPage(LessonTopic::Correction, explained(weakSorbet));
-    EXPECT_TRUE(english(page.conclusions.front()).starts_with("To reach 33.0 % sugars: add ")) << english(page.conclusions.front());
+    EXPECT_TRUE(english(page.conclusions.front().sentence).starts_with("To reach 33.0 % sugars: add "))
+        << english(page.conclusions.front().sentence);
+}
+
+TEST(Lesson, AMixWithoutABandOfTheTradeIsBroughtToAnExample)
+{
+    const ExplainedAnalysis milkIce = explained("600 g whole milk\n80 g sucrose\n10 g skim milk powder");
+    ASSERT_EQ(milkIce.analysis.texture.textureClass, TextureClass::MilkIce);
+    const LessonPage page = lessonPage(LessonTopic::Correction, milkIce);
+    const double now_percent = percent(milkIce.analysis.shares.sugars);
+    const Symbol& wanted = resultOf(page, "w_wanted");
+    EXPECT_EQ(wanted.value, std::floor(now_percent) + 2.0);
+    EXPECT_NE(english(wanted.meaning).find("as an example, for the trade gives no band to milk ice"), std::string::npos);
+    EXPECT_EQ(resultOf(page, "w_new").value, wanted.value);
+    EXPECT_TRUE(has(milkIce, LessonTopic::Correction));
+    EXPECT_FALSE(has(explained("500 g water"), LessonTopic::Correction));
+    EXPECT_FALSE(has(explained("100 g water\n400 g sucrose"), LessonTopic::Correction))
+        << "60 % and more do not dissolve in the cold";
+}
+
+TEST(Lesson, AVerdictSaysThatItIsOne)
+{
+    const LessonPage egg = lessonPage(LessonTopic::Egg, explained(weakSorbet));
+    EXPECT_TRUE(egg.conclusions.front().isVerdict);
+    EXPECT_TRUE(english(egg.conclusions.front().sentence).starts_with("It floats"));
+    EXPECT_FALSE(lessonPage(LessonTopic::Sugars, explained(weakSorbet)).conclusions.front().isVerdict);
 }
 
 TEST(Lesson, SumsHaveTheirLargestTermsFirst)
@@ -142,7 +168,7 @@ TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)
     EXPECT_GT(resultOf(page, "ΔT").value, 0.5);
     EXPECT_NEAR(resultOf(page, "m_without").value, without.analysis.texture.iceAtServing.value * without.analysis.mass.value, 1e-3);
     EXPECT_GT(resultOf(page, "Δm").value, 20.0);
-    const std::string first = english(page.conclusions.front());
+    const std::string first = english(page.conclusions.front().sentence);
     EXPECT_TRUE(first.starts_with("Without the alcohol, ")) << first;
     EXPECT_NE(first.find(" g more of the water would be ice at -12 °C. It stays liquid between the crystals"), std::string::npos)
         << first;
@@ -155,7 +181,7 @@ TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)
         for (const Symbol& symbol : symbolsOf(step.formula))
             EXPECT_NE(textOf(symbol), "x_ice") << textOf(step.formula);
     const LessonPage hardly = lessonPage(LessonTopic::Spirit, explained("500 g water\n130 g sucrose\n0.5 g gin"));
-    EXPECT_EQ(english(hardly.conclusions.front()), "Too little alcohol to matter.");
+    EXPECT_EQ(english(hardly.conclusions.front().sentence), "Too little alcohol to matter.");
 }
 
 TEST(Lesson, AWeakMixIsBroughtToTheMiddleOfItsBandWithSucroseAndAStrongOneWithWater)
