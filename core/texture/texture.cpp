@@ -122,7 +122,7 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
     const double sugars_percent = percent(shareOf(sugars(mix), mix));
     for (const TradeBand& band : tradeBands()) {
         if (band.textureClass == result.textureClass)
-            reasons.push_back(phrase("{0} % sugar; the trade makes {1} with {2} to {3} % ({4}).", tenths(sugars_percent),
+            reasons.push_back(phrase("{0} % sugars; {1} usually has {2} to {3} % ({4}).", tenths(sugars_percent),
                 nameText(band.textureClass), whole(percent(band.low)), whole(percent(band.high)), std::string(band.source)));
     }
     if (const double fat = percent(shareOf(mix[Constituent::Fat], mix)); fat >= 3.0)

@@ -92,7 +92,7 @@ TEST(Texture, ReasonsNameIceTemperatureAndProcess)
     ASSERT_GE(found.reasons.size(), 3u);
     EXPECT_EQ(english(found.reasons[0]), "58 % of the mix is ice at -12 °C (77 % of its water): hard.");
     EXPECT_NE(english(found.reasons[1]).find("coarse and dry"), std::string::npos);
-    EXPECT_EQ(english(found.reasons[2]), "25.5 % sugar; the trade makes granita with 20 to 26 % (common practice, no source).");
+    EXPECT_EQ(english(found.reasons[2]), "25.5 % sugars; granita usually has 20 to 26 % (common practice, no source).");
     EXPECT_TRUE(found.faults.empty()) << allText(found.faults);
 }
 
