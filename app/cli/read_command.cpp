@@ -144,7 +144,8 @@ Result<std::vector<MixEstimate>> found(const Wishes& wishes)
         });
     }
     if (wishes.eggWidth_mm)
-        return sugarByEgg({{*wishes.eggWidth_mm}, wishes.at}, share(wishes.alcohol_percent), wishes.background).map(asEstimates);
+        return sugarByEgg({{*wishes.eggWidth_mm}, wishes.at}, share(wishes.alcohol_percent), wishes.background)
+            .map([](const SugarRange& range) { return std::vector{asEstimate(range)}; });
 
     std::vector<Measurement> measurements;
     if (wishes.brix) {

@@ -21,13 +21,6 @@ namespace {
 
 constexpr int tableRows = 5;  // the header, sugars, alcohol, and two instruments
 
-/// A boiling point is read off a table that has no derivation.
-bool isByBoiling(const Measuring& measuring)
-{
-    return std::ranges::any_of(
-        measuring.beside, [](const BesideReading& beside) { return beside.record.instrument == Instrument::BoilingPoint; });
-}
-
 }  // namespace
 
 FoundView::FoundView(QWidget* parent)
@@ -177,11 +170,10 @@ void FoundView::showTable()
                        computedText(beside), mix ? differenceText(beside) : QString()});
     for (; row < tableRows; ++row)
         put(row, {});
-    const bool isSolved = mix && !m_measuring.range && !isByBoiling(m_measuring);
     const bool hasAlcohol = m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0);
-    m_sugars->setVisible(isSolved);
-    m_alcohol->setVisible(isSolved && hasAlcohol);
-    if (isSolved) {
+    m_sugars->setVisible(mix);
+    m_alcohol->setVisible(mix && hasAlcohol);
+    if (mix) {
         m_sugars->setAccessibleName(tr("sugars: %1").arg(sugarsText(*mix)));
         m_alcohol->setAccessibleName(tr("alcohol: %1").arg(alcoholText(*mix)));
     }

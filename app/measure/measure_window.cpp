@@ -110,8 +110,8 @@ void MeasureWindow::layOut()
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_messages);
     layout->addWidget(area, 1);
+    layout->addWidget(m_messages);
 }
 
 void MeasureWindow::showEvent(QShowEvent* event)

@@ -52,7 +52,7 @@ OutcomeView::OutcomeView(bool hasSquare, QWidget* parent)
     m_put->setObjectName(QStringLiteral("putInRecipe"));
     m_put->setAutoDefault(false);
     m_toPut->setObjectName(QStringLiteral("toPut"));
-    connect(m_why, &FigureLink::chosen, this, &OutcomeView::explain);
+    connect(m_why, &FigureLink::chosen, this, [this](const QString& figure) { explain(figure, m_working); });
     connect(m_put, &QPushButton::clicked, this, &OutcomeView::putInRecipe);
 
     m_grid->setHorizontalSpacing(groupSpace);
@@ -92,22 +92,33 @@ void OutcomeView::show(const Outcome& outcome)
 
 void OutcomeView::showFigures(const std::vector<WorkedFigure>& figures)
 {
-    while (m_figures.size() < figures.size()) {
-        const int row = int(m_figures.size());
-        const FigureLine line{plainLabel(QStringLiteral("figureLabel%1").arg(row)), plainLabel(QStringLiteral("figure%1").arg(row)),
-            new InkLabel(InkLabel::Quiet)};
-        line.value->setFont(titleFont(font()));
-        m_grid->addWidget(line.label, row, 0);
-        m_grid->addWidget(line.value, row, 1, Qt::AlignRight | Qt::AlignVCenter);
-        m_grid->addWidget(line.note, row, 2);
-        m_figures.push_back(line);
-    }
+    while (m_figures.size() < figures.size())
+        addFigureLine();
     for (std::size_t i = 0; i < m_figures.size(); ++i) {
         const WorkedFigure figure = i < figures.size() ? figures[i] : WorkedFigure{};
-        m_figures[i].label->setText(figure.label);
-        m_figures[i].value->setText(figure.value);
-        m_figures[i].note->setText(figure.note);
+        FigureLine& line = m_figures[i];
+        line.label->setText(figure.label);
+        line.value->setText(figure.value);
+        line.note->setText(figure.note);
+        line.working = figure.working;
+        line.why->setVisible(!figure.working.steps().empty());
+        line.why->setAccessibleName(tr("%1: %2").arg(figure.label, figure.value));
     }
+}
+
+void OutcomeView::addFigureLine()
+{
+    const std::size_t i = m_figures.size();
+    const int row = int(i);
+    m_figures.push_back({plainLabel(QStringLiteral("figureLabel%1").arg(row)), plainLabel(QStringLiteral("figure%1").arg(row)),
+        new FigureButton({}, QStringLiteral("syrup.figures[%1]").arg(row)), new InkLabel(InkLabel::Quiet), Working()});
+    const FigureLine& line = m_figures.back();
+    line.value->setFont(titleFont(font()));
+    connect(line.why, &FigureButton::chosen, this, [this, i](const QString& figure) { explain(figure, m_figures[i].working); });
+    m_grid->addWidget(line.label, row, 0);
+    m_grid->addWidget(line.value, row, 1, Qt::AlignRight | Qt::AlignVCenter);
+    m_grid->addWidget(line.why, row, 1);
+    m_grid->addWidget(line.note, row, 2);
 }
 
 void OutcomeView::fitToFont(int height)
@@ -118,11 +129,11 @@ void OutcomeView::fitToFont(int height)
         line.value->setFont(titleFont(font()));
 }
 
-void OutcomeView::explain()
+void OutcomeView::explain(const QString& figure, const Working& working)
 {
     Workings workings;
-    workings.of(m_why->figure().toStdString()).add(m_working.steps());
-    emit derivationWanted(m_why->figure(), workings);
+    workings.of(figure.toStdString()).add(working.steps());
+    emit derivationWanted(figure, workings);
 }
 
 void OutcomeView::putInRecipe()

@@ -11,6 +11,7 @@ class QPushButton;
 
 namespace firn::app {
 
+class FigureButton;
 class FigureLink;
 class InkLabel;
 class MarkedLines;
@@ -35,13 +36,16 @@ signals:
 
 private:
     void showFigures(const std::vector<WorkedFigure>& figures);
+    void addFigureLine();
     void putInRecipe();
-    void explain();
+    void explain(const QString& figure, const Working& working);
 
     struct FigureLine {
         QLabel* label;
         QLabel* value;
+        FigureButton* why;  // over the value
         InkLabel* note;
+        Working working;
     };
 
     PearsonPicture* m_square = nullptr;

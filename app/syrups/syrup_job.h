@@ -53,6 +53,7 @@ struct WorkedFigure {
     QString label;
     QString value;
     QString note;  // range and source
+    Working working = Working();
 };
 
 struct Outcome {

@@ -161,11 +161,12 @@ Worked dilute(const std::vector<Typed>& typed)
     return outcome;
 }
 
-WorkedFigure saturationAt(Celsius temperature, const Solubility& solubility, const Saturation& saturation)
+WorkedFigure saturationAt(Celsius temperature, const Solubility& solubility, const Saturation& saturation, const Working& working)
 {
     return {Words::tr("Saturated at %1").arg(chosenDegrees(temperature)), percentText(solubility.share, solubility.uncertainty),
         Words::tr("This is %1 of what the water holds; %2.", "share of saturation, source")
-            .arg(percentText({saturation.ratio}, 0), translatedName(solubility.source))};
+            .arg(percentText({saturation.ratio}, 0), translatedName(solubility.source)),
+        working};
 }
 
 Worked dissolveAt(const std::vector<Typed>& typed)
@@ -174,24 +175,25 @@ Worked dissolveAt(const std::vector<Typed>& typed)
     const auto water = std::get<Grams>(typed[1]);
     const auto warm = std::get<Celsius>(typed[2]);
     const auto cool = std::get<Celsius>(typed[3]);
-    const auto solubilityWarm = solubilityOf(solute, warm);
+    Working ofWarm, ofCool;
+    const auto solubilityWarm = solubilityOf(solute, warm, &ofWarm);
     if (!solubilityWarm)
         return refused(2, solubilityWarm.error());
-    const auto solubilityCool = solubilityOf(solute, cool);
+    const auto solubilityCool = solubilityOf(solute, cool, &ofCool);
     if (!solubilityCool)
         return refused(3, solubilityCool.error());
-    const auto dissolved = dissolve(solute, amount, water, warm, cool);
+    Outcome outcome;
+    const auto dissolved = dissolve(solute, amount, water, warm, cool, &outcome.working);
     if (!dissolved)
         return refused(1, dissolved.error());
-    Outcome outcome;
     if (dissolved->warm.solid.value > 0.0)
         outcome.answer = Words::tr("%1 stay solid at %2").arg(gramsText(dissolved->warm.solid), chosenDegrees(warm));
     else if (dissolved->cooled.solid.value > 0.0)
         outcome.answer = Words::tr("Dissolves at %1, not clear at %2").arg(chosenDegrees(warm), chosenDegrees(cool));
     else
         outcome.answer = Words::tr("Dissolves at %1, stays clear at %2").arg(chosenDegrees(warm), chosenDegrees(cool));
-    outcome.figures = {
-        saturationAt(warm, *solubilityWarm, dissolved->warm), saturationAt(cool, *solubilityCool, dissolved->cooled)};
+    outcome.figures = {saturationAt(warm, *solubilityWarm, dissolved->warm, ofWarm),
+        saturationAt(cool, *solubilityCool, dissolved->cooled, ofCool)};
     if (dissolved->warning)
         outcome.lines.push_back(warning(translated(*dissolved->warning)));
     outcome.lines.push_back(reason(translated(dissolved->limit)));
@@ -205,11 +207,13 @@ Worked convert(const std::vector<Typed>& typed)
     Outcome outcome;
     outcome.answer = Words::tr("%1 sugar by mass").arg(percentText(strength));
     for (const SyrupScaleFacts& facts : allSyrupScales()) {
-        const auto value = valueOn(facts.scale, strength);
+        Working working;
+        const auto value = valueOn(facts.scale, strength, &working);
         const QString unit = translatedName(facts.unit);
         const QString number = value ? figure(*value, facts.decimals) : QStringLiteral("–");
         outcome.figures.push_back({translatedName(facts.name), value && !unit.isEmpty() ? withUnit(number, unit) : number,
-            Words::tr("0 to %1, %2", "range, source").arg(percentText(facts.strongest, 0), translatedName(facts.source))});
+            Words::tr("0 to %1, %2", "range, source").arg(percentText(facts.strongest, 0), translatedName(facts.source)),
+            std::move(working)});
     }
     return outcome;
 }

@@ -94,12 +94,17 @@ std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& 
 Result<Found> foundBy(
     std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed, std::vector<Workings>* workings)
 {
-    if (records.size() == 1 && records.front().instrument == Instrument::Egg)
-        return sugarByEgg(eggOf(records.front()), known.alcohol, computed).map([](const SugarRange& range) {
-            return Found{asEstimates(range), range};
+    const auto ofTheOne = [&] { return workings ? &workings->emplace_back() : nullptr; };
+    if (records.size() == 1 && records.front().instrument == Instrument::Egg) {
+        Workings* ofEgg = ofTheOne();
+        return sugarByEgg(eggOf(records.front()), known.alcohol, computed, ofEgg).map([&](const SugarRange& range) {
+            return Found{{asEstimate(range, ofEgg)}, range};
         });
+    }
     if (records.size() == 1 && records.front().instrument == Instrument::BoilingPoint)
-        return sugarByBoiling(boilingOf(records.front()), computed).map([](const MixEstimate& one) { return Found{{one}}; });
+        return sugarByBoiling(boilingOf(records.front()), computed, ofTheOne()).map([](const MixEstimate& one) {
+            return Found{{one}};
+        });
     std::vector<Measurement> measurements;
     for (const ReadingRecord& record : records) {
         if (record.instrument == Instrument::Refractometer)

@@ -28,7 +28,7 @@ struct Found {
 /// What mix reads so, with `computed` as background (readings/measurement.h). One reading of any kind, or one of a refractometer and one of a
 /// hydrometer. An egg heeds the alcohol that is known, a boiling point nothing that is.
 ///
-/// `workings`, if given, take those of solve(); an egg and a boiling point leave none.
+/// `workings`, if given, take for each mix those of solve(), of sugarByEgg() or of sugarByBoiling().
 Result<Found> foundBy(std::span<const ReadingRecord> records, const Beforehand& known, const Mix& computed,
     std::vector<Workings>* workings = nullptr);
 

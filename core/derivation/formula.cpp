@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
+#include <string>
 
 namespace firn {
 
@@ -127,13 +129,23 @@ Formula function(std::string name, std::vector<Formula> arguments)
 
 Formula equation(Formula left, Formula right) { return Operation{Operator::Equals, {std::move(left), std::move(right)}}; }
 
+Formula inPowersOfTen(double number)
+{
+    constexpr double small = 1e-3;
+    if (number == 0.0 || std::abs(number) >= small)
+        return number;
+    const double exponent = std::floor(std::log10(std::abs(number)));
+    constexpr int digits = 15;  // as many as a double keeps
+    return std::stod(fmt::format("{:.{}g}", number / std::pow(10.0, exponent), digits)) * power(10.0, exponent);
+}
+
 Formula polynomial(const std::vector<double>& coefficients, const Formula& x)
 {
     std::optional<Formula> sum;
     for (std::size_t i = 0; i < coefficients.size(); ++i) {
         if (coefficients[i] == 0.0)
             continue;
-        const Formula size = std::abs(coefficients[i]);
+        const Formula size = inPowersOfTen(std::abs(coefficients[i]));
         Formula term = i == 0 ? size : i == 1 ? size * x : size * power(x, static_cast<double>(i));
         if (coefficients[i] < 0.0)
             term = -std::move(term);

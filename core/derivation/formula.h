@@ -78,6 +78,8 @@ Formula ln(Formula argument);
 /// A function that the source prints as a table or a long polynomial; named, not spelled out.
 Formula function(std::string name, std::vector<Formula> arguments);
 Formula equation(Formula left, Formula right);
+/// A number below a thousandth as m · 10^n, any other as it is.
+Formula inPowersOfTen(double number);
 /// c[0] + c[1] x + c[2] x^2 + …, without the terms whose coefficient is zero.
 Formula polynomial(const std::vector<double>& coefficients, const Formula& x);
 Formula series(std::string index, Formula body, std::vector<SeriesTerm> terms);

@@ -28,6 +28,14 @@ public:
     {
     }
 
+    /// Of a mix whose figures have no keys, such as one that a reading found: its symbols lead nowhere.
+    static Working apart()
+    {
+        Working working;
+        working.m_home.reset();
+        return working;
+    }
+
     /// result = right; returned to add range and uncertainty.
     WorkingStep& found(Symbol result, Formula right, Source source);
     /// An equation that was solved for the result.
@@ -37,11 +45,10 @@ public:
     void giveUp() { m_steps.clear(); }
 
     const std::vector<WorkingStep>& steps() const { return m_steps; }
-    const std::string& home() const { return m_home; }
-    std::string keyOf(std::string_view figure) const { return m_home + std::string(figure); }
+    std::string keyOf(std::string_view figure) const { return m_home ? *m_home + std::string(figure) : std::string(); }
 
 private:
-    std::string m_home;
+    std::optional<std::string> m_home;
     std::vector<WorkingStep> m_steps;
 };
 

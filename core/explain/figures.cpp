@@ -17,9 +17,10 @@ constexpr std::array<std::string_view, 11> missable{"freezing_point_c", "freezin
     "texture.serving_window_c.warmest", "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix",
     "readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
 
-constexpr std::array<std::string_view, 9> besideReport{"finished_volume_ml_20c", "instruments.refractometer_brix",
-    "instruments.hydrometer_brix", "instruments.hydrometer_gravity", "instruments.hydrometer_baume", "measured.sugars_percent",
-    "measured.alcohol_percent", "correction.added_g", "syrup.answer"};
+constexpr auto besideReport = std::to_array<std::string_view>(
+    {"finished_volume_ml_20c", "instruments.refractometer_brix", "instruments.hydrometer_brix", "instruments.hydrometer_gravity",
+        "instruments.hydrometer_baume", "measured.sugars_percent", "measured.alcohol_percent", "measured.sugars_least_percent",
+        "measured.sugars_likely_percent", "measured.sugars_most_percent", "correction.added_g", "syrup.answer"});
 
 /// "rows[]" of "rows[12].grams", with the rest: what is counted, without the number.
 std::string withoutNumbers(std::string_view key)
@@ -81,6 +82,12 @@ Sentence titleOf(std::string_view key, const Symbol& result)
         return phrase("what a refractometer without compensation shows");
     if (key == "instruments.refractometer_brix")
         return phrase("what your refractometer shows");
+    if (key == "measured.sugars_least_percent")
+        return phrase("least sugars that the egg allows");
+    if (key == "measured.sugars_likely_percent")
+        return phrase("sugars by the likeliest egg");
+    if (key == "measured.sugars_most_percent")
+        return phrase("most sugars that the egg allows");
     return result.meaning;
 }
 
@@ -89,8 +96,9 @@ bool isFigure(std::string_view key)
     if (std::ranges::find(missable, key) != missable.end() || std::ranges::find(besideReport, key) != besideReport.end())
         return true;
     const std::string kind = withoutNumbers(key);
-    return kind == "rows[].grams" || kind == "rows[].share_percent" || kind == "freezing_curve[].temperature_c"
-           || kind == "freezing_curve[].ice_percent_of_mass" || kind == "freezing_curve[].water_frozen_percent";
+    return kind == "syrup.figures[]" || kind == "rows[].grams" || kind == "rows[].share_percent"
+           || kind == "freezing_curve[].temperature_c" || kind == "freezing_curve[].ice_percent_of_mass"
+           || kind == "freezing_curve[].water_frozen_percent";
 }
 
 Sentence reasonForNone(std::string_view key)

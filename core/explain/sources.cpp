@@ -22,7 +22,8 @@ const std::array sources{
         "core/units/unit"},
     SourceFacts{Source::Steps, "Losses of steps",
         "Assumptions; boiling after Rayleigh with a relative volatility of 10 for ethanol in much water, from memory",
-        "what is weighed is exact, what it carried is assumed", "every step keeps its mass to 1e-9", "core/analysis/steps"},
+        "what is weighed is exact, what it carried is assumed",
+        "none in the mass: what goes into a step comes out of it, or is said to be lost", "core/analysis/steps"},
     SourceFacts{Source::SugarDensity, "Density of water and of sucrose solutions",
         "ICUMSA SPS-4, in Z. Bubnik, P. Kadlec, D. Urban and M. Bruhns, Sugar Technologists Manual (Bartens 1995), p. 164",
         "0 to 100 °C, 0 to 75 % sucrose; strengths beyond 84 % count as 84 %", "0.0002 g/mL against the CRC Handbook",
@@ -83,6 +84,20 @@ const std::array sources{
         "CRC Handbook of Chemistry and Physics, 102nd ed. (2021): the table of freezing points itself, monotone cubic between its "
         "rows",
         "4 to 68 %, the tangent beyond", "0.01 K at the rows", "core/solution/ethanol_activity"},
+    SourceFacts{Source::VapourPressure, "Vapour pressure of water",
+        "W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, equation 1, coefficients from memory", "0 to 370 °C",
+        "100 °C gives 1014.2 hPa", "core/solution/boiling_point"},
+    SourceFacts{Source::BoilingPoint, "Boiling point of syrups",
+        "Midway between C. A. Browne, Handbook of Sugar Analysis (1912), and the water activity above; below 20 % the activity "
+        "alone",
+        "0 to 80 % of dissolved solids, no alcohol", "half of the gap between the two: 0.2 K to 50 %, 1.3 K at 80 %",
+        "core/solution/boiling_point"},
+    SourceFacts{Source::Solubility, "Solubility of sugars and salt",
+        "Sucrose: Z. Bubnik and P. Kadlec, in M. Mathlouthi and P. Reiser, Sucrose (1995); lactose: C. S. Hudson, J. Am. Chem. "
+        "Soc. 30 "
+        "(1908) 1767; glucose, fructose and salt from memory",
+        "sucrose and salt 0 to 100 °C, lactose 0 to 89 °C, glucose 20 to 90 °C, fructose 20 to 50 °C",
+        "0.2 to 2.5 % either way; each is reckoned alone in its water", "core/syrup/solubility"},
     SourceFacts{Source::UnfreezableWater, "Water that does not freeze",
         "0.3 g per gram of protein, 0.5 g per gram of gum, from memory", "protein and gums; never more than the water there is",
         "published values for proteins range from 0.2 to 0.5", "core/solution/water_activity"},

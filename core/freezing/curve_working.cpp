@@ -13,14 +13,6 @@ namespace {
 
 std::string keyOfStep(std::size_t step, std::string_view figure) { return fmt::format("freezing_curve[{}].{}", step, figure); }
 
-Symbol temperatureSymbol(Celsius temperature) { return {"t", "", temperature.value, "°C", phrase("temperature")}; }
-
-/// ln a_w of the liquid at a temperature in °C.
-Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature)
-{
-    return constantSymbol(activity) + perKelvinSymbol(activity) / (Formula(temperature) + 273.15);
-}
-
 Symbol iceOfStep(const FreezingCurve& curve, std::size_t step, const std::string& subscript, const Working& working)
 {
     return {"x", subscript, percent(curve.steps[step].ice), "%",

@@ -56,6 +56,8 @@ Symbol massOfMix(const Mix& mix, const Working& working)
     return {"m", "mix", mix.mass().value, "g", phrase("mass of the mix"), working.keyOf("mass_g")};
 }
 
+Symbol temperatureSymbol(Celsius temperature) { return {"t", "", temperature.value, "°C", phrase("temperature")}; }
+
 Symbol generalMass() { return {"m", "i", 0.0, "g", phrase("mass of each of them, one a row")}; }
 
 }  // namespace firn

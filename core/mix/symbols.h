@@ -30,6 +30,8 @@ Symbol massOf(const MixPart& part, const Mix& mix, const Working& working);
 Symbol massOf(Constituent constituent, const Mix& mix, const Working& working);
 Symbol massOfMix(const Mix& mix, const Working& working);
 
+Symbol temperatureSymbol(Celsius temperature);
+
 /// "m_i", for the general term of a sum.
 Symbol generalMass();
 

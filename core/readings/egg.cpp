@@ -26,32 +26,62 @@ double surfaceOf(double share)
     return (low + high) / 2.0;
 }
 
-void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const EggFloat& found, double z)
+Symbol densitySymbol(const Egg& egg) { return {"ρ", "egg", egg.density.value, "g/mL", phrase("density of the egg, by its age")}; }
+
+Symbol halfBreadthSymbol(const Egg& egg) { return {"b", "", halfBreadth_mm(egg), "mm", phrase("half the breadth of the egg")}; }
+
+/// The egg as a spheroid: its volume, then half its breadth.
+void recordOutline(Working& working, const Egg& egg)
 {
     const Symbol volume{"V", "egg", volume_mm3(egg), "mm³", phrase("volume of the egg")};
     const Symbol mass{"m", "egg", egg.mass.value, "g", phrase("mass of the egg in its shell")};
-    const Symbol density{"ρ", "egg", egg.density.value, "g/mL", phrase("density of an egg about a week old")};
     const Symbol ratio{"k", "", egg.lengthToBreadth, "", phrase("length to breadth")};
-    const Symbol half{"b", "", found.breadth.value / 2.0, "mm", phrase("half the breadth of the egg")};
+    working.found(volume, 1000.0 * mass / densitySymbol(egg), Source::Egg);
+    working.found(halfBreadthSymbol(egg),
+        power(3.0 * volume / (4.0 * Formula(Symbol{"π", "", std::numbers::pi, "", phrase("pi")}) * ratio), 1.0 / Formula(3.0)),
+        Source::Egg);
+}
+
+Formula capAboveFormula(const Symbol& z) { return power(1.0 - z, 2.0) * (2.0 + z) / 4.0; }
+
+Symbol heightSymbol(double z)
+{
+    return {"z", "", z, "", phrase("height of the surface over the egg's middle, against half its breadth"), {}, 5};
+}
+
+void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const EggFloat& found, double z)
+{
+    const Symbol half = halfBreadthSymbol(egg);
     const Symbol rho{"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix"), working.keyOf("readings.density_g_ml"), 4};
     const double exposedShare = found.floats ? found.exposedVolumeShare : 0.0;
     const Symbol exposed{"e", "", exposedShare, "", phrase("share of the egg's volume above the surface")};
     const Symbol width{"w", "egg", found.exposedWidth.value, "mm", phrase("width of the shell that shows"),
         working.keyOf("readings.egg.exposed_width_mm")};
-    working.found(exposed, function("max", {0.0, 1.0 - density / rho}), Source::Egg);
+    working.found(exposed, function("max", {0.0, 1.0 - densitySymbol(egg) / rho}), Source::Egg);
     if (!found.floats) {
         working.found(width, 0.0, Source::Egg).range = phrase("The egg is denser than the mix: it sinks, and nothing shows.");
         return;
     }
-    working.found(volume, 1000.0 * mass / density, Source::Egg);
-    working.found(half,
-        power(3.0 * volume / (4.0 * Formula(Symbol{"π", "", std::numbers::pi, "", phrase("pi")}) * ratio), 1.0 / Formula(3.0)),
-        Source::Egg);
-    const Symbol height{"z", "", z, "", phrase("height of the surface over the egg's middle, against b"), {}, 5};
-    working.solved(height, power(1.0 - height, 2.0) * (2.0 + height) / 4.0, exposed, Source::Egg,
+    recordOutline(working, egg);
+    const Symbol height = heightSymbol(z);
+    working.solved(height, capAboveFormula(height), exposed, Source::Egg,
         phrase("Solved for z between -1 and 1: the cap of a spheroid above the surface."));
     working.found(width, 2.0 * half * root(1.0 - power(height, 2.0)), Source::Egg).uncertainty =
         phrase("Real eggs range from 1.03 to 1.09 g/mL, which is worth 6 °Bx either way.");
+}
+
+/// Back from the patch to the liquid.
+void recordLiquid(
+    Working& working, const Egg& egg, Millimetres patchWidth, double z, double exposedShare, GramsPerMillilitre liquid)
+{
+    recordOutline(working, egg);
+    const Symbol width{"w", "egg", patchWidth.value, "mm", phrase("width of the shell that shows")};
+    const Symbol height = heightSymbol(z);
+    const Symbol exposed{"e", "", exposedShare, "", phrase("share of the egg's volume above the surface")};
+    working.found(height, root(1.0 - power(width / (2.0 * halfBreadthSymbol(egg)), 2.0)), Source::Egg);
+    working.found(exposed, capAboveFormula(height), Source::Egg);
+    working.found(
+        {"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix"), {}, 4}, densitySymbol(egg) / (1.0 - exposed), Source::Egg);
 }
 
 }  // namespace
@@ -82,12 +112,17 @@ EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid, Working* working)
     return result;
 }
 
-std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth)
+std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth, Working* working)
 {
     const double waist = patchWidth.value / (2.0 * halfBreadth_mm(egg));
     if (waist < 0.0 || waist > 1.0)
         return std::nullopt;
-    return egg.density / (1.0 - capAbove(std::sqrt(1.0 - waist * waist)));
+    const double z = std::sqrt(1.0 - waist * waist);
+    const double exposed = capAbove(z);
+    const GramsPerMillilitre liquid = egg.density / (1.0 - exposed);
+    if (working)
+        recordLiquid(*working, egg, patchWidth, z, exposed, liquid);
+    return liquid;
 }
 
 }  // namespace firn

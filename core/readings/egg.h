@@ -31,6 +31,6 @@ struct EggFloat {
 EggFloat floatEgg(const Egg& egg, GramsPerMillilitre liquid, Working* working = nullptr);
 
 /// The liquid in which the patch of this egg is so wide; none if that is wider than the egg, or more of it than half would show.
-std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth);
+std::optional<GramsPerMillilitre> liquidFloating(const Egg& egg, Millimetres patchWidth, Working* working = nullptr);
 
 }  // namespace firn

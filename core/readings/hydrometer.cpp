@@ -84,6 +84,14 @@ Symbol shownSymbol(HydrometerScale scale, double value)
     return {"B", "", value, "°Bx", phrase("what a hydrometer in degrees Brix shows")};
 }
 
+/// The liquid itself may have another temperature.
+Symbol waterOfScaleSymbol(Celsius made)
+{
+    Symbol water = waterDensitySymbol(made);
+    water.subscript = "w,scale";
+    return water;
+}
+
 /// From the density of the liquid to what the scale shows in it.
 void recordScale(Working& working, const Hydrometer& instrument, GramsPerMillilitre liquid, Celsius temperature, double value)
 {
@@ -97,7 +105,9 @@ void recordScale(Working& working, const Hydrometer& instrument, GramsPerMillili
     working.found(seen, density * (1.0 + glass * (at - Formula(madeFor))), Source::SpecificGravity).origin =
         phrase("expansion of soda-lime glass from memory");
     const Symbol shown = shownSymbol(instrument.scale, value);
-    const Symbol water{"ρ", "w", waterDensity(made).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    const Symbol water = waterOfScaleSymbol(made);
+    if (instrument.scale != HydrometerScale::Brix)
+        recordWaterDensity(working, water, madeFor);
     switch (instrument.scale) {
     case HydrometerScale::SpecificGravity: {
         const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
@@ -125,7 +135,9 @@ void recordDensityAt(Working& working, const Hydrometer& instrument, double valu
     const Symbol seen{
         "ρ", "seen", densityOnScale(instrument, value).value, "g/mL", phrase("density that the scale writes so"), {}, 4};
     const Symbol madeFor{"t", "scale", made.value, "°C", phrase("temperature that the scale is made for")};
-    const Symbol water{"ρ", "w", waterDensity(made).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    const Symbol water = waterOfScaleSymbol(made);
+    if (instrument.scale != HydrometerScale::Brix)
+        recordWaterDensity(working, water, madeFor);
     switch (instrument.scale) {
     case HydrometerScale::SpecificGravity: {
         const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};

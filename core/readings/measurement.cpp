@@ -85,39 +85,39 @@ std::optional<Sentence> faultOf(const Beforehand& known)
 Estimates solve(
     std::span<const Measurement> measurements, const Beforehand& known, const Mix& background, std::vector<Workings>* workings)
 {
-    if (auto fault = faultOf(known))
-        return failure(std::move(*fault));
     const bool isPair = measurements.size() == 2 && isRefractometer(measurements[0]) != isRefractometer(measurements[1]);
     if (measurements.size() != 1 && !isPair)
         return failure(phrase("Give one reading, or one of a refractometer and one of a hydrometer."));
-    if (!background.isEmpty() && background[Constituent::Water].value <= 0.0)
-        return failure(phrase("There is no water in the recipe: no instrument can read it."));
-
-    std::vector<Target> targets;
-    std::vector<Working> ofTargets;
+    std::vector<ExplainedTarget> readings;
     for (const Measurement& measurement : measurements) {
-        auto target = targetOf(measurement, workings ? &ofTargets.emplace_back() : nullptr);
+        Working working;
+        auto target = targetOf(measurement, workings ? &working : nullptr);
         if (!target)
             return failure(std::move(target.error()));
-        targets.push_back(std::move(*target));
+        readings.push_back({std::move(*target), std::move(working)});
     }
-    if (isPair && targets[0].property == Target::Property::Density) {
-        std::swap(targets[0], targets[1]);
-        std::ranges::reverse(ofTargets);
-    }
-    std::vector<ExplainedTarget> readings;
-    for (std::size_t i = 0; i < ofTargets.size(); ++i)
-        readings.push_back({targets[i], ofTargets[i]});
+    if (isPair && readings[0].target.property == Target::Property::Density)
+        std::swap(readings[0], readings[1]);
+    return solve(readings, known, background, workings);
+}
 
+Estimates solve(
+    const std::vector<ExplainedTarget>& readings, const Beforehand& known, const Mix& background, std::vector<Workings>* workings)
+{
+    if (auto fault = faultOf(known))
+        return failure(std::move(*fault));
+    if (!background.isEmpty() && background[Constituent::Water].value <= 0.0)
+        return failure(phrase("There is no water in the recipe: no instrument can read it."));
+    const bool isPair = readings.size() == 2;
     const bool staysInTheWater = !isPair && !known.sugar && !known.alcohol;
     const bool hasAlcohol = !staysInTheWater || background[Constituent::Ethanol].value > 0.0;
-    const auto isWarm = [](const Target& target) { return target.temperature > warmestAlcohol; };
-    if (hasAlcohol && known.alcohol != MassFraction{0.0} && std::ranges::any_of(targets, isWarm))
+    const auto isWarm = [](const ExplainedTarget& reading) { return reading.target.temperature > warmestAlcohol; };
+    if (hasAlcohol && known.alcohol != MassFraction{0.0} && std::ranges::any_of(readings, isWarm))
         return failure(phrase("With alcohol in it a mix can be read up to {0} °C: let it cool.", Figure{warmestAlcohol.value, 0}));
 
     const MixFamily family(background, staysInTheWater ? MixFamily::Alcohol::StaysInTheWater : MixFamily::Alcohol::InQuestion);
     if (isPair && !known.sugar && !known.alcohol) {
-        auto both = sugarAndAlcoholFrom(targets[0], targets[1], family);
+        auto both = sugarAndAlcoholFrom(readings[0].target, readings[1].target, family);
         if (both && workings) {
             for (const MixEstimate& found : *both)
                 recordPair(workings->emplace_back(), readings[0], readings[1], found);
@@ -128,14 +128,14 @@ Estimates solve(
         return known.sugar ? alcoholFrom(target, family, *known.sugar)
                            : sugarFrom(target, family, known.alcohol.value_or(MassFraction{0.0}));
     };
-    auto first = from(targets[0]);
+    auto first = from(readings[0].target);
     if (first && !isPair && workings) {
         for (const MixEstimate& found : *first)
             recordEstimate(workings->emplace_back(), readings[0], known.sugar ? Unknown::Alcohol : Unknown::Sugars, found);
     }
     if (!first || !isPair)
         return first;
-    auto second = from(targets[1]);
+    auto second = from(readings[1].target);
     return second ? inAgreement(*first, *second, family, readings, workings) : second;
 }
 

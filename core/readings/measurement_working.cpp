@@ -14,8 +14,6 @@ Symbol alcohol(const MixEstimate& found)
     return {"w", "alcohol", percent(found.alcohol), "%", phrase("alcohol in the mix by mass, as measured")};
 }
 
-Symbol symbolOf(Unknown unknown, const MixEstimate& found) { return unknown == Unknown::Sugars ? sugars(found) : alcohol(found); }
-
 Symbol numbered(Symbol symbol, const char* number)
 {
     symbol.subscript += number;
@@ -38,24 +36,15 @@ void solveFor(
     step.range = phrase("All but sugars and alcohol is believed as the recipe has it, in the same proportions.");
 }
 
+Working& workingOf(Workings& workings, Unknown unknown)
+{
+    return workings.of(unknown == Unknown::Sugars ? "measured.sugars_percent" : "measured.alcohol_percent");
+}
+
 Sentence forOne(Unknown unknown)
 {
     return unknown == Unknown::Sugars ? phrase("Solved for the share of sugars: the mix that shows so.")
                                       : phrase("Solved for the share of alcohol: the mix that shows so.");
-}
-
-void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found)
-{
-    const bool isSugars = unknown == Unknown::Sugars;
-    const Symbol known = symbolOf(unknown, found);
-    workings.of(isSugars ? "measured.sugars_percent" : "measured.alcohol_percent")
-        .found(known, Number{known.value, "%", true}, Source::Recipe)
-        .origin = phrase("known without measuring");
-}
-
-Working& workingOf(Workings& workings, Unknown unknown)
-{
-    return workings.of(unknown == Unknown::Sugars ? "measured.sugars_percent" : "measured.alcohol_percent");
 }
 
 Unknown other(Unknown unknown) { return unknown == Unknown::Sugars ? Unknown::Alcohol : Unknown::Sugars; }
@@ -64,6 +53,15 @@ Unknown other(Unknown unknown) { return unknown == Unknown::Sugars ? Unknown::Al
 Formula weightOf(const Symbol& deviation) { return 1.0 / power(deviation, 2.0); }
 
 }  // namespace
+
+Symbol symbolOf(Unknown unknown, const MixEstimate& found) { return unknown == Unknown::Sugars ? sugars(found) : alcohol(found); }
+
+void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found)
+{
+    const Symbol known = symbolOf(unknown, found);
+    workingOf(workings, unknown).found(known, Number{known.value, "%", true}, Source::Recipe).origin =
+        phrase("known without measuring");
+}
 
 void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found)
 {

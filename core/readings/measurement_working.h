@@ -6,14 +6,14 @@
 
 namespace firn {
 
-/// A reading as the property that the mix must have, and how the one follows from the other.
-struct ExplainedTarget {
-    const Target& target;
-    const Working& working;
-};
-
 /// Which of the two a reading finds; the other is known.
 enum class Unknown { Sugars, Alcohol };
+
+/// The share of it that was found: w_sugars, w_alcohol.
+Symbol symbolOf(Unknown unknown, const MixEstimate& found);
+
+/// The other one, which was known beforehand or is the recipe's.
+void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found);
 
 /// One unknown from one reading.
 void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found);

@@ -1,5 +1,6 @@
 #include "readings/readings.h"
 
+#include "mix/symbols.h"
 #include "readings/hydrometer.h"
 #include "readings/refractometer.h"
 #include "solution/refraction.h"
@@ -80,13 +81,16 @@ void recordHydrometer(Workings& workings, const Readings& found)
     Working& ofGravity = workings.of("readings.specific_gravity_20_20");
     const Symbol density{
         "ρ", "mix", found.density.value, "g/mL", phrase("density of the mix"), ofGravity.keyOf("readings.density_g_ml"), 4};
-    const Symbol water{"ρ", "w", waterDensity({20.0}).value, "g/mL", phrase("density of water at 20 °C"), {}, 5};
+    const Symbol water = waterDensitySymbol({20.0});
     const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
     const Symbol gravity{"SG", "", found.specificGravity_20_20, "",
         phrase("specific gravity, weighed in air against water at 20 °C"), ofGravity.keyOf("readings.specific_gravity_20_20"), 4};
+    recordWaterDensity(ofGravity, water, temperatureSymbol({20.0}));
     ofGravity.found(gravity, (density - Formula(air)) / (water - Formula(air)), Source::SpecificGravity).range =
         phrase("A hydrometer made for 20 °C, in a strained mix without bubbles.");
-    workings.of("readings.baume")
+    Working& ofBaume = workings.of("readings.baume");
+    recordWaterDensity(ofBaume, water, temperatureSymbol({20.0}));
+    ofBaume
         .found({"Bé", "", found.baume, "°Bé", phrase("degrees Baumé for liquids heavier than water")},
             baumeModulus * (1.0 - water / density), Source::Baume)
         .range = phrase("By true densities, not by those in air; a hydrometer made for 20 °C.");

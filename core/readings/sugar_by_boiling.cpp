@@ -1,5 +1,6 @@
 #include "readings/sugar_by_boiling.h"
 
+#include "readings/measurement_working.h"
 #include "readings/mix_family.h"
 #include "readings/roots.h"
 #include "readings/target.h"
@@ -22,7 +23,30 @@ std::vector<ErrorPart> errorsOf(const BoilingReading& reading, KelvinDifference 
         {phrase("the tables of boiling points disagree"), halfGap.value}};
 }
 
-Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& background)
+namespace {
+
+/// Where the mix that was found boils, and that this is what the thermometer showed.
+void record(Workings& workings, const BoilingReading& reading, const MixEstimate& found, MassFraction least, MassFraction most)
+{
+    recordKnown(workings, Unknown::Alcohol, found);
+    Working& working = workings.of("measured.sugars_percent");
+    Working ofMix = Working::apart();
+    [[maybe_unused]] const auto boils = boilingPointOf(found.mix, reading.pressure, &ofMix);
+    working.add(ofMix.steps());
+    const Symbol sugars = symbolOf(Unknown::Sugars, found);
+    const Symbol shown{"t", "read", reading.boilsAt.value, "°C", phrase("what the thermometer showed in the boiling mix"), {}, 1};
+    WorkingStep& step = working.solved(sugars, function("t_boils", {sugars, Number{reading.pressure.value, "hPa", true}}), shown,
+        Source::BoilingPoint,
+        phrase("Solved for the share of sugars between {0} and {1} %. The steps above are those of 1 g of the mix so found, which "
+               "boils at what was read.",
+            Figure{percent(least), 0}, Figure{percent(most), 0}));
+    step.range = phrase("All but the sugars is believed as the recipe has it, in the same proportions.");
+    step.uncertainty = phrase("Thermometer, weather and tables together: {0} %.", Figure{percent(found.sugar_sd), 1});
+}
+
+}  // namespace
+
+Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& background, Workings* workings)
 {
     constexpr Hectopascals highest{1100.0};  // below sea level
     constexpr Hectopascals lowest{500.0};    // some 5500 m
@@ -63,7 +87,10 @@ Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& bac
     const double other = sugar + step <= most ? sugar + step : sugar - step;
     const double slope_k = (tooHot_k(other) - tooHot_k(sugar)) / (other - sugar);
     const Mix mix = at(sugar);
-    return MixEstimate{{sugar}, {sd_k(sugar) / slope_k}, shareOf(mix[Constituent::Ethanol], mix), {}, mix};
+    const MixEstimate found{{sugar}, {sd_k(sugar) / slope_k}, shareOf(mix[Constituent::Ethanol], mix), {}, mix};
+    if (workings)
+        record(*workings, reading, found, {least}, {most});
+    return found;
 }
 
 }  // namespace firn

@@ -15,7 +15,9 @@ struct BoilingReading {
 
 /// One kelvin is worth 20 % of sugar in a weak syrup and 2 % in a strong one: below 50 % the uncertainty says that nothing was learnt. Fails
 /// below the boiling point of water and beyond 80 % of sugar, and for a background with alcohol.
-Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& background = {});
+///
+/// `workings`, if given, take how the sugars are found, under "measured.sugars_percent".
+Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& background = {}, Workings* workings = nullptr);
 
 /// What a thermometer in the boiling mix is off by, in kelvin: itself, the weather, and the two sources of boilingPointOf().
 std::vector<ErrorPart> errorsOf(const BoilingReading& reading, KelvinDifference halfGap);

@@ -1,6 +1,8 @@
 #include "readings/sugar_by_egg.h"
 
+#include "readings/measurement_working.h"
 #include "readings/mix_family.h"
+#include "readings/target.h"
 #include "solution/volume.h"
 
 #include <algorithm>
@@ -9,7 +11,12 @@ namespace firn {
 
 namespace {
 
-/// The density as a hydrometer would show it, so that the one solver does the rest.
+// Keys of the figures that an egg finds.
+constexpr const char* leastKey = "measured.sugars_least_percent";
+constexpr const char* likelyKey = "measured.sugars_likely_percent";
+constexpr const char* mostKey = "measured.sugars_most_percent";
+
+/// What a hydrometer would show in such a liquid: so the one solver knows how to speak of it.
 Measurement asHydrometer(GramsPerMillilitre liquid, Celsius temperature)
 {
     const Hydrometer instrument = wholeScale(HydrometerScale::SpecificGravity);
@@ -18,18 +25,57 @@ Measurement asHydrometer(GramsPerMillilitre liquid, Celsius temperature)
     return HydrometerReading{shown.value.value_or(beyond), temperature, instrument};
 }
 
-}  // namespace
-
-Result<SugarRange> sugarByEgg(const EggReading& reading, std::optional<MassFraction> alcohol, const Mix& background)
+Symbol endSymbol(const char* subscript, MassFraction sugars, Sentence meaning, const char* key)
 {
-    const auto solvedFor = [&](GramsPerMillilitre egg, Millimetres width) -> Result<MixEstimate> {
+    return {"w", subscript, percent(sugars), "%", std::move(meaning), key};
+}
+
+/// One egg and one width, and what was known beforehand.
+struct EggAtHand {
+    const EggReading& reading;
+    std::optional<MassFraction> alcohol;
+    const Mix& background;
+
+    Result<MixEstimate> solvedFor(GramsPerMillilitre egg, Millimetres width, Workings* workings, const char* key) const
+    {
         const Egg likely{reading.mass, egg};
         const Millimetres breadth = floatEgg(likely, egg).breadth;
-        const auto liquid = liquidFloating(likely, std::clamp(width, Millimetres{0.0}, breadth));
-        const Measurement measurement = asHydrometer(*liquid, reading.temperature);
-        return solve({&measurement, 1}, {.alcohol = alcohol}, background).map([](const auto& all) { return all.front(); });
-    };
+        Working working;
+        const auto liquid = liquidFloating(likely, std::clamp(width, Millimetres{0.0}, breadth), workings ? &working : nullptr);
+        auto target = targetOf(asHydrometer(*liquid, reading.temperature));
+        if (!target)
+            return failure(target.error());
+        target->value = liquid->value;
+        std::vector<Workings> found;
+        const auto all =
+            solve({{std::move(*target), std::move(working)}}, {.alcohol = alcohol}, background, workings ? &found : nullptr);
+        if (!all)
+            return failure(all.error());
+        if (workings)
+            workings->of(key) = *found.front().find("measured.sugars_percent");
+        return all->front();
+    }
+};
 
+/// Where the oldest egg would need less than no sugar, or the freshest more than there can be, the range ends with what can be.
+MassFraction endOf(const Result<MixEstimate>& solved, MassFraction possible, Workings* workings, const char* key)
+{
+    if (solved)
+        return solved->sugar;
+    if (workings) {
+        MixEstimate end;
+        end.sugar = possible;
+        workings->of(key).found(symbolOf(Unknown::Sugars, end), Number{percent(possible), "%", true}, Source::Recipe).range =
+            phrase("No mix is as light or as heavy as that egg asks for: the range ends with what can be.");
+    }
+    return possible;
+}
+
+}  // namespace
+
+Result<SugarRange> sugarByEgg(
+    const EggReading& reading, std::optional<MassFraction> alcohol, const Mix& background, Workings* workings)
+{
     const Millimetres widest = floatEgg({reading.mass, reading.age.density}, reading.age.density).breadth;
     if (reading.mass.value <= 0.0)
         return failure(phrase("An egg weighs more than nothing: give its mass in its shell."));
@@ -50,19 +96,31 @@ Result<SugarRange> sugarByEgg(const EggReading& reading, std::optional<MassFract
                    "and weigh the egg.",
                 Figure{reading.patchWidth.value, 0}, Figure{reading.mass.value, 0}));
 
-    const auto likely = solvedFor(reading.age.density, reading.patchWidth);
+    const EggAtHand egg{reading, alcohol, background};
+    const auto likely = egg.solvedFor(reading.age.density, reading.patchWidth, workings, likelyKey);
     if (!likely)
         return failure(likely.error());
-    // Where the oldest egg would need less than no sugar, or the freshest more than there can be, the range ends with what can be.
-    const auto least = solvedFor(reading.age.least, reading.patchWidth - reading.width_sd);
-    const auto most = solvedFor(reading.age.most, reading.patchWidth + reading.width_sd);
-    return SugarRange{least ? least->sugar : family.leastSugar(known), likely->sugar, most ? most->sugar : family.mostSugar(known),
-        likely->alcohol, likely->mix};
+    if (workings)
+        recordKnown(*workings, Unknown::Alcohol, *likely);
+    const auto least = egg.solvedFor(reading.age.least, reading.patchWidth - reading.width_sd, workings, leastKey);
+    const auto most = egg.solvedFor(reading.age.most, reading.patchWidth + reading.width_sd, workings, mostKey);
+    return SugarRange{endOf(least, family.leastSugar(known), workings, leastKey), likely->sugar,
+        endOf(most, family.mostSugar(known), workings, mostKey), likely->alcohol, likely->mix};
 }
 
-std::vector<MixEstimate> asEstimates(const SugarRange& range)
+MixEstimate asEstimate(const SugarRange& range, Workings* workings)
 {
-    return {{(range.least + range.most) / 2.0, (range.most - range.least) / 2.0, range.alcohol, {}, range.mix}};
+    const MixEstimate middle{(range.least + range.most) / 2.0, (range.most - range.least) / 2.0, range.alcohol, {}, range.mix};
+    if (workings) {
+        const Symbol least = endSymbol(
+            "least", range.least, phrase("sugars if the egg is the oldest that it may be, and shows a little less"), leastKey);
+        const Symbol most = endSymbol("most", range.most, phrase("sugars if it is the freshest, and shows a little more"), mostKey);
+        WorkingStep& step = workings->of("measured.sugars_percent")
+                                .found(symbolOf(Unknown::Sugars, middle), (least + Formula(most)) / 2.0, Source::Egg);
+        step.origin = phrase("the middle of what the egg allows");
+        step.uncertainty = phrase("Half of the way from the least to the most, {0} %.", Figure{percent(middle.sugar_sd), 1});
+    }
+    return middle;
 }
 
 }  // namespace firn

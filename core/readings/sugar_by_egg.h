@@ -26,9 +26,12 @@ struct SugarRange {
 };
 
 /// Alcohol and background as in solve() for one hydrometer. Fails on a patch that no such egg can show, and on a density that no mix has.
-Result<SugarRange> sugarByEgg(const EggReading& reading, std::optional<MassFraction> alcohol = {}, const Mix& background = {});
+/// `workings`, if given, take how the ends of the range and what is likely are found, under "measured.sugars_least_percent",
+/// "measured.sugars_likely_percent" and "measured.sugars_most_percent", and the alcohol under "measured.alcohol_percent".
+Result<SugarRange> sugarByEgg(
+    const EggReading& reading, std::optional<MassFraction> alcohol = {}, const Mix& background = {}, Workings* workings = nullptr);
 
-/// The middle of the range, with half of it as the uncertainty.
-std::vector<MixEstimate> asEstimates(const SugarRange& range);
+/// The middle of the range, with half of it as the uncertainty. `workings`, if given, take it under "measured.sugars_percent".
+MixEstimate asEstimate(const SugarRange& range, Workings* workings = nullptr);
 
 }  // namespace firn

@@ -26,8 +26,18 @@ struct Target {
     double sd(const Mix& mix) const;
 };
 
+/// A target, and how it follows from the reading; without steps where nobody asks.
+struct ExplainedTarget {
+    Target target;
+    Working working;
+};
+
 /// Fails on a reading that is off its scale, out of the temperatures, or beyond what liquids can be.
 Result<Target> targetOf(const Measurement& reading, Working* working = nullptr);
+
+/// solve() of measurement.h, for readings that are targets already: one, or one of an index and then one of a density.
+Result<std::vector<MixEstimate>> solve(
+    const std::vector<ExplainedTarget>& readings, const Beforehand& known, const Mix& background, std::vector<Workings>* workings);
 
 /// "19.0 °Bx", "1.078 SG", "12.0 °Bé", for sentences.
 struct Shown {

@@ -6,8 +6,8 @@
 // dilute solution can show.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
-#include "units/sentence.h"
 
 namespace firn {
 
@@ -30,6 +30,6 @@ struct BoilingPoint {
 };
 
 /// Fails for a mix with alcohol, which leaves with the steam, for one without water, and beyond 80 % of solids in the water.
-Result<BoilingPoint> boilingPointOf(const Mix& mix, Hectopascals pressure = standardPressure);
+Result<BoilingPoint> boilingPointOf(const Mix& mix, Hectopascals pressure = standardPressure, Working* working = nullptr);
 
 }  // namespace firn

@@ -1,6 +1,7 @@
 #include "solution/ethanol.h"
 
 #include <array>
+#include <fmt/format.h>
 #include <span>
 
 namespace firn {
@@ -36,6 +37,20 @@ double polynomial(std::span<const double> coefficients, double x)
     return sum;
 }
 
+/// The same as a sum over the powers, which a reader can fold.
+Formula powerSeries(std::span<const double> coefficients, const Symbol& x, const std::string& name)
+{
+    std::vector<SeriesTerm> terms;
+    for (std::size_t i = 0; i < coefficients.size(); ++i) {
+        const Formula coefficient = inPowersOfTen(coefficients[i]);
+        terms.push_back({fmt::format("k = {}", i), i == 0   ? coefficient
+                                                   : i == 1 ? coefficient * x
+                                                            : coefficient * power(x, double(i))});
+    }
+    const Symbol k{"k", "", 0.0, "", {}};
+    return series("k", Symbol{name, "k", 0.0, "", phrase("a number that the source prints")} * power(x, k), std::move(terms));
+}
+
 }  // namespace
 
 GramsPerMillilitre ethanolSolutionDensity(MassFraction ethanol, Celsius temperature)
@@ -45,6 +60,33 @@ GramsPerMillilitre ethanolSolutionDensity(MassFraction ethanol, Celsius temperat
     const std::array mixed{polynomial(c1, p), polynomial(c2, p), polynomial(c3, p), polynomial(c4, p), polynomial(c5, p)};
     const double rho_kg_m3 = polynomial(a, p) + dt_k * (polynomial(b, dt_k) + p * polynomial(mixed, dt_k));
     return {rho_kg_m3 / 1000.0};
+}
+
+void recordEthanolDensity(Working& working, const Symbol& density, const Symbol& ethanol, const Symbol& temperature)
+{
+    const double p = ethanol.value;
+    const Symbol at20{"A", "20", polynomial(a, p), "kg/m³", phrase("density at 20 °C"), {}, 3};
+    working.found(at20, powerSeries(a, ethanol, "A"), Source::EthanolDensity);
+    Formula rho_kg_m3 = at20;
+    if (temperature.value != 20.0) {
+        const Symbol away{"Δ", "", temperature.value - 20.0, "K", phrase("how far from 20 °C")};
+        working.found(away, temperature - Formula(20.0), Source::EthanolDensity);
+        const Symbol ofWater{"B", "", polynomial(b, away.value), "", phrase("what each kelvin does to the water"), {}, 5};
+        working.found(ofWater, powerSeries(b, away, "B"), Source::EthanolDensity);
+        Formula mixed = 0.0;
+        int number = 0;
+        for (const std::span<const double> coefficients : std::initializer_list<std::span<const double>>{c1, c2, c3, c4, c5}) {
+            const Symbol part{"C", std::to_string(number + 1), polynomial(coefficients, p), "",
+                phrase("what that power of Δ does to the alcohol at this strength")};
+            working.found(part, powerSeries(coefficients, ethanol, part.name + "_" + part.subscript), Source::EthanolDensity);
+            mixed = number == 0 ? Formula(part)
+                                : std::move(mixed) + (number == 1 ? away * Formula(part) : power(away, double(number)) * part);
+            ++number;
+        }
+        rho_kg_m3 = std::move(rho_kg_m3) + away * (ofWater + ethanol * std::move(mixed));
+    }
+    working.found(density, std::move(rho_kg_m3) / 1000.0, Source::EthanolDensity).range =
+        phrase("From −20 to 40 °C, any strength.");
 }
 
 }  // namespace firn

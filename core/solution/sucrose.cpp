@@ -1,43 +1,98 @@
 #include "solution/sucrose.h"
 
 #include <array>
+#include <cmath>
+#include <span>
 
 namespace firn {
 
 namespace {
 
-/// Of w, w^2, … at 20 °C, kg/m3: ICUMSA SPS-4.
+// Of 1, t, t^2, … in °C, kg/m3: numerator and denominator.
+constexpr std::array waterAbove{999.83952, 16.952577, -7.9905127e-3, -46.241757e-6, 105.84601e-9, -281.03006e-12};
+constexpr double waterBelow = 16.887236e-3;
+
+// Of w, w^2, … at 20 °C, kg/m3; then what each power of (t - 20)/100 adds.
 constexpr std::array at20{385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.2890};
+constexpr std::array first{-46.2720, -7.1720, 1.1597, 5.1126, 17.5254};
+constexpr std::array second{59.7712, 7.2491, 12.3630, -35.4791};
+constexpr std::array third{-47.2207, -21.6977, 27.6301};
+constexpr std::array fourth{18.3184, 12.3081};
+
+/// c[0] x + c[1] x^2 + …
+double withoutConstant(std::span<const double> coefficients, double x)
+{
+    double sum = 0.0;
+    for (std::size_t i = coefficients.size(); i-- > 0;)
+        sum = x * (coefficients[i] + sum);
+    return sum;
+}
+
+Formula withoutConstant(std::span<const double> coefficients, const Symbol& x)
+{
+    std::vector<double> all{0.0};
+    all.insert(all.end(), coefficients.begin(), coefficients.end());
+    return polynomial(all, x);
+}
 
 }  // namespace
 
 GramsPerMillilitre waterDensity(Celsius temperature)
 {
     const double t = temperature.value;
-    const double rho_kg_m3 =
-        (999.83952 + t * (16.952577 + t * (-7.9905127e-3 + t * (-46.241757e-6 + t * (105.84601e-9 - t * 281.03006e-12)))))
-        / (1.0 + 16.887236e-3 * t);
-    return {rho_kg_m3 / 1000.0};
+    double above = 0.0;
+    for (std::size_t i = waterAbove.size(); i-- > 0;)
+        above = above * t + waterAbove[i];
+    return {above / (1.0 + waterBelow * t) / 1000.0};
 }
 
 GramsPerMillilitre sucroseSolutionDensity(MassFraction sucrose, Celsius temperature)
 {
     const double w = sucrose.value;
     const double t = (temperature.value - 20.0) / 100.0;
-    const double a = w * (at20[0] + w * (at20[1] + w * (at20[2] + w * (at20[3] + w * (at20[4] + w * at20[5])))));
-    const double b = w * (-46.2720 + w * (-7.1720 + w * (1.1597 + w * (5.1126 + w * 17.5254))));
-    const double c = w * (59.7712 + w * (7.2491 + w * (12.3630 - w * 35.4791)));
-    const double d = w * (-47.2207 + w * (-21.6977 + w * 27.6301));
-    const double e = w * (18.3184 + w * 12.3081);
-    const double excess_kg_m3 = a + t * (b + t * (c + t * (d + t * e)));
+    double excess_kg_m3 = withoutConstant(at20, w);
+    if (t != 0.0)
+        excess_kg_m3 += t
+                        * (withoutConstant(first, w)
+                            + t * (withoutConstant(second, w) + t * (withoutConstant(third, w) + t * withoutConstant(fourth, w))));
     return waterDensity(temperature) + GramsPerMillilitre{excess_kg_m3 / 1000.0};
 }
 
-Formula sucroseSolutionDensityAt20(const Symbol& sucrose, const Symbol& densityOfWater)
+Symbol waterDensitySymbol(Celsius temperature)
 {
-    std::vector<double> coefficients{0.0};
-    coefficients.insert(coefficients.end(), at20.begin(), at20.end());
-    return densityOfWater + polynomial(coefficients, sucrose) / Formula(1000.0);
+    const int decimals = temperature.value == std::round(temperature.value) ? 0 : 1;
+    return {"ρ", "w", waterDensity(temperature).value, "g/mL",
+        phrase("density of water at {0} °C", Figure{temperature.value, decimals}), {}, 5};
+}
+
+void recordWaterDensity(Working& working, const Symbol& density, const Symbol& temperature)
+{
+    const std::vector<double> above(waterAbove.begin(), waterAbove.end());
+    working
+        .found(density, polynomial(above, temperature) / (1000.0 * (1.0 + inPowersOfTen(waterBelow) * temperature)),
+            Source::SugarDensity)
+        .range = phrase("From 0 to 100 °C.");
+}
+
+void recordSucroseDensity(
+    Working& working, const Symbol& density, const Symbol& sucrose, const Symbol& water, const Symbol& temperature)
+{
+    Formula excess = withoutConstant(at20, sucrose);
+    if (temperature.value != 20.0) {
+        const Symbol tau{
+            "τ", "", (temperature.value - 20.0) / 100.0, "", phrase("how far from 20 °C, in hundreds of kelvins"), {}, 4};
+        working.found(tau, (temperature - Formula(20.0)) / 100.0, Source::SugarDensity);
+        const auto part = [&](const char* number, std::span<const double> coefficients) {
+            const Symbol symbol{"c", number, withoutConstant(coefficients, sucrose.value), "",
+                phrase("what that power of τ adds at this strength"), {}, 4};
+            working.found(symbol, withoutConstant(coefficients, sucrose), Source::SugarDensity);
+            return symbol;
+        };
+        const Formula c1 = part("1", first), c2 = part("2", second), c3 = part("3", third), c4 = part("4", fourth);
+        excess = std::move(excess) + tau * c1 + power(tau, 2.0) * c2 + power(tau, 3.0) * c3 + power(tau, 4.0) * c4;
+    }
+    working.found(density, water + std::move(excess) / 1000.0, Source::SugarDensity).range =
+        phrase("From 0 to 100 °C, to 75 % sucrose.");
 }
 
 }  // namespace firn

@@ -3,7 +3,7 @@
 // Valid from 0 to 100 °C and for 0 to 0.75 mass fraction of sucrose; agrees with the CRC Handbook to 0.0002 g/mL.
 #pragma once
 
-#include "derivation/formula.h"
+#include "derivation/working.h"
 #include "units/quantity.h"
 
 namespace firn {
@@ -11,7 +11,14 @@ namespace firn {
 GramsPerMillilitre waterDensity(Celsius temperature);
 GramsPerMillilitre sucroseSolutionDensity(MassFraction sucrose, Celsius temperature);
 
-/// What sucroseSolutionDensity() reckons at 20 °C, spelled out.
-Formula sucroseSolutionDensityAt20(const Symbol& sucrose, const Symbol& densityOfWater);
+/// Of water at this temperature, as steps name it.
+Symbol waterDensitySymbol(Celsius temperature);
+
+/// What waterDensity() reckons.
+void recordWaterDensity(Working& working, const Symbol& density, const Symbol& temperature);
+
+/// What sucroseSolutionDensity() reckons, with the density of water at hand.
+void recordSucroseDensity(
+    Working& working, const Symbol& density, const Symbol& sucrose, const Symbol& water, const Symbol& temperature);
 
 }  // namespace firn

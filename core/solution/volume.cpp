@@ -21,41 +21,34 @@ double apparentVolume_mL_g(double massFraction, GramsPerMillilitre solution, Gra
 constexpr double weakest = 1e-4;
 constexpr double strongestSucrose = 0.84;
 
-Symbol waterDensitySymbol(GramsPerMillilitre density)
-{
-    return {"ρ", "w", density.value, "g/mL", phrase("density of water at this temperature"), {}, 5};
-}
-
-Symbol temperatureSymbol(Celsius temperature) { return {"t", "", temperature.value, "°C", phrase("temperature")}; }
-
+/// A solution of one solute, whose density the source gives.
 struct PureSolution {
     std::string solute;
-    std::string table;
+    Symbol strength;
+    double used;  // the strength within the limits of the source
+    GramsPerMillilitre density;
+    double volume_mL_g;
     Source source;
 };
 
-/// `used` is the strength within the limits of the source.
-void recordApparentVolume(Working& working, const PureSolution& solution, const Symbol& strength, double used,
-    GramsPerMillilitre density, GramsPerMillilitre water, double volume_mL_g, Celsius temperature)
+/// The density, then the volume that a gram takes. The density of water stands before.
+void recordApparentVolume(Working& working, const PureSolution& solution, Celsius temperature)
 {
-    Symbol within = strength;
-    if (used != strength.value) {
-        within = {strength.name, "used", used, "", phrase("the same within the limits of the source"), {}, 5};
-        working.found(within, used, solution.source).range =
+    Symbol within = solution.strength;
+    if (solution.used != within.value) {
+        within = {within.name, "used", solution.used, "", phrase("the same within the limits of the source"), {}, 5};
+        working.found(within, solution.used, solution.source).range =
             phrase("Strengths below {0} count as that, and sugars beyond {1}.", Figure{weakest, 4}, Figure{strongestSucrose, 2});
     }
     const std::string& name = solution.solute;
-    const Symbol rho{"ρ", name, density.value, "g/mL", phrase("density of a {0} solution of that strength", name), {}, 5};
-    const Symbol rhoWater = waterDensitySymbol(water);
-    working.found(rhoWater, function("ICUMSA", {0.0, temperatureSymbol(temperature)}), Source::SugarDensity);
-    // Away from 20 °C the source prints four polynomials more.
-    if (solution.source == Source::SugarDensity && temperature.value == 20.0)
-        working.found(rho, sucroseSolutionDensityAt20(within, rhoWater), solution.source);
+    const Symbol rho{"ρ", name, solution.density.value, "g/mL", phrase("density of a {0} solution of that strength", name), {}, 5};
+    const Symbol water = waterDensitySymbol(temperature), t = temperatureSymbol(temperature);
+    if (solution.source == Source::SugarDensity)
+        recordSucroseDensity(working, rho, within, water, t);
     else
-        working.found(rho, function(solution.table, {within, temperatureSymbol(temperature)}), solution.source).method =
-            phrase("A polynomial of the strength and the temperature, as the source prints it.");
-    working.found({"v", name, volume_mL_g, "mL/g", phrase("volume that a gram of {0} takes in it", name), {}, 4},
-        (1.0 / Formula(rho) - (1.0 - Formula(within)) / rhoWater) / within, Source::Definition);
+        recordEthanolDensity(working, rho, within, t);
+    working.found({"v", name, solution.volume_mL_g, "mL/g", phrase("volume that a gram of {0} takes in it", name), {}, 4},
+        (1.0 / Formula(rho) - (1.0 - Formula(within)) / water) / within, Source::Definition);
 }
 
 double sucroseVolume_mL_g(MassFraction strength, Celsius temperature, Working* working = nullptr)
@@ -65,8 +58,8 @@ double sucroseVolume_mL_g(MassFraction strength, Celsius temperature, Working* w
     const GramsPerMillilitre water = waterDensity(temperature);
     const double volume_mL_g = apparentVolume_mL_g(w, solution, water);
     if (working) [[unlikely]]
-        recordApparentVolume(*working, {"sucrose", "ICUMSA", Source::SugarDensity}, solidsStrengthSymbol({strength, {}}), w,
-            solution, water, volume_mL_g, temperature);
+        recordApparentVolume(*working,
+            {"sucrose", solidsStrengthSymbol({strength, {}}), w, solution, volume_mL_g, Source::SugarDensity}, temperature);
     return volume_mL_g;
 }
 
@@ -77,8 +70,8 @@ double ethanolVolume_mL_g(MassFraction strength, Celsius temperature, Working* w
     const GramsPerMillilitre water = waterDensity(temperature);
     const double volume_mL_g = apparentVolume_mL_g(p, solution, water);
     if (working) [[unlikely]]
-        recordApparentVolume(*working, {"ethanol", "OIML", Source::EthanolDensity}, ethanolStrengthSymbol({{}, strength}), p,
-            solution, water, volume_mL_g, temperature);
+        recordApparentVolume(*working,
+            {"ethanol", ethanolStrengthSymbol({{}, strength}), p, solution, volume_mL_g, Source::EthanolDensity}, temperature);
     return volume_mL_g;
 }
 
@@ -116,13 +109,13 @@ public:
     {
     }
 
-    void addWater(GramsPerMillilitre density)
+    void addWater(Celsius temperature)
     {
         const double water_g = m_mix[Constituent::Water].value;
-        m_volume_mL += water_g / density.value;
+        m_volume_mL += water_g / waterDensity(temperature).value;
         if (m_working && water_g > 0.0) [[unlikely]]
-            m_terms.push_back(
-                {partOf(Constituent::Water).label, massOf(Constituent::Water, m_mix, *m_working) / waterDensitySymbol(density)});
+            m_terms.push_back({partOf(Constituent::Water).label,
+                massOf(Constituent::Water, m_mix, *m_working) / waterDensitySymbol(temperature)});
     }
 
     void add(Constituent c, double volume_mL_g)
@@ -168,13 +161,15 @@ Strength strengthOf(const Mix& mix, Working* working)
 Millilitres liquidVolumeOf(const Mix& mix, Celsius temperature, Working* working)
 {
     const Strength strength = strengthOf(mix, working);
+    if (working) [[unlikely]]
+        recordWaterDensity(*working, waterDensitySymbol(temperature), temperatureSymbol(temperature));
     const bool hasSolids = strength.dissolvedSolids.value > 0.0;
     // Other solids expand with warmth as sucrose does at the same strength.
     const double ofSucrose_mL_g = sucroseVolume_mL_g(strength.dissolvedSolids, temperature, hasSolids ? working : nullptr);
     const double expansion_mL_g =
         temperature == Celsius{20.0} ? 0.0 : ofSucrose_mL_g - sucroseVolume_mL_g(strength.dissolvedSolids, {20.0});
     VolumeSum sum(mix, working);
-    sum.addWater(waterDensity(temperature));
+    sum.addWater(temperature);
     for (const DissolvedSolid& solid : dissolvedSolids()) {
         if (mix[solid.constituent].value > 0.0)
             sum.add(solid.constituent,

@@ -31,6 +31,9 @@ Symbol freeWaterSymbol(Grams freeWater);
 Symbol constantSymbol(const LnActivity& activity);
 Symbol perKelvinSymbol(const LnActivity& activity);
 
+/// A + B/T at a temperature in °C.
+Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature);
+
 /// The solutes of a mix, ready to be evaluated at any amount of liquid water.
 class Liquid {
 public:

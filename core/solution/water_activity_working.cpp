@@ -96,6 +96,11 @@ Symbol perKelvinSymbol(const LnActivity& activity)
         phrase("how much more it holds back the water in the cold (its part of ln a_w, times the temperature in kelvin)")};
 }
 
+Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature)
+{
+    return constantSymbol(activity) + perKelvinSymbol(activity) / (Formula(temperature) + 273.15);
+}
+
 Symbol sugarsConstantSymbol(const LnActivity& activity)
 {
     return {"A", "sugars", activity.constant, "",

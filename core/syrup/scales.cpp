@@ -1,6 +1,7 @@
 #include "syrup/scales.h"
 
-#include "readings/readings.h"
+#include "mix/symbols.h"
+#include "readings/hydrometer.h"
 #include "solution/sucrose.h"
 #include "syrup/syrup.h"
 
@@ -30,36 +31,88 @@ constexpr std::array scales{
         "a cup of sugar 200 g, USDA SR28, NDB 19335; packing moves it by a tenth (judgement)"},
 };
 
-Readings readingsOf(MassFraction sucrose)
-{
-    Mix solution;
-    solution.amounts[Constituent::Sucrose] = {sucrose.value};
-    solution.amounts[Constituent::Water] = {1.0 - sucrose.value};
-    return *readings(solution, {20.0});
-}
+constexpr Celsius room{20.0};
+constexpr double litre_mL = 1000.0;
 
 double shownOn(SyrupScale scale, MassFraction sucrose)
 {
     const double w = sucrose.value;
     const double perGramOfWater = w / (1.0 - w);
-    constexpr double litre_mL = 1000.0;
+    const GramsPerMillilitre density = sucroseSolutionDensity(sucrose, room);
     switch (scale) {
     case SyrupScale::Brix:
         return percent(sucrose);
     case SyrupScale::SpecificGravity:
-        return readingsOf(sucrose).specificGravity_20_20;
+        return specificGravityInAir(density);
     case SyrupScale::Baume:
-        return readingsOf(sucrose).baume;
+        return baumeOf(density);
     case SyrupScale::GramsPerLitre:
-        return litre_mL * w * sucroseSolutionDensity(sucrose, {20.0}).value;
+        return litre_mL * w * density.value;
     case SyrupScale::GramsPerLitreOfWater:
-        return litre_mL * waterDensity({20.0}).value * perGramOfWater;
+        return litre_mL * waterDensity(room).value * perGramOfWater;
     case SyrupScale::PartsByMass:
         return perGramOfWater;
     case SyrupScale::PartsByVolume:
-        return perGramOfWater * (waterDensity({20.0}) / heapOfSugar);
+        return perGramOfWater * (waterDensity(room) / heapOfSugar);
     }
     return 0.0;
+}
+
+bool isOfDensity(SyrupScale scale)
+{
+    return scale == SyrupScale::SpecificGravity || scale == SyrupScale::Baume || scale == SyrupScale::GramsPerLitre;
+}
+
+bool isByVolumeOfWater(SyrupScale scale) { return scale == SyrupScale::GramsPerLitreOfWater || scale == SyrupScale::PartsByVolume; }
+
+void record(Working& working, SyrupScale scale, MassFraction sucrose, double shown)
+{
+    const Symbol w{"w", "", sucrose.value, "", phrase("sugar in a gram of syrup")};
+    const Symbol water = waterDensitySymbol(room), t = temperatureSymbol(room);
+    const Symbol density{"ρ", "", sucroseSolutionDensity(sucrose, room).value, "g/mL", phrase("density of the syrup"), {}, 5};
+    const Symbol ratio{"r", "", sucrose.value / (1.0 - sucrose.value), "", phrase("grams of sugar to one gram of water")};
+    if (isOfDensity(scale) || isByVolumeOfWater(scale))
+        recordWaterDensity(working, water, t);
+    if (isOfDensity(scale))
+        recordSucroseDensity(working, density, w, water, t);
+    if (isByVolumeOfWater(scale))
+        working.found(ratio, w / (1.0 - Formula(w)), Source::Definition);
+    const SyrupScaleFacts& facts = factsOf(scale);
+    const auto found = [&](const char* name, Formula right, Source source) -> WorkingStep& {
+        Symbol result{name, "", shown, std::string(facts.unit), phrase("the syrup on the scale “{0}”", std::string(facts.name))};
+        if (scale == SyrupScale::SpecificGravity)
+            result.decimals = facts.decimals;
+        return working.found(std::move(result), std::move(right), source);
+    };
+    switch (scale) {
+    case SyrupScale::Brix:
+        found("B", 100.0 * w, Source::Definition);
+        return;
+    case SyrupScale::SpecificGravity: {
+        const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
+        found("SG", (density - Formula(air)) / (water - Formula(air)), Source::SpecificGravity);
+        return;
+    }
+    case SyrupScale::Baume:
+        found("Bé", baumeModulus * (1.0 - water / density), Source::Baume);
+        return;
+    case SyrupScale::GramsPerLitre:
+        found("c", litre_mL * w * density, Source::Definition);
+        return;
+    case SyrupScale::GramsPerLitreOfWater:
+        found("c", litre_mL * water * ratio, Source::Definition);
+        return;
+    case SyrupScale::PartsByMass:
+        found("r", w / (1.0 - Formula(w)), Source::Definition);
+        return;
+    case SyrupScale::PartsByVolume: {
+        const Symbol heap{"ρ", "heap", heapOfSugar.value, "g/mL", phrase("density of granulated sugar in a cup")};
+        WorkingStep& step = found("n", ratio * (water / heap), Source::KitchenUnits);
+        step.origin = phrase("a cup of sugar 200 g, USDA SR28, NDB 19335");
+        step.uncertainty = phrase("Packing moves it by a tenth (judgement).");
+        return;
+    }
+    }
 }
 
 }  // namespace
@@ -68,13 +121,16 @@ std::span<const SyrupScaleFacts> allSyrupScales() { return scales; }
 
 const SyrupScaleFacts& factsOf(SyrupScale scale) { return scales[static_cast<std::size_t>(scale)]; }
 
-Result<double> valueOn(SyrupScale scale, MassFraction sucrose)
+Result<double> valueOn(SyrupScale scale, MassFraction sucrose, Working* working)
 {
     const SyrupScaleFacts& facts = factsOf(scale);
     if (!(sucrose.value >= 0.0 && sucrose <= facts.strongest))
         return failure(phrase("“{0}” is known from 0 to {1} % sugar by mass, not at {2} %.", std::string(facts.name),
             Figure{percent(facts.strongest), 0}, Figure{percent(sucrose), 1}));
-    return shownOn(scale, sucrose);
+    const double shown = shownOn(scale, sucrose);
+    if (working)
+        record(*working, scale, sucrose, shown);
+    return shown;
 }
 
 Result<MassFraction> strengthFrom(SyrupScale scale, double value)

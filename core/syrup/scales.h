@@ -1,6 +1,7 @@
 // The scales on which people give the strength of a sugar syrup, from one to another through the share of sucrose by mass.
 #pragma once
 
+#include "derivation/working.h"
 #include "units/quantity.h"
 #include "units/sentence.h"
 
@@ -32,7 +33,7 @@ std::span<const SyrupScaleFacts> allSyrupScales();
 const SyrupScaleFacts& factsOf(SyrupScale scale);
 
 /// Fails beyond the scale's range.
-Result<double> valueOn(SyrupScale scale, MassFraction sucrose);
+Result<double> valueOn(SyrupScale scale, MassFraction sucrose, Working* working = nullptr);
 
 /// The share of sucrose of which the scale shows this. The inverse of valueOn to 1e-12. Fails outside the scale's range.
 Result<MassFraction> strengthFrom(SyrupScale scale, double value);

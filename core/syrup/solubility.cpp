@@ -36,6 +36,7 @@ constexpr std::array fructose{Point{20, 78.9}, Point{30, 81.5}, Point{40, 84.3},
 // CRC Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds, from memory.
 constexpr std::array salt{Point{0, 26.3}, Point{20, 26.4}, Point{40, 26.7}, Point{60, 27.0}, Point{80, 27.5}, Point{100, 28.1}};
 
+/// Monotone cubic between the points, as their sources print no formula.
 double between(std::span<const Point> points, double temperature_c)
 {
     std::vector<double> temperatures;
@@ -47,12 +48,13 @@ double between(std::span<const Point> points, double temperature_c)
     return boost::math::interpolators::pchip<std::vector<double>>(std::move(temperatures), std::move(percents))(temperature_c);
 }
 
-// Z. Bubnik and P. Kadlec, in M. Mathlouthi and P. Reiser, Sucrose (1995), 0 to 100 °C.
-double sucrosePercent(double t) { return 64.447 + t * (0.08222 + t * (1.6169e-3 + t * (-1.558e-6 - t * 4.63e-8))); }
+// Z. Bubnik and P. Kadlec, in M. Mathlouthi and P. Reiser, Sucrose (1995), 0 to 100 °C: of 1, t, t^2, …
+constexpr std::array sucrose{64.447, 0.08222, 1.6169e-3, -1.558e-6, -4.63e-8};
 
+/// The points of a table, or, where there are none, the polynomial of sucrose.
 struct SoluteFacts {
     Constituent constituent;
-    double (*percentAt)(double temperature_c);
+    std::span<const Point> points;
     double coldest_c, warmest_c;
     double uncertainty_percent;
     double crystalWater_gPerGram;  // water bound over anhydrous, by molar masses
@@ -65,17 +67,26 @@ constexpr double never_c = -300.0;
 
 constexpr std::array solutes{
     // The handbook's table, after Herzfeld, is up to 0.5 higher from 20 to 35 °C.
-    SoluteFacts{Constituent::Sucrose, sucrosePercent, 0.0, 100.0, 0.5, 0.0, never_c, "sucrose", "Bubnik and Kadlec 1995"},
-    SoluteFacts{Constituent::Glucose, [](double t) { return between(glucose, t); }, 20.0, 90.0, 2.5, 18.015 / 180.156, 50.0,
-        "glucose", "Jackson and Silsbee 1922, from memory"},
-    SoluteFacts{Constituent::Fructose, [](double t) { return between(fructose, t); }, 20.0, 50.0, 1.0, 0.0, never_c, "fructose",
+    SoluteFacts{Constituent::Sucrose, {}, 0.0, 100.0, 0.5, 0.0, never_c, "sucrose", "Bubnik and Kadlec 1995"},
+    SoluteFacts{
+        Constituent::Glucose, glucose, 20.0, 90.0, 2.5, 18.015 / 180.156, 50.0, "glucose", "Jackson and Silsbee 1922, from memory"},
+    SoluteFacts{Constituent::Fructose, fructose, 20.0, 50.0, 1.0, 0.0, never_c, "fructose",
         "Jackson, Silsbee and Proffitt 1926, from memory"},
     // Hydrate below 93.5 °C: from memory.
-    SoluteFacts{Constituent::Lactose, [](double t) { return between(lactose, t); }, 0.0, 89.0, 0.5, 18.015 / 342.297, 93.5,
-        "lactose", "Hudson, in B. Lowe, Experimental Cookery"},
-    SoluteFacts{Constituent::Salt, [](double t) { return between(salt, t); }, 0.0, 100.0, 0.2, 0.0, never_c, "salt",
-        "CRC Handbook, from memory"},
+    SoluteFacts{Constituent::Lactose, lactose, 0.0, 89.0, 0.5, 18.015 / 342.297, 93.5, "lactose",
+        "Hudson, in B. Lowe, Experimental Cookery"},
+    SoluteFacts{Constituent::Salt, salt, 0.0, 100.0, 0.2, 0.0, never_c, "salt", "CRC Handbook, from memory"},
 };
+
+double percentAt(const SoluteFacts& facts, double temperature_c)
+{
+    if (!facts.points.empty())
+        return between(facts.points, temperature_c);
+    double sum = 0.0;
+    for (std::size_t i = sucrose.size(); i-- > 0;)
+        sum = sum * temperature_c + sucrose[i];
+    return sum;
+}
 
 Figure degrees(Celsius t) { return {t.value, t.value == std::round(t.value) ? 0 : 1}; }
 Figure grams(Grams mass) { return {mass.value, mass.value < 10.0 ? 1 : 0}; }
@@ -117,6 +128,64 @@ std::optional<Sentence> warningOf(const Dissolving& result, std::string_view nam
     return std::nullopt;
 }
 
+Symbol shareSymbol(const Solubility& solubility, Celsius temperature)
+{
+    return {"w", "sat", percent(solubility.share), "%", phrase("the saturated solution at {0} °C, by mass", degrees(temperature))};
+}
+
+void recordShare(Working& working, const SoluteFacts& facts, const Solubility& solubility, Celsius temperature)
+{
+    const Symbol t{"t", "", temperature.value, "°C", phrase("temperature")}, share = shareSymbol(solubility, temperature);
+    const bool isTable = !facts.points.empty();
+    WorkingStep& step = working.found(
+        share, isTable ? function("table", {t}) : polynomial({sucrose.begin(), sucrose.end()}, t), Source::Solubility);
+    if (isTable) {
+        const auto after = std::ranges::upper_bound(
+            facts.points.begin() + 1, facts.points.end() - 1, temperature.value, {}, &Point::temperature_c);
+        const Point before = *(after - 1);
+        step.method = phrase("Interpolated by a monotone cubic between {0} % at {1} °C and {2} % at {3} °C.",
+            Figure{before.percent, 1}, Figure{before.temperature_c, 0}, Figure{after->percent, 1}, Figure{after->temperature_c, 0});
+    }
+    step.origin = phrase("{0}, alone in its water: {1}", std::string(facts.name), std::string(facts.source));
+    step.range = phrase("From {0} to {1} °C.", Figure{facts.coldest_c, 0}, Figure{facts.warmest_c, 0});
+    step.uncertainty = phrase("{0} % either way.", Figure{facts.uncertainty_percent, 1});
+}
+
+/// How much the water holds, how far that is used up, and what is solid.
+void recordSaturation(
+    Working& working, const Solubility& solubility, Celsius temperature, Grams amount, Grams water, const Saturation& found)
+{
+    const Symbol share = shareSymbol(solubility, temperature);
+    const Symbol there{"m", "", amount.value, "g", phrase("what is stirred in")},
+        inWater{"m", "w", water.value, "g", phrase("water")};
+    const Symbol held{
+        "m", "held", solubility.g_perGramWater * water.value, "g", phrase("what the water holds at {0} °C", degrees(temperature))};
+    const Symbol ratio{"r", "", found.ratio, "", phrase("what there is against what the water holds: above 1 some of it is solid")};
+    working.found(held, inWater * (share / (100.0 - Formula(share))), Source::Definition);
+    working.found(ratio, there / held, Source::Definition);
+    if (found.solid.value <= 0.0)
+        return;
+    const double h = solubility.crystalWater_gPerGram;
+    const Symbol dry{"m", "crystals", amount.value - found.dissolved.value, "g", phrase("what crystallises, without its water")};
+    const Symbol solid{
+        "m", "solid", found.solid.value, "g", phrase("crystals at {0} °C, with the water that they bind", degrees(temperature))};
+    const Formula bound = Symbol{"h", "", h, "", phrase("water that a gram of crystals binds")};
+    Formula excess = there - Formula(held);
+    if (h > 0.0)
+        excess = std::move(excess) / (1.0 - held / inWater * bound);
+    working.found(dry, function("min", {there, std::move(excess)}), Source::Definition);
+    working.found(solid, h > 0.0 ? dry + function("min", {inWater, dry * bound}) : Formula(dry), Source::Definition);
+}
+
+void recordWater(Working& working, const Solubility& solubility, Celsius temperature, Grams amount, Grams water, Grams toAdd)
+{
+    const Symbol share = shareSymbol(solubility, temperature);
+    const Symbol there{"m", "", amount.value, "g", phrase("what is stirred in")},
+        inWater{"m", "w", water.value, "g", phrase("water")};
+    working.found({"m", "add", toAdd.value, "g", phrase("water to add so that all of it stays dissolved")},
+        there * ((100.0 - Formula(share)) / share) - inWater, Source::Definition);
+}
+
 Sentence limitOf(const SoluteFacts& facts)
 {
     if (facts.constituent == Constituent::Lactose)
@@ -129,7 +198,7 @@ Sentence limitOf(const SoluteFacts& facts)
 
 }  // namespace
 
-Result<Solubility> solubilityOf(Constituent solute, Celsius temperature)
+Result<Solubility> solubilityOf(Constituent solute, Celsius temperature, Working* working)
 {
     const SoluteFacts* facts = factsOf(solute);
     if (!facts)
@@ -139,15 +208,17 @@ Result<Solubility> solubilityOf(Constituent solute, Celsius temperature)
         return failure(phrase("How well {0} dissolves is known from {1} to {2} °C, not at {3} °C.", std::string(facts->name),
             Figure{facts->coldest_c, 0}, Figure{facts->warmest_c, 0}, degrees(temperature)));
     Solubility result;
-    result.share = fromPercent(facts->percentAt(temperature.value));
+    result.share = fromPercent(percentAt(*facts, temperature.value));
     result.uncertainty = fromPercent(facts->uncertainty_percent);
     result.g_perGramWater = result.share.value / (1.0 - result.share.value);
     result.crystalWater_gPerGram = temperature.value < facts->warmestHydrate_c ? facts->crystalWater_gPerGram : 0.0;
     result.source = facts->source;
+    if (working)
+        recordShare(*working, *facts, result, temperature);
     return result;
 }
 
-Result<Dissolving> dissolve(Constituent solute, Grams amount, Grams water, Celsius warm, Celsius cooledTo)
+Result<Dissolving> dissolve(Constituent solute, Grams amount, Grams water, Celsius warm, Celsius cooledTo, Working* working)
 {
     const auto hot = solubilityOf(solute, warm);
     if (!hot)
@@ -164,6 +235,15 @@ Result<Dissolving> dissolve(Constituent solute, Grams amount, Grams water, Celsi
     const SoluteFacts& facts = *factsOf(solute);
     result.warning = warningOf(result, facts.name, cooledTo);
     result.limit = limitOf(facts);
+    if (working) {
+        const bool isSolidWhenWarm = result.warm.solid.value > 0.0;
+        const Solubility& decisive = isSolidWhenWarm ? *hot : *cold;
+        const Celsius temperature = isSolidWhenWarm ? warm : cooledTo;
+        recordShare(*working, facts, decisive, temperature);
+        recordSaturation(*working, decisive, temperature, amount, water, isSolidWhenWarm ? result.warm : result.cooled);
+        if (!isSolidWhenWarm && result.waterForCooled.value > 0.0)
+            recordWater(*working, decisive, temperature, amount, water, result.waterForCooled);
+    }
     return result;
 }
 

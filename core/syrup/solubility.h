@@ -4,6 +4,7 @@
 // clean syrup may stay supersaturated for days: the figures say what can crystallise, not that it will.
 #pragma once
 
+#include "derivation/working.h"
 #include "ingredients/composition.h"
 #include "units/sentence.h"
 
@@ -21,7 +22,8 @@ struct Solubility {
 };
 
 /// For sucrose (0 to 100 °C), glucose (20 to 90), fructose (20 to 50), lactose (0 to 89) and salt (0 to 100). Fails for others and beyond.
-Result<Solubility> solubilityOf(Constituent solute, Celsius temperature);
+/// `working`, if given, takes the share of the saturated solution.
+Result<Solubility> solubilityOf(Constituent solute, Celsius temperature, Working* working = nullptr);
 
 /// What of a solute is in its water at one temperature.
 struct Saturation {
@@ -39,6 +41,8 @@ struct Dissolving {
 };
 
 /// Some of a solute stirred into water at one temperature, then cooled (or warmed) to another. Fails as solubilityOf does, and without water or solute.
-Result<Dissolving> dissolve(Constituent solute, Grams amount, Grams water, Celsius warm, Celsius cooledTo);
+/// `working`, if given, takes what stays solid when warm, if anything does; else what is solid when cooled and the water that would dissolve it.
+Result<Dissolving> dissolve(
+    Constituent solute, Grams amount, Grams water, Celsius warm, Celsius cooledTo, Working* working = nullptr);
 
 }  // namespace firn

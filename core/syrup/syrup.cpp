@@ -38,12 +38,12 @@ void recordSyrup(Working& working, MassFraction strength, Millilitres volume, Ce
 {
     const Symbol w{"w", "", percent(strength), "%", phrase("strength that is wanted")};
     const Symbol at{"t", "", measuredAt.value, "°C", phrase("temperature at which the volume is measured")};
-    const Symbol water{"ρ", "w", waterDensity(measuredAt).value, "g/mL", phrase("density of water at that temperature"), {}, 5};
+    const Symbol water = waterDensitySymbol(measuredAt);
     const Symbol share{"w", "sugar", strength.value, "", phrase("sugar in a gram of syrup")};
     const Symbol density{"ρ", "", made.density.value, "g/mL", phrase("density of the syrup"), {}, 4};
     working.found(share, w / Formula(100.0), Source::Definition);
-    working.found(density, measuredAt.value == 20.0 ? sucroseSolutionDensityAt20(share, water) : function("ICUMSA", {share, at}),
-        Source::SugarDensity);
+    recordWaterDensity(working, water, at);
+    recordSucroseDensity(working, density, share, water, at);
     const Symbol all{"V", "", volume.value, "mL", phrase("volume that shall be made")};
     working.found({"m", "sugar", made.sugar.value, "g", phrase("sugar to weigh")}, all * density * share, Source::Definition);
 }

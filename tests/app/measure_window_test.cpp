@@ -53,6 +53,22 @@ protected:
         delete window;
         open();
     }
+    /// What the derivation of the measured sugars comes to; -1 where it does not open.
+    double openedSugars()
+    {
+        double value = -1.0;
+        const auto once = QObject::connect(
+            window, &MeasureWindow::derivationWanted, window, [&](const QString& figure, const Workings& workings) {
+                if (const Working* working = workings.find(figure.toStdString()))
+                    value = working->steps().back().result.value;
+            });
+        for (FigureButton* button : window->findChildren<FigureButton*>()) {
+            if (button->isVisible() && button->figure() == "measured.sugars_percent")
+                QTest::mouseClick(button, Qt::LeftButton);
+        }
+        QObject::disconnect(once);
+        return value;
+    }
     void lay(const std::string& lines) { document.startWith(recipeFromText(lines).value()); }
 
     template <class Widget>
@@ -167,6 +183,14 @@ TEST_F(Measure, WhatWasFoundAndWhatToAddOpenToTheirDerivation)
     EXPECT_EQ(find<QPushButton>("addChoice").text(), "&Add " + gramsText({lastValue()}));
 }
 
+TEST_F(Measure, ABoilingPointOpensToItsDerivation)
+{
+    lay("500 g water\n500 g sugar");
+    choose("instrument", "thermometer at the boil");
+    write("boilingReading", "102,0");
+    EXPECT_EQ(QString::number(openedSugars(), 'f', 0), found().section(u' ', 0, 0));
+}
+
 TEST_F(Measure, AHydrometerSaysItToo)
 {
     choose("instrument", "hydrometer");
@@ -198,6 +222,7 @@ TEST_F(Measure, AnEggSaysARange)
     choose("eggAge", "of unknown age");
     const auto range = text("explanation");
     EXPECT_TRUE(range.startsWith("An egg says no more than between ")) << range.toStdString();
+    EXPECT_EQ(QString::number(openedSugars(), 'f', 0), found().section(u' ', 0, 0));
     EXPECT_GT(foundBand(), 2.0);
     write("target", "40");
     EXPECT_GT(amount(1), 0.0);

@@ -1,8 +1,10 @@
 #include "bench.h"
 
 #include "document/edits.h"
+#include "gauges/figure_button.h"
 #include "gauges/gauge.h"
 #include "gauges/marked_lines.h"
+#include "syrup/scales.h"
 #include "syrups/syrups_window.h"
 
 #include "gauges/wording.h"
@@ -105,9 +107,38 @@ TEST_F(Syrups, AnswersOpenToTheirDerivation)
     EXPECT_TRUE(answer().contains(plain(gramsText({open()}))));
     choose("Dilute");
     EXPECT_TRUE(answer().contains(plain(gramsText({open()}))));
-    opened = -1.0;
+    choose("Dissolve");
+    write("solute", "900");
+    write("water", "300");
+    write("warm", "60");
+    EXPECT_TRUE(answer().startsWith(plain(gramsText({open()})))) << answer().toStdString();
+}
+
+TEST_F(Syrups, EveryFigureOfAListOpensToItsDerivation)
+{
+    QString key;
+    double opened = -1.0;
+    QObject::connect(&window, &SyrupsWindow::derivationWanted, &window, [&](const QString& figure, const Workings& workings) {
+        key = figure;
+        opened = workings.find(figure.toStdString())->steps().back().result.value;
+    });
+    const auto openAll = [&](const auto& decimalsOf) {
+        int row = 0;
+        for (FigureButton* button : window.findChildren<FigureButton*>()) {
+            if (!button->isVisible() || !button->figure().startsWith("syrup.figures"))
+                continue;
+            QTest::mouseClick(button, Qt::LeftButton);
+            EXPECT_EQ(key, QStringLiteral("syrup.figures[%1]").arg(row));
+            EXPECT_TRUE(figureAt(row).startsWith(plain(firn::app::figure(opened, decimalsOf(row)))))
+                << figureAt(row).toStdString() << opened;
+            ++row;
+        }
+        return row;
+    };
+    choose("Dissolve");
+    EXPECT_EQ(openAll([](int) { return 1; }), 2);
     choose("Convert");
-    EXPECT_EQ(open(), -1.0);
+    EXPECT_EQ(openAll([](int row) { return allSyrupScales()[std::size_t(row)].decimals; }), int(allSyrupScales().size()));
 }
 
 TEST_F(Syrups, MixRefusesBesideTheFieldThatIsToBlame)

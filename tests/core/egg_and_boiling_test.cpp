@@ -60,8 +60,7 @@ TEST(SugarByEgg, RangeOfAnUnknownEggIsWide)
     ASSERT_TRUE(widest.has_value());
     EXPECT_NEAR(percent(widest->most), 84.0, 1e-6);
     EXPECT_LT(percent(widest->likely), 84.0);
-    const auto estimates = asEstimates(*range);
-    EXPECT_NEAR(estimates.front().sugar_sd.value, (range->most - range->least).value / 2.0, 1e-12);
+    EXPECT_NEAR(asEstimate(*range).sugar_sd.value, (range->most - range->least).value / 2.0, 1e-12);
 }
 
 TEST(SugarByEgg, WhatCannotBeIsSaid)
