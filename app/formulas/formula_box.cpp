@@ -10,7 +10,7 @@ namespace {
 
 // Proportions in ems, by eye after printed textbooks.
 constexpr double stroke_em = 0.055;
-constexpr double fractionGap_em = 0.16;
+constexpr double fractionGap_em = 0.22;
 constexpr double barOverhang_em = 0.12;
 constexpr double scriptGap_em = 0.06;
 constexpr double scriptDrop_em = 0.18;
