@@ -163,7 +163,7 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
         Working& working = workings.of(part.figure, home);
         WorkingStep& step = working.found(withoutFigure(massOf(part, prepared.weighedOut, working)),
             series("i", generalRow * Formula(generalContent), std::move(terms)), Source::Catalogue);
-        step.origin = phrase("Rows that hold none are left out.");
+        step.origin = phrase("rows that hold none are left out");
     }
     recordSpread(workings.of(std::string(figureOfSpread), home), prepared, recipe.components[component], massOfRow);
 }

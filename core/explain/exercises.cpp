@@ -107,7 +107,7 @@ void askSucroseToReach(Exercises& exercises, const ExplainedAnalysis& explained,
     const Symbol sucrose{"m", "added", sucrose_g, "g", phrase("sucrose to add")};
     Working working;
     working.found(sucrose, mass * (wanted - Formula(now)) / (100.0 - Formula(wanted)), Source::Definition).origin =
-        phrase("The sugar adds to the sugars and to the mix: (m w + 100 x) / (m + x) = the share that is wanted.");
+        phrase("the sugar adds to the sugars and to the mix: (m w + 100 x) / (m + x) = the share that is wanted");
     add(exercises, ExerciseKind::SucroseToReach,
         phrase("{0} g of the mix hold {1} % sugars by mass. How much sucrose takes it to {2} %?", grams(mass.value),
             Figure{now_percent, 1}, Figure{wanted_percent, 0}),

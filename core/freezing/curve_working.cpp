@@ -47,14 +47,14 @@ void recordTemperature(Workings& workings, const FreezingCurve& curve, std::size
     const double t_c = curve.steps[step].temperature.value;
     const Symbol result{"t", "", t_c, "°C", phrase("temperature of the curve"), keyOfStep(step, "temperature_c")};
     if (step > 0)
-        working.found(result, t_c, Source::FreezingCurve).origin = phrase("The curve has a point at every half degree.");
+        working.found(result, t_c, Source::FreezingCurve).origin = phrase("the curve has a point at every half degree");
     else
         working
             .found(result,
                 Symbol{"T", "f", curve.freezingPoint->temperature.value, "°C", phrase("freezing point"),
                     working.keyOf("freezing_point_c")},
                 Source::FreezingCurve)
-            .origin = phrase("The curve begins at the freezing point.");
+            .origin = phrase("the curve begins at the freezing point");
 }
 
 void recordConcentration(
@@ -161,7 +161,7 @@ void recordIceBetween(Working& working, const FreezingCurve& curve, std::size_t 
     const Symbol x1 = iceOfStep(curve, colder - 1, "1", working);
     const Symbol result = iceSymbol(ice);
     if (temperature == curve.steps[colder - 1].temperature) {
-        working.found(result, x1, Source::FreezingCurve).origin = phrase("The curve has a point at this temperature.");
+        working.found(result, x1, Source::FreezingCurve).origin = phrase("the curve has a point at this temperature");
         return;
     }
     const Symbol x2 = iceOfStep(curve, colder, "2", working);
