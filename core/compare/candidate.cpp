@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <ranges>
 
 namespace firn {
 
@@ -16,10 +17,10 @@ std::optional<std::string> versionOf(const Tasting& tasting, const Recipe& recip
 {
     if (tasting.code.empty() || !tasting.version.empty())
         return tasting.version;
-    for (auto sheet = recipe.blindSheets.rbegin(); sheet != recipe.blindSheets.rend(); ++sheet) {
-        const auto sample = std::ranges::find(sheet->samples, tasting.code, &CodedSample::code);
-        if (sample != sheet->samples.end())
-            return sheet->isRevealed ? std::optional(sample->version) : std::nullopt;
+    for (const BlindSheet& sheet : std::views::reverse(recipe.blindSheets)) {
+        const auto sample = std::ranges::find(sheet.samples, tasting.code, &CodedSample::code);
+        if (sample != sheet.samples.end())
+            return sheet.isRevealed ? std::optional(sample->version) : std::nullopt;
     }
     return std::nullopt;
 }

@@ -60,8 +60,7 @@ void addConditions(Sentences& sentences, const Comparison& comparison)
 
 void addWhatIsNotCounted(Sentences& sentences, const Comparison& comparison)
 {
-    for (std::size_t i = 0; i < comparison.sides.size(); ++i) {
-        const ComparedSide& side = comparison.sides[i];
+    for (const ComparedSide& side : comparison.sides) {
         if (side.analysis.mix.isEmpty()) {
             sentences.push_back(phrase("Nothing in “{0}” has a weight: there is nothing to compare with.", side.name));
             continue;

@@ -93,7 +93,7 @@ Result<Mix> broughtTo(const StrengthTarget& target, const Mix& mix)
         return measuredMix(mix, wanted->sugars);
     const double brix = std::get<BrixTarget>(target).brix;
     const auto withSugars = [&](double share) { return measuredMix(mix, {share}); };
-    const auto weakest = withSugars(0.0);
+    auto weakest = withSugars(0.0);
     if (!weakest)
         return weakest;
     constexpr double endOfScales_brix = 85.0;

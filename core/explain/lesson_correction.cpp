@@ -68,14 +68,14 @@ Symbol addWanted(LessonPage& page, const Analysis& analysis)
     if (const TradeBand* band = tradeBandOf(textureClass)) {
         const Symbol low{"w", "low", percent(band->low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
         const Symbol high{"w", "high", percent(band->high), "%", phrase("the most")};
-        const Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
+        Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
             phrase("sugars to reach: the middle of the band of the trade")};
         working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
         append(page.steps, working.steps());
         return wanted;
     }
     const double example_percent = percent(exampleAbove(analysis.shares.sugars));
-    const Symbol wanted{"w", "wanted", example_percent, "%",
+    Symbol wanted{"w", "wanted", example_percent, "%",
         phrase("sugars to reach: a little more, as an example, for the trade gives no band to {0}", kind)};
     working.found(wanted, Number{example_percent, "%", true}, Source::Definition);
     append(page.steps, working.steps());

@@ -104,11 +104,9 @@ std::vector<WorkingStep> stepsToIce(const Workings& workings)
         for (WorkingStep& step : allSteps(workings, points[i]))
             steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
                 const std::string name = textOf(symbol);
-                if (name == "x_ice")
-                    symbol.subscript = number;
-                else if (name == "m_ice")
+                if (name == "m_ice")
                     symbol.subscript += "," + number;
-                else if (name == "c" || name == "t")
+                else if (name == "x_ice" || name == "c" || name == "t")
                     symbol.subscript = number;
             }));
     }

@@ -28,7 +28,7 @@ Mix without(Mix mix, std::initializer_list<Constituent> constituents)
 
 Mix withoutMilkSalts(Mix mix)
 {
-    mix = without(std::move(mix), {Constituent::Minerals});
+    mix = without(mix, {Constituent::Minerals});
     mix.milkSolidsNotFat = {};
     return mix;
 }

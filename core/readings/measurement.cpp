@@ -94,7 +94,7 @@ Estimates solve(
         auto target = targetOf(measurement, workings ? &working : nullptr);
         if (!target)
             return failure(std::move(target.error()));
-        readings.push_back({std::move(*target), std::move(working)});
+        readings.push_back({*target, std::move(working)});
     }
     if (isPair && readings[0].target.property == Target::Property::Density)
         std::swap(readings[0], readings[1]);

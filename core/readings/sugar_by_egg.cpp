@@ -47,8 +47,7 @@ struct EggAtHand {
             return failure(target.error());
         target->value = liquid->value;
         std::vector<Workings> found;
-        const auto all =
-            solve({{std::move(*target), std::move(working)}}, {.alcohol = alcohol}, background, workings ? &found : nullptr);
+        const auto all = solve({{*target, std::move(working)}}, {.alcohol = alcohol}, background, workings ? &found : nullptr);
         if (!all)
             return failure(all.error());
         if (workings)
