@@ -80,6 +80,7 @@ void recordPressure(Working& working, const Symbol& temperature, const Symbol& s
         "θ", "", 1.0 - kelvin({temperature.value}) / critical_k, "", phrase("how far below the critical temperature"), {}, 5};
     working.found(theta, 1.0 - kelvins / critical, Source::VapourPressure);
     std::vector<Formula> terms;
+    terms.reserve(pressureTerms.size());
     for (const PressureTerm& term : pressureTerms)
         terms.push_back(term.coefficient * (term.power == 1.0 ? Formula(theta) : power(theta, term.power)));
     working.solved(saturation, ln(saturation / Formula(Number{critical_hPa, "hPa"})),

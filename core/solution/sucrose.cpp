@@ -83,7 +83,7 @@ void recordSucroseDensity(
             "τ", "", (temperature.value - 20.0) / 100.0, "", phrase("how far from 20 °C, in hundreds of kelvins"), {}, 4};
         working.found(tau, (temperature - Formula(20.0)) / 100.0, Source::SugarDensity);
         const auto part = [&](const char* number, std::span<const double> coefficients) {
-            const Symbol symbol{"c", number, withoutConstant(coefficients, sucrose.value), "",
+            Symbol symbol{"c", number, withoutConstant(coefficients, sucrose.value), "",
                 phrase("what that power of τ adds at this strength"), {}, 4};
             working.found(symbol, withoutConstant(coefficients, sucrose), Source::SugarDensity);
             return symbol;
