@@ -7,6 +7,8 @@
 
 #include <QAbstractItemView>
 #include <QComboBox>
+#include <QPushButton>
+#include <QScrollArea>
 
 namespace firn::app {
 
@@ -47,6 +49,26 @@ QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringLis
     choice->addItems(items);
     choice->setMinimumHeight(qRound(besideText(choice->font(), smallestTarget_px)));
     return choice;
+}
+
+QPushButton* buttonOf(const QString& name, const QString& text, const QString& tip)
+{
+    auto* button = new QPushButton(text);
+    button->setObjectName(name);
+    button->setToolTip(tip);
+    button->setMinimumHeight(qRound(besideText(button->font(), smallestTarget_px)));
+    button->setAutoDefault(false);
+    return button;
+}
+
+QScrollArea* scrolled(QWidget* content, Qt::ScrollBarPolicy sideways)
+{
+    auto* area = new QScrollArea;
+    area->setWidget(content);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(sideways);
+    return area;
 }
 
 InkLabel* plainLabel(const QString& name)

@@ -6,6 +6,8 @@
 
 class QAbstractItemView;
 class QComboBox;
+class QPushButton;
+class QScrollArea;
 
 namespace firn::app {
 
@@ -20,6 +22,11 @@ NumberField* fieldFor(
     const QString& name, const QString& spoken, const QString& unit, std::optional<double> usual = {}, Bounds bounds = {});
 
 QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items);
+
+QPushButton* buttonOf(const QString& name, const QString& text, const QString& tip = {});
+
+/// Scrolls where the content is larger than its place; without a frame.
+QScrollArea* scrolled(QWidget* content, Qt::ScrollBarPolicy sideways = Qt::ScrollBarAsNeeded);
 
 /// Wrapped plain text that a person may select.
 InkLabel* plainLabel(const QString& name = {});

@@ -3,6 +3,7 @@
 #include "bench/message_bar.h"
 #include "bench/questions.h"
 #include "document/built_in.h"
+#include "document/file_name.h"
 #include "document/link_edits.h"
 #include "document/notebook_place.h"
 #include "document/places.h"
@@ -261,9 +262,7 @@ QString FileActions::suggestedPath() const
     const QStringList recent = recentFiles();
     const QString folder =
         recent.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) : QFileInfo(recent.front()).path();
-    QString name = m_document.displayName();
-    name.replace(QLatin1Char('/'), QLatin1Char('-'));
-    return QDir(folder).filePath(name + QStringLiteral(".firn"));
+    return QDir(folder).filePath(fileNameFrom(m_document.displayName()) + QStringLiteral(".firn"));
 }
 
 }  // namespace firn::app

@@ -1,5 +1,6 @@
 #include "bench/main_window.h"
 
+#include "bench/fields.h"
 #include "bench/file_actions.h"
 #include "bench/icons.h"
 #include "bench/ingredient_table.h"
@@ -61,16 +62,6 @@ constexpr int steps_px = 190;             // two of them and the buttons
 const QList<int> gaugeHeights_px{100, 220, 140, 210};
 constexpr qsizetype tallestGauge = 1;  // the freezing curve, whose place the scale panel shares
 
-/// In a frame that scrolls where the panel is larger than its dock.
-QScrollArea* scrolled(QWidget* panel)
-{
-    auto* area = new QScrollArea;
-    area->setWidget(panel);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    return area;
-}
-
 /// The steps of whichever component is in view.
 StepsPanel* stepsOf(Document& document)
 {
@@ -92,7 +83,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
     , m_notebook(new NotebookPanel({m_document, pantry, *m_files, *m_messages, questions}))
-    , m_derivations(new DerivationWindow(m_document, this))
+    , m_derivations(new DerivationWindow(m_document, questions, this))
     , m_projector(new ProjectorWindow(m_document, this))
     , m_questions(questions)
 {
@@ -178,7 +169,7 @@ void MainWindow::buildPanels()
     m_versions = new VersionsPanel(m_document);
     connect(m_versions, &VersionsPanel::said, m_messages, [this](const QString& sentence) { m_messages->note(sentence); });
     connect(m_versions, &VersionsPanel::compareWanted, this,
-        [this](const QStringList& versions) { showComparing(m_document, *this, versions); });
+        [this](const QStringList& versions) { showComparing(m_document, m_questions, *this, versions); });
     m_versionsDock = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
     for (QDockWidget* dock : {steps, m_versionsDock})
         connect(dock, &QDockWidget::visibilityChanged, this, [this, dock](bool isInFront) {

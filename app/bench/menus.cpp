@@ -61,7 +61,8 @@ void MainWindow::buildTeachMenu(QMenu& menu)
     menu.addAction(m_derivations->openAction());
     menu.addAction(tr("Two &methods for the freezing point…"), QKeySequence(tr("Ctrl+Shift+T")), this,
         [this] { showMethods(m_document, *this); });
-    menu.addAction(tr("&Exercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, *this); });
+    menu.addAction(
+        tr("&Exercises…"), QKeySequence(tr("Ctrl+Shift+E")), this, [this] { showExercises(m_document, m_questions, *this); });
     menu.addAction(m_projector->openAction());
     connect(m_derivations, &DerivationWindow::sourceChosen, this, [this](Source source) { showSources(*this, source); });
 }
@@ -104,7 +105,8 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
         bringUp(*m_versionsDock);
         m_versions->askForName();
     });
-    menu.addAction(tr("Com&pare…"), QKeySequence(tr("Ctrl+Shift+D")), this, [this] { showComparing(m_document, *this); });
+    menu.addAction(
+        tr("Com&pare…"), QKeySequence(tr("Ctrl+Shift+D")), this, [this] { showComparing(m_document, m_questions, *this); });
     menu.addAction(tr("Tast&ing…"), QKeySequence(tr("Ctrl+T")), this, [this] { showTasting(m_document, m_questions, *this); });
     menu.addAction(tr("&Notebook"), QKeySequence(tr("Ctrl+L")), this, [this] {
         bringUp(*m_notebookDock);

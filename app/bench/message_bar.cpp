@@ -49,6 +49,8 @@ void MessageBar::say(const QString& sentence, const std::vector<Choice>& choices
 
 void MessageBar::note(const QString& sentence, const std::vector<Choice>& choices) { put(sentence, choices, true); }
 
+void MessageBar::tell(const QString& sentence, bool isTrouble) { put(sentence, {}, !isTrouble); }
+
 void MessageBar::put(const QString& sentence, const std::vector<Choice>& choices, bool isNote)
 {
     dismiss();

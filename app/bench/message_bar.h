@@ -28,6 +28,9 @@ public:
     /// What is good to know.
     void note(const QString& sentence, const std::vector<Choice>& choices = {});
 
+    /// How something went: says trouble, and notes the rest.
+    void tell(const QString& sentence, bool isTrouble);
+
     void dismiss();
     QString sentence() const;
 

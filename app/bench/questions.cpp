@@ -68,6 +68,7 @@ QString Questions::pageToSave(QWidget* window, const QString& suggestion)
 bool Questions::mayPrint(QWidget* window, QPrinter& printer)
 {
     QPrintDialog dialog(&printer, window);
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange);
     return dialog.exec() == QDialog::Accepted;
 }
 

@@ -1,6 +1,10 @@
 #include "bench/undo_shortcut.h"
 
+#include "bench/message_bar.h"
+
 #include <QKeyEvent>
+#include <QShortcut>
+#include <QUndoStack>
 #include <QWidget>
 
 namespace firn::app {
@@ -25,6 +29,18 @@ public:
 };
 
 }  // namespace
+
+void takeRecipesUndo(QWidget& window, QUndoStack& history, MessageBar& messages)
+{
+    const auto onKey = [&](QKeySequence::StandardKey key, void (QUndoStack::*step)()) {
+        QObject::connect(new QShortcut(key, &window), &QShortcut::activated, &window, [&history, &messages, step] {
+            messages.dismiss();
+            (history.*step)();
+        });
+    };
+    onKey(QKeySequence::Undo, &QUndoStack::undo);
+    onKey(QKeySequence::Redo, &QUndoStack::redo);
+}
 
 void leaveUndoToWindow(QWidget& field) { field.installEventFilter(new UndoLeaver(&field)); }
 

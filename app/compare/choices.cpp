@@ -60,7 +60,7 @@ bool Choices::has(const Choice& choice) const
            || (choice.kind == Choice::File && opened(choice.key));
 }
 
-std::vector<Choice> Choices::sensible(const QStringList& versions) const
+Places Choices::sensible(const QStringList& versions) const
 {
     std::vector<Choice> chosen;
     for (const QString& id : versions)
@@ -73,7 +73,9 @@ std::vector<Choice> Choices::sensible(const QStringList& versions) const
         chosen.push_back({Choice::Version, QString::fromStdString(recipe.versions.back().id)});
     if (chosen.size() < fewestCompared)
         chosen.push_back({Choice::Bench});
-    return chosen;
+    Places places;
+    std::copy_n(chosen.begin(), std::min(chosen.size(), places.size()), places.begin());
+    return places;
 }
 
 Result<Choice> Choices::open(const QString& path)
@@ -92,6 +94,16 @@ Result<Choice> Choices::open(const QString& path)
     else
         m_files.push_back({absolute, std::move(candidate)});
     return Choice{Choice::File, absolute};
+}
+
+std::vector<Candidate> Choices::candidatesOf(const Places& places) const
+{
+    std::vector<Candidate> candidates;
+    for (const Choice& choice : places)
+        if (choice.kind != Choice::Nothing)
+            if (auto candidate = candidateOf(choice))
+                candidates.push_back(std::move(*candidate));
+    return candidates;
 }
 
 Result<Candidate> Choices::candidateOf(const Choice& choice) const

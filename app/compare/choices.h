@@ -4,6 +4,7 @@
 #include "compare/candidate.h"
 
 #include <QStringList>
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -18,6 +19,9 @@ struct Choice {
     QString key = {};  // a version's id, or a file's path
     friend bool operator==(const Choice&, const Choice&) = default;
 };
+
+/// What is compared, the first one with all others. Places may be free.
+using Places = std::array<Choice, mostCompared>;
 
 /// A recipe from another file, as it was when it was opened.
 struct OpenedFile {
@@ -35,14 +39,16 @@ public:
     bool has(const Choice& choice) const;
 
     /// The versions with these ids, a single one beside the bench. Without any, the bench beside the version that it comes from.
-    std::vector<Choice> sensible(const QStringList& versions) const;
+    Places sensible(const QStringList& versions) const;
 
     /// Reads a recipe from a file, anew if it was opened before.
     Result<Choice> open(const QString& path);
 
-    Result<Candidate> candidateOf(const Choice& choice) const;
+    /// Of the places that are taken.
+    std::vector<Candidate> candidatesOf(const Places& places) const;
 
 private:
+    Result<Candidate> candidateOf(const Choice& choice) const;
     const OpenedFile* opened(const QString& path) const;
 
     const Document& m_document;

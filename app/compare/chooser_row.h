@@ -14,8 +14,6 @@ class ChooserRow : public QWidget {
     Q_OBJECT
 
 public:
-    using Places = std::array<Choice, mostCompared>;
-
     explicit ChooserRow(QWidget* parent = nullptr);
 
     /// Lays out all choices in every place.

@@ -4,25 +4,27 @@
 #include "bench/fields.h"
 #include "bench/message_bar.h"
 #include "bench/questions.h"
+#include "bench/undo_shortcut.h"
 #include "compare/attribution_view.h"
 #include "compare/chooser_row.h"
 #include "compare/compared_curves.h"
-#include "compare/comparison_document.h"
+#include "compare/comparison_handout.h"
 #include "compare/comparison_table.h"
+#include "compare/conditions_row.h"
+#include "compare/fairness_lines.h"
+#include "compare/output_row.h"
 #include "document/document.h"
 #include "document/places.h"
-#include "gauges/marked_lines.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "print/print_outlet.h"
 
 #include <QApplication>
 #include <QClipboard>
-#include <QComboBox>
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QLabel>
 #include <QMimeData>
-#include <QPushButton>
 #include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -34,17 +36,6 @@ namespace {
 
 const QString geometryKey = QStringLiteral("compare/geometry");
 constexpr QSize usualSize{1240, 680};
-constexpr double usualPortion_g = 80.0;
-constexpr int mostFairnessLines = 4;
-
-QPushButton* button(const QString& name, const QString& text, QComboBox& beside)
-{
-    auto* result = new QPushButton(text);
-    result->setObjectName(name);
-    result->setMinimumHeight(beside.minimumHeight());
-    result->setAutoDefault(false);
-    return result;
-}
 
 QString namesIn(const Comparison& comparison)
 {
@@ -56,18 +47,18 @@ QString namesIn(const Comparison& comparison)
 
 }  // namespace
 
-ComparingWindow::ComparingWindow(Document& document, QWidget* parent)
+ComparingWindow::ComparingWindow(Document& document, Questions& questions, QWidget* parent)
     : QWidget(parent, Qt::Window)
     , m_document(document)
+    , m_questions(questions)
     , m_choices(document)
     , m_messages(new MessageBar)
+    , m_outlet(new PrintOutlet(*this, document, questions))
     , m_places(new ChooserRow)
-    , m_basis(choiceOf(
-          QStringLiteral("basis"), tr("What the masses are of"), {tr("in 100 g"), tr("in the whole batch"), tr("in a portion")}))
-    , m_portion(fieldFor(QStringLiteral("portion"), tr("Mass of a portion"), tr("g"), usualPortion_g, {0.1, largestAmount}))
-    , m_serving(fieldFor(QStringLiteral("servingAll"), tr("Serving temperature for all"), tr("°C"), {}, {-60.0, 60.0}))
+    , m_conditions(new ConditionsRow)
+    , m_output(new OutputRow)
     , m_hint(plainLabel(QStringLiteral("compareHint")))
-    , m_fairness(new MarkedLines)
+    , m_fairness(new FairnessLines)
     , m_table(new ComparisonTable)
     , m_curves(new ComparedCurves)
     , m_attribution(new AttributionView)
@@ -75,62 +66,31 @@ ComparingWindow::ComparingWindow(Document& document, QWidget* parent)
     setObjectName(QStringLiteral("comparingWindow"));
     setWindowTitle(tr("Compare"));
     setAcceptDrops(true);
-    m_serving->setPlaceholderText(tr("as each says"));
     m_hint->setInk(InkLabel::Quiet);
-    m_fairness->setObjectName(QStringLiteral("fairness"));
-    m_fairness->setAccessibleName(tr("Is the comparison fair?"));
-    m_fairness->setFocusPolicy(Qt::TabFocus);
     layOut();
 
     const auto onKey = [this](const QKeySequence& keys, auto action) {
         connect(new QShortcut(keys, this), &QShortcut::activated, this, action);
     };
     onKey(Qt::Key_Escape, [this] { closeFront(*this); });
-    onKey(QKeySequence::Print, [this] { askAndPrint(); });
+    onKey(QKeySequence::Print, [this] { print(); });
     onKey(tr("Ctrl+Shift+C"), [this] { copyPicture(); });
-    onKey(QKeySequence::Undo, [this] { m_document.undoStack().undo(); });
-    onKey(QKeySequence::Redo, [this] { m_document.undoStack().redo(); });
+    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
     connect(&document, &Document::changed, this, &ComparingWindow::refresh);
     connect(m_places, &ChooserRow::chosen, this, &ComparingWindow::place);
     connect(m_places, &ChooserRow::fileWanted, this, &ComparingWindow::openFile);
-    connect(m_basis, &QComboBox::currentIndexChanged, this, &ComparingWindow::refresh);
-    connect(m_portion, &QLineEdit::textChanged, this, &ComparingWindow::refresh);
-    connect(m_serving, &QLineEdit::textChanged, this, &ComparingWindow::refresh);
+    connect(m_conditions, &ConditionsRow::changed, this, &ComparingWindow::refresh);
+    connect(m_output, &OutputRow::textWanted, this, &ComparingWindow::copyText);
+    connect(m_output, &OutputRow::pictureWanted, this, &ComparingWindow::copyPicture);
+    connect(m_output, &OutputRow::printWanted, this, &ComparingWindow::print);
+    connect(m_output, &OutputRow::pdfWanted, this, &ComparingWindow::savePdf);
+    connect(m_outlet, &PrintOutlet::said, m_messages, &MessageBar::tell);
     resize(usualSize);
     restoreGeometry(state().value(geometryKey).toByteArray());
 }
 
-ComparingWindow::~ComparingWindow()
-{
-    // A field that loses the focus as the window goes writes its number anew, when nobody is left to hear of it.
-    for (NumberField* field : {m_portion, m_serving})
-        field->disconnect(this);
-}
-
-QWidget* ComparingWindow::conditions()
-{
-    auto* copying = button(QStringLiteral("copyText"), tr("&Copy as text"), *m_basis);
-    auto* picturing = button(QStringLiteral("copyPicture"), tr("Copy as pict&ure"), *m_basis);
-    auto* printing = button(QStringLiteral("print"), tr("&Print…"), *m_basis);
-    connect(copying, &QPushButton::clicked, this, &ComparingWindow::copyText);
-    connect(picturing, &QPushButton::clicked, this, &ComparingWindow::copyPicture);
-    connect(printing, &QPushButton::clicked, this, &ComparingWindow::askAndPrint);
-    auto* line = new QWidget;
-    auto* layout = new QHBoxLayout(line);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(closeSpace);
-    layout->addWidget(new QLabel(tr("Masses")));
-    layout->addWidget(m_basis);
-    layout->addWidget(m_portion);
-    layout->addSpacing(groupSpace);
-    layout->addWidget(new QLabel(tr("Served at")));
-    layout->addWidget(m_serving);
-    layout->addStretch();
-    layout->addWidget(copying);
-    layout->addWidget(picturing);
-    layout->addWidget(printing);
-    return line;
-}
+/// A field that loses the focus may still have something to say: the window hides while it is whole, and can hear it.
+ComparingWindow::~ComparingWindow() { hide(); }
 
 QWidget* ComparingWindow::pictures()
 {
@@ -161,12 +121,16 @@ void ComparingWindow::layOut()
     body->setSpacing(closeSpace);
     body->addWidget(m_fairness);
     body->addWidget(split, 1);
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_conditions);
+    row->addStretch();
+    row->addWidget(m_output);
     auto* inner = new QWidget;
     auto* column = new QVBoxLayout(inner);
     column->setContentsMargins(groupSpace, groupSpace, groupSpace, groupSpace);
     column->setSpacing(closeSpace);
     column->addWidget(m_places);
-    column->addWidget(conditions());
+    column->addLayout(row);
     column->addWidget(m_hint);
     column->addWidget(m_body, 1);
     column->addStretch();
@@ -179,9 +143,7 @@ void ComparingWindow::layOut()
 
 void ComparingWindow::choose(const QStringList& versions)
 {
-    m_chosen = {};
-    const std::vector<Choice> chosen = m_choices.sensible(versions);
-    std::copy_n(chosen.begin(), std::min(chosen.size(), m_chosen.size()), m_chosen.begin());
+    m_chosen = m_choices.sensible(versions);
     refresh();
 }
 
@@ -206,17 +168,15 @@ void ComparingWindow::addFile(const QString& path)
 void ComparingWindow::openFile()
 {
     const QString folder = m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).path();
-    if (const QString path = Questions().fileToOpen(this, tr("Compare with a recipe"), folder); !path.isEmpty())
+    if (const QString path = m_questions.fileToOpen(this, tr("Compare with a recipe"), folder); !path.isEmpty())
         addFile(path);
 }
 
 ComparingWishes ComparingWindow::wishes() const
 {
     ComparingWishes wishes;
-    wishes.basis.per = static_cast<Basis::Per>(m_basis->currentIndex());
-    wishes.basis.portion = {m_portion->number().value_or(usualPortion_g)};
-    if (m_serving->number() && m_serving->problem().isEmpty())
-        wishes.serveAt = Celsius{*m_serving->number()};
+    wishes.basis = m_conditions->basis();
+    wishes.serveAt = m_conditions->serveAt();
     wishes.readAt = m_document.analysis().conditions.readAt;
     wishes.instruments = m_document.analysis().conditions.instruments;
     return wishes;
@@ -231,13 +191,8 @@ void ComparingWindow::refresh()
         if (!m_choices.has(choice))
             choice = {};
     m_places->show(m_choices, m_chosen);
-    m_portion->setVisible(m_basis->currentIndex() == Basis::Portion);
     m_comparison.reset();
-    std::vector<Candidate> candidates;
-    for (const Choice& choice : m_chosen)
-        if (choice.kind != Choice::Nothing)
-            if (auto candidate = m_choices.candidateOf(choice))
-                candidates.push_back(std::move(*candidate));
+    const std::vector<Candidate> candidates = m_choices.candidatesOf(m_chosen);
     QString hint;
     if (candidates.size() < fewestCompared) {
         hint = m_document.recipe().versions.empty()
@@ -251,30 +206,14 @@ void ComparingWindow::refresh()
     }
     m_hint->setText(hint);
     m_body->setVisible(m_comparison.has_value());
-    for (const char* name : {"copyText", "copyPicture", "print"})
-        findChild<QPushButton*>(QLatin1String(name))->setEnabled(m_comparison.has_value());
-    if (m_comparison)
-        showAll(*m_comparison);
+    m_output->setEnabled(m_comparison.has_value());
+    if (m_comparison) {
+        m_fairness->show(m_comparison->fairness);
+        m_table->show(*m_comparison);
+        m_curves->show(*m_comparison);
+        m_attribution->show(*m_comparison);
+    }
     setWindowTitle(title().replace(QLatin1String("[*]"), QLatin1String("[*][*]")));
-}
-
-void ComparingWindow::showAll(const Comparison& comparison)
-{
-    showFairness(comparison);
-    m_table->show(comparison);
-    m_curves->show(comparison);
-    m_attribution->show(comparison);
-}
-
-void ComparingWindow::showFairness(const Comparison& comparison)
-{
-    std::vector<MarkedLine> lines;
-    for (const Sentence& sentence : comparison.fairness)
-        lines.push_back({Mark::Note, translated(sentence)});
-    m_fairness->setVisible(!lines.empty());
-    m_fairness->setLines(std::move(lines));
-    const int needed = m_fairness->topsFor(qMax(1, width() - 2 * groupSpace)).back();
-    m_fairness->setFixedHeight(qMin(needed, mostFairnessLines * (lineHeight(font()) + gridStep / 2)));
 }
 
 QString ComparingWindow::title() const
@@ -285,9 +224,7 @@ QString ComparingWindow::title() const
 
 QString ComparingWindow::printedTitle() const
 {
-    const std::string& title = m_document.recipe().title;
-    return tr("%1: %2", "a recipe's title and the names of what is compared")
-        .arg(title.empty() ? m_document.displayName() : QString::fromStdString(title), namesIn(*m_comparison));
+    return tr("%1: %2", "a recipe's title and the names of what is compared").arg(nameOnPaper(m_document), namesIn(*m_comparison));
 }
 
 void ComparingWindow::copyText() const
@@ -302,10 +239,16 @@ void ComparingWindow::copyPicture()
         QApplication::clipboard()->setPixmap(m_body->grab());
 }
 
-void ComparingWindow::askAndPrint()
+void ComparingWindow::print()
 {
     if (m_comparison)
-        firn::app::askAndPrint(*this, printedTitle(), *m_comparison);
+        m_outlet->print(handoutOf(*m_comparison, printedTitle()));
+}
+
+void ComparingWindow::savePdf()
+{
+    if (m_comparison)
+        m_outlet->savePdf(handoutOf(*m_comparison, printedTitle()));
 }
 
 void ComparingWindow::showEvent(QShowEvent* event)
@@ -335,12 +278,12 @@ void ComparingWindow::dropEvent(QDropEvent* event)
         addFile(url.toLocalFile());
 }
 
-void showComparing(Document& document, QWidget& near, const QStringList& versions)
+void showComparing(Document& document, Questions& questions, QWidget& near, const QStringList& versions)
 {
     auto* window = near.findChild<ComparingWindow*>(QString(), Qt::FindDirectChildrenOnly);
     const bool isNew = !window;
     if (isNew)
-        window = new ComparingWindow(document, &near);
+        window = new ComparingWindow(document, questions, &near);
     if (isNew || !versions.isEmpty())
         window->choose(versions);
     window->show();

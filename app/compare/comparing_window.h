@@ -6,9 +6,6 @@
 
 #include <QStringList>
 #include <QWidget>
-#include <array>
-
-class QComboBox;
 
 namespace firn::app {
 
@@ -16,19 +13,22 @@ class AttributionView;
 class ChooserRow;
 class ComparedCurves;
 class ComparisonTable;
+class ConditionsRow;
 class Document;
+class FairnessLines;
 class InkLabel;
-class MarkedLines;
 class MessageBar;
-class NumberField;
+class OutputRow;
+class PrintOutlet;
+class Questions;
 
 /// Stays open beside the bench and follows every edit there.
 class ComparingWindow : public QWidget {
     Q_OBJECT
 
 public:
-    /// The document must outlive the window.
-    ComparingWindow(Document& document, QWidget* parent);
+    /// Document and questions must outlive the window.
+    ComparingWindow(Document& document, Questions& questions, QWidget* parent);
     ~ComparingWindow() override;
 
     /// The versions with these ids, the first one as what the others are compared with; a single one beside the bench. Without any, the bench
@@ -54,36 +54,35 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
-    QWidget* conditions();
     QWidget* pictures();
     void layOut();
     void place(std::size_t place, const Choice& choice);
     void openFile();
-    void askAndPrint();
+    void print();
+    void savePdf();
     ComparingWishes wishes() const;
     void refresh();
-    void showAll(const Comparison& comparison);
-    void showFairness(const Comparison& comparison);
     QString title() const;
 
     Document& m_document;
+    Questions& m_questions;
     Choices m_choices;
-    std::array<Choice, mostCompared> m_chosen;
+    Places m_chosen;
     std::optional<Comparison> m_comparison;
     MessageBar* m_messages;
+    PrintOutlet* m_outlet;
     ChooserRow* m_places;
-    QComboBox* m_basis;
-    NumberField* m_portion;
-    NumberField* m_serving;
+    ConditionsRow* m_conditions;
+    OutputRow* m_output;
     InkLabel* m_hint;
     QWidget* m_body = nullptr;
-    MarkedLines* m_fairness;
+    FairnessLines* m_fairness;
     ComparisonTable* m_table;
     ComparedCurves* m_curves;
     AttributionView* m_attribution;
 };
 
 /// The bench's own one, made at the first call, with these versions if there are any.
-void showComparing(Document& document, QWidget& near, const QStringList& versions = {});
+void showComparing(Document& document, Questions& questions, QWidget& near, const QStringList& versions = {});
 
 }  // namespace firn::app

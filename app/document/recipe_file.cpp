@@ -40,7 +40,7 @@ Result<void> writeFile(const QString& path, const QByteArray& contents)
     const bool isWritten = file.open(QIODevice::WriteOnly) && file.write(contents) == contents.size() && file.commit();
     if (isWritten)
         return {};
-    return failure(phrase("{0} could not be written ({1}). Your recipe is still open: free some space or save it in another place.",
+    return failure(phrase("{0} could not be written ({1}): free some space or save it in another place; nothing is lost.",
         path.toStdString(), file.errorString().toStdString()));
 }
 

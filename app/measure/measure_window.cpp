@@ -2,7 +2,9 @@
 
 #include "bench/close_front.h"
 #include "bench/fields.h"
+#include "bench/hairline.h"
 #include "bench/message_bar.h"
+#include "bench/undo_shortcut.h"
 #include "document/instruments.h"
 #include "document/measure_edits.h"
 #include "document/places.h"
@@ -26,16 +28,6 @@ namespace {
 const QString geometryKey = QStringLiteral("measure/geometry");
 constexpr QSize usualSize{980, 640};
 
-/// One hairline between two groups.
-QFrame* hairline()
-{
-    auto* line = new QFrame;
-    line->setFrameShape(QFrame::HLine);
-    line->setFrameShadow(QFrame::Plain);
-    line->setForegroundRole(QPalette::PlaceholderText);
-    return line;
-}
-
 QVBoxLayout* under(const QString& title, QWidget* content)
 {
     auto* column = new QVBoxLayout;
@@ -58,18 +50,8 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
 {
     setObjectName(QStringLiteral("measureWindow"));
     layOut();
-    const auto onKey = [this](const QKeySequence& keys, auto action) {
-        connect(new QShortcut(keys, this), &QShortcut::activated, this, action);
-    };
-    onKey(Qt::Key_Escape, [this] { closeFront(*this); });
-    const auto go = [this](void (QUndoStack::*step)()) {
-        return [this, step] {
-            m_messages->dismiss();
-            (m_document.undoStack().*step)();
-        };
-    };
-    onKey(QKeySequence::Undo, go(&QUndoStack::undo));
-    onKey(QKeySequence::Redo, go(&QUndoStack::redo));
+    connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, [this] { closeFront(*this); });
+    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
     connect(&document, &Document::changed, this, &MeasureWindow::refresh);
     connect(&document, &Document::replaced, m_instruments, &InstrumentForm::forgetReadings);
     connect(m_instruments, &InstrumentForm::changed, this, &MeasureWindow::refresh);
@@ -101,16 +83,12 @@ void MeasureWindow::layOut()
     column->setContentsMargins(groupSpace, groupSpace, groupSpace, groupSpace);
     column->setSpacing(groupSpace);
     column->addLayout(top);
-    column->addWidget(hairline());
+    column->addWidget(new Hairline);
     column->addWidget(m_correction, 1);
-    auto* area = new QScrollArea;
-    area->setWidget(m_body);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(area, 1);
+    layout->addWidget(scrolled(m_body), 1);
     layout->addWidget(m_messages);
 }
 

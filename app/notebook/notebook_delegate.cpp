@@ -1,5 +1,6 @@
 #include "notebook/notebook_delegate.h"
 
+#include "bench/list_line.h"
 #include "gauges/palette.h"
 #include "gauges/ribbon.h"
 #include "gauges/type_and_space.h"
@@ -16,16 +17,8 @@ namespace {
 
 constexpr int ribbonHeight = 8;
 constexpr double shareOfRibbon = 0.45;  // of the lowest line, so that ribbons can be compared
-constexpr int markWidth = 3;
-constexpr int starSpace = 28;  // more than the least target of a click
+constexpr int starSpace = 28;           // more than the least target of a click
 constexpr double starRadius = 7.5;
-
-int drawn(QPainter& painter, const QRect& place, const QString& text, Qt::Alignment side = Qt::AlignLeft)
-{
-    const QString shown = painter.fontMetrics().elidedText(text, Qt::ElideRight, place.width());
-    painter.drawText(place, int(side | Qt::AlignVCenter | Qt::TextSingleLine), shown);
-    return painter.fontMetrics().horizontalAdvance(shown);
-}
 
 /// Wrapped, and shortened to what is sure to fit wherever the first line breaks.
 void drawOnTwoLines(QPainter& painter, const QRect& place, const QString& text)
@@ -71,14 +64,10 @@ void NotebookDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const bool isReadable = index.data(NotebookModel::IsReadableRole).toBool();
     painter->save();
     painter->setClipRect(option.rect);
-    if (isChosen) {
-        QColor tint = colours.curve;
-        tint.setAlphaF(0.14F);
-        painter->fillRect(option.rect, tint);
-        painter->fillRect(QRect(option.rect.topLeft(), QSize(markWidth, option.rect.height())), colours.curve);
-    }
+    if (isChosen)
+        paintChosen(*painter, option.rect, colours.curve);
     const int line = lineHeight(option.font);
-    const QRect inside = option.rect.adjusted(closeSpace + markWidth, gridStep, -closeSpace, -gridStep);
+    const QRect inside = option.rect.adjusted(closeSpace + chosenMark_px, gridStep, -closeSpace, -gridStep);
     const QRect title(inside.left(), inside.top(), starPlace(option.rect).left() - inside.left(), line);
     const QRect figures(inside.left(), title.bottom() + 1 + gridStep / 2, inside.width(), line);
     const QRect below(inside.left(), figures.bottom() + 1 + gridStep / 2, inside.width(), line);
@@ -87,7 +76,7 @@ void NotebookDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     bold.setBold(index.data(NotebookModel::IsOpenRole).toBool());
     painter->setFont(bold);
     painter->setPen(isReadable ? colours.ink : colours.quietInk);
-    drawn(*painter, title, index.data(Qt::DisplayRole).toString());
+    drawShortened(*painter, title, index.data(Qt::DisplayRole).toString());
     painter->setFont(option.font);
     const bool isFavourite = index.data(NotebookModel::IsFavouriteRole).toBool();
     if (isFavourite || (isReadable && (isChosen || option.state & QStyle::State_MouseOver)))
@@ -97,13 +86,13 @@ void NotebookDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->setPen(colours.quietInk);
     const QString said = index.data(NotebookModel::FiguresRole).toString();
     if (isReadable) {
-        const int dateWidth = drawn(*painter, figures, index.data(NotebookModel::DateRole).toString(), Qt::AlignRight);
-        drawn(*painter, figures.adjusted(0, 0, -dateWidth - closeSpace, 0), said);
+        const int dateWidth = drawShortened(*painter, figures, index.data(NotebookModel::DateRole).toString(), Qt::AlignRight);
+        drawShortened(*painter, figures.adjusted(0, 0, -dateWidth - closeSpace, 0), said);
     } else {
         drawOnTwoLines(*painter, QRect(figures.topLeft(), QSize(figures.width(), 2 * line)), said);
     }
     const int ribbonWidth = int(below.width() * shareOfRibbon);
-    drawn(*painter, below.adjusted(ribbonWidth + closeSpace, 0, 0, 0), index.data(NotebookModel::FreezingRole).toString(),
+    drawShortened(*painter, below.adjusted(ribbonWidth + closeSpace, 0, 0, 0), index.data(NotebookModel::FreezingRole).toString(),
         Qt::AlignRight);
     if (const QVariant parts = index.data(NotebookModel::RibbonRole); parts.isValid()) {
         const QRect ribbon(below.left(), below.center().y() - ribbonHeight / 2 + 1, ribbonWidth, ribbonHeight);

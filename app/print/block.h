@@ -9,7 +9,7 @@
 
 namespace firn::app {
 
-enum class TextStyle { Title, Heading, Body, Quiet };
+enum class TextStyle { Title, Heading, Body, Strong, Quiet };
 
 /// A paragraph.
 struct TextBlock {
@@ -25,16 +25,28 @@ struct FormulaBlock {
     QString number = {};  // before it, at the left edge
 };
 
+/// A line with this many equal steps on it, for a hand to mark.
+struct ScaleLine {
+    int steps = 1;
+};
+
 /// Cells side by side, of which each takes its share of the width.
 struct Cell {
-    std::variant<QString, Formula> content;
+    std::variant<QString, Formula, ScaleLine> content;
     double share = 1.0;
     bool isRight = false;  // set against its right edge
-    bool isQuiet = false;
+    TextStyle style = TextStyle::Body;
 };
 struct RowBlock {
     std::vector<Cell> cells;
     double indent_em = 0.0;
+};
+
+/// Rows under the names of their columns. Heading and names stay with the first row, and stand again on each page that the rows go on to.
+struct TableBlock {
+    QString heading;
+    std::vector<Cell> names;
+    std::vector<std::vector<Cell>> rows;
 };
 
 /// A hairline across the page.
@@ -46,7 +58,7 @@ struct WritingBlock {
 };
 
 struct Block {
-    std::variant<TextBlock, FormulaBlock, RowBlock, RuleBlock, WritingBlock> content;
+    std::variant<TextBlock, FormulaBlock, RowBlock, TableBlock, RuleBlock, WritingBlock> content;
     double spaceBefore_em = 0.3;  // none at the top of a page
     bool keepsWithNext = false;
 };
@@ -61,6 +73,7 @@ struct Section {
 struct Handout {
     QString title;
     std::vector<Section> sections;
+    bool isLandscape = false;  // for rows that are too wide for a sheet that stands
 };
 
 }  // namespace firn::app

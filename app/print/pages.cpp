@@ -50,8 +50,11 @@ public:
     void add(const std::vector<Strip>& strips)
     {
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            if (!isAtTop() && !fits(strips, i))
+            if (!isAtTop() && !fits(strips, i)) {
                 turn();
+                for (const Strip& strip : strips[i].headOverleaf)
+                    place(strip);
+            }
             place(strips[i]);
         }
     }
@@ -128,8 +131,8 @@ void putHeadAndFoot(std::vector<PrintedPage>& pages, const Section& section, con
 
 }  // namespace
 
-Paper::Paper(const QPageSize& paper)
-    : size(paper.size(QPageSize::Inch) * dotsPerInch)
+Paper::Paper(const QPageLayout& layout)
+    : size(layout.fullRect(QPageLayout::Inch).size() * dotsPerInch)
 {
     constexpr double margin = margin_mm / mmPerInch * dotsPerInch;
     inside = QRectF({0.0, 0.0}, size).adjusted(margin, margin, -margin, -margin);

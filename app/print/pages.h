@@ -4,8 +4,7 @@
 #include "formulas/formula_box.h"
 #include "print/block.h"
 
-#include <QMarginsF>
-#include <QPageSize>
+#include <QPageLayout>
 
 class QPainter;
 
@@ -36,7 +35,8 @@ struct Paper {
     QSizeF size;
     QRectF inside;
 
-    explicit Paper(const QPageSize& paper);
+    /// Its margins are its own, whatever the layout says.
+    explicit Paper(const QPageLayout& layout);
 };
 
 /// All pages of all sections, each with its head and "Page 1 of 2" at its foot.

@@ -1,46 +1,63 @@
 #include "print/print_outlet.h"
 
-#include "bench/ink_label.h"
+#include "bench/questions.h"
 #include "document/document.h"
+#include "document/file_name.h"
+#include "print/chosen_paper.h"
 #include "print/printing.h"
 #include "teach/figure_wording.h"
 
+#include <QDir>
+#include <QFileInfo>
+#include <QPrinter>
+#include <QStandardPaths>
+
 namespace firn::app {
 
-PrintOutlet::PrintOutlet(QWidget& window, InkLabel& message, Pages pages, PaperSize paper)
-    : QObject(&window)
-    , m_window(window)
-    , m_message(message)
-    , m_pages(std::move(pages))
-    , m_paper(std::move(paper))
+PrintOutlet::PrintOutlet(QWidget& owner, const Document& document, Questions& questions)
+    : QObject(&owner)
+    , m_owner(owner)
+    , m_document(document)
+    , m_questions(questions)
 {
 }
 
-void PrintOutlet::print()
+void PrintOutlet::print(const Result<Handout>& pages)
 {
-    say(m_pages().and_then([this](const Handout& pages) { return askAndPrint(m_window, pages, m_paper()); }), {});
-}
-
-void PrintOutlet::askForPdf()
-{
-    const auto pages = m_pages();
     if (!pages)
-        say(failure(pages.error()), {});
-    else if (const QString path = firn::app::askForPdf(m_window, pages->title); !path.isEmpty())
-        savePdf(path);
+        return say(failure(pages.error()));
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(chosenPaper());
+    printer.setPageOrientation(pages->isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait);
+    if (m_questions.mayPrint(m_owner.window(), printer))
+        say(printOn(printer, *pages).map([](const QString& place) { return tr("The pages went to %1.").arg(place); }));
 }
 
-void PrintOutlet::savePdf(const QString& path)
+void PrintOutlet::savePdf(const Result<Handout>& pages)
 {
-    say(m_pages().and_then([&](const Handout& pages) { return writePdf(pages, m_paper(), path); }),
-        tr("The pages are in %1.").arg(path));
+    if (!pages)
+        return say(failure(pages.error()));
+    const QString path = askForPath(pages->title);
+    if (!path.isEmpty())
+        say(writePdf(*pages, chosenPaper(), path).map([&] {
+            return tr("The pages are in %1.").arg(QDir::toNativeSeparators(path));
+        }));
 }
 
-void PrintOutlet::say(const Result<void>& outcome, const QString& success)
+QString PrintOutlet::askForPath(const QString& title)
 {
-    m_message.setInk(outcome ? InkLabel::Plain : InkLabel::Caution);
-    m_message.setText(outcome ? success : plain(outcome.error()));
+    const QString ending = QStringLiteral(".pdf");
+    const QString folder = m_document.path().isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                                                       : QFileInfo(m_document.path()).absolutePath();
+    QString path = m_questions.pageToSave(m_owner.window(), QDir(folder).filePath(fileNameFrom(title) + ending));
+    if (path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive))
+        return path;
+    path += ending;
+    // The question about a file that is there already was about the name without ending.
+    return QFileInfo::exists(path) ? m_questions.pageToSave(m_owner.window(), path) : path;
 }
+
+void PrintOutlet::say(const Result<QString>& outcome) { emit said(outcome ? *outcome : plain(outcome.error()), !outcome); }
 
 QString nameOnPaper(const Document& document)
 {

@@ -5,38 +5,39 @@
 #include "units/sentence.h"
 
 #include <QObject>
-#include <QPageSize>
-#include <functional>
 
 class QWidget;
 
 namespace firn::app {
 
 class Document;
-class InkLabel;
+class Questions;
 
+/// Everything that is printed goes through one of these, on the chosen paper.
 class PrintOutlet : public QObject {
     Q_OBJECT
 
 public:
-    using Pages = std::function<Result<Handout>()>;
-    using PaperSize = std::function<QPageSize()>;
+    /// Belongs to the widget that prints; document and questions must outlive it.
+    PrintOutlet(QWidget& owner, const Document& document, Questions& questions);
 
-    /// Belongs to the window that asks; the message stands in it.
-    PrintOutlet(QWidget& window, InkLabel& message, Pages pages, PaperSize paper);
+    /// Asks for the printer. What kept the pages from being made is said instead.
+    void print(const Result<Handout>& pages);
 
-public slots:
-    void print();
-    void askForPdf();
-    void savePdf(const QString& path);
+    /// Asks for the file, beside the recipe's own unless the person chooses another place.
+    void savePdf(const Result<Handout>& pages);
+
+signals:
+    /// Nothing is said where the person thought better of it.
+    void said(const QString& sentence, bool isTrouble);
 
 private:
-    void say(const Result<void>& outcome, const QString& success);
+    void say(const Result<QString>& outcome);
+    QString askForPath(const QString& title);
 
-    QWidget& m_window;
-    InkLabel& m_message;
-    Pages m_pages;
-    PaperSize m_paper;
+    QWidget& m_owner;
+    const Document& m_document;
+    Questions& m_questions;
 };
 
 /// The recipe's title; where it has none, what the title bar calls it.

@@ -4,24 +4,15 @@
 #include "print/pages.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
-#include <QDir>
-#include <QFileDialog>
+#include <QCursor>
 #include <QGuiApplication>
-#include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QPrintDialog>
 #include <QPrinter>
-#include <QStandardPaths>
 
 namespace firn::app {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(firn::app::Printing)
-};
 
 /// Many sheets take seconds.
 struct Busy {
@@ -57,11 +48,6 @@ std::vector<PrintedPage> wanted(std::vector<PrintedPage> pages, const QPrinter& 
 
 }  // namespace
 
-QPageSize usualPaper()
-{
-    return QPageSize(QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter : QPageSize::A4);
-}
-
 Result<void> writePdf(const Handout& handout, const QPageSize& paper, const QString& path)
 {
     const Busy busy;
@@ -72,44 +58,22 @@ Result<void> writePdf(const Handout& handout, const QPageSize& paper, const QStr
     writer.setTitle(handout.title);
     writer.setCreator(QStringLiteral("Firn"));
     writer.setResolution(int(dotsPerInch));
-    writer.setPageLayout(QPageLayout(paper, QPageLayout::Portrait, {}));
-    if (!paintAll(writer, pagesOf(handout, Paper(paper))))
+    const QPageLayout layout(paper, handout.isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait, {});
+    writer.setPageLayout(layout);
+    if (!paintAll(writer, pagesOf(handout, Paper(layout))))
         return failure(phrase("The pages could not be drawn: there may be too little memory. Print fewer sheets at a time."));
     return writeFile(path, bytes);
 }
 
-Result<void> printOn(QPrinter& printer, const Handout& handout)
+Result<QString> printOn(QPrinter& printer, const Handout& handout)
 {
     const Busy busy;
     printer.setDocName(handout.title);
     printer.setFullPage(true);
-    const auto pages = wanted(pagesOf(handout, Paper(printer.pageLayout().pageSize())), printer);
-    if (paintAll(printer, pages))
-        return {};
-    const QString name = printer.outputFileName().isEmpty() ? printer.printerName() : printer.outputFileName();
-    return failure(phrase("Nothing could be printed on {0}: choose another printer, or save a PDF.", name.toStdString()));
-}
-
-Result<void> askAndPrint(QWidget& window, const Handout& handout, const QPageSize& paper)
-{
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(paper);
-    QPrintDialog dialog(&printer, &window);
-    dialog.setOption(QAbstractPrintDialog::PrintPageRange);
-    if (dialog.exec() != QDialog::Accepted)
-        return {};
-    return printOn(printer, handout);
-}
-
-QString askForPdf(QWidget& window, const QString& name)
-{
-    QString file = name.simplified();
-    file.replace(u'/', u'-');
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString path = QFileDialog::getSaveFileName(
-        &window, Words::tr("Save as PDF"), QDir(folder).filePath(file + QStringLiteral(".pdf")), Words::tr("PDF (*.pdf)"));
-    const bool hasEnding = path.isEmpty() || path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive);
-    return hasEnding ? path : path + QStringLiteral(".pdf");
+    const QString place = printer.outputFileName().isEmpty() ? printer.printerName() : printer.outputFileName();
+    if (paintAll(printer, wanted(pagesOf(handout, Paper(printer.pageLayout())), printer)))
+        return place;
+    return failure(phrase("Nothing could be printed on {0}: choose another printer, or save a PDF.", place.toStdString()));
 }
 
 }  // namespace firn::app

@@ -17,6 +17,8 @@ constexpr double headingSize = 1.15;
 constexpr double quietSize = 0.85;
 constexpr double formulaSize = 1.1;
 constexpr double cellGap_em = 1.0;
+constexpr double betweenRows_em = 0.3;
+constexpr double tick_em = 0.45;  // those at the ends are twice as tall
 constexpr double hairline_em = 0.05;
 constexpr double writingHeight_em = 2.2;
 constexpr int mostLinesOfACell = 12;  // a name that fills pages is nobody's ingredient
@@ -125,14 +127,31 @@ struct CellInk {
     double baseline = 0.0;
 };
 
+/// With its marks standing on it.
+CellInk inkOf(const ScaleLine& scale, double em, double width)
+{
+    CellInk ink{{}, 2.0 * tick_em * em};
+    const PrintMark line = ruleMark(0.0, width, ink.baseline);
+    const double thickness = line.place.height();
+    for (int i = 0; i <= scale.steps; ++i) {
+        const double height = (i == 0 || i == scale.steps ? 2.0 : 1.0) * tick_em * em;
+        const double x = (width - thickness) * i / scale.steps;
+        ink.marks.push_back({QRectF(x, ink.baseline - height, thickness, height), std::monostate{}});
+    }
+    ink.marks.push_back(line);
+    return ink;
+}
+
 CellInk inkOf(const Cell& cell, const QFont& font, QSizeF room)
 {
+    if (const auto* scale = std::get_if<ScaleLine>(&cell.content))
+        return inkOf(*scale, emOf(font), room.width());
     if (const auto* formula = std::get_if<Formula>(&cell.content)) {
         FormulaBox box = formulaBox(*formula, font, room);
         const double ascent = box.ascent;
         return {{formulaMark(std::move(box))}, ascent};
     }
-    const QFont styled = fontOf(cell.isQuiet ? TextStyle::Quiet : TextStyle::Body, font);
+    const QFont styled = fontOf(cell.style, font);
     QStringList lines = linesOf(std::get<QString>(cell.content), styled, room.width());
     if (lines.size() > mostLinesOfACell) {
         lines = lines.first(mostLinesOfACell);
@@ -141,8 +160,8 @@ CellInk inkOf(const Cell& cell, const QFont& font, QSizeF room)
     CellInk ink;
     double y = 0.0;
     for (const QString& line : std::as_const(lines)) {
-        PrintMark mark = markOf(line, styled, cell.isQuiet);
-        moveBy(mark, {0.0, y});
+        PrintMark mark = markOf(line, styled, cell.style == TextStyle::Quiet);
+        moveBy(mark, {cell.isRight ? room.width() - mark.place.width() : 0.0, y});
         y = mark.place.bottom();
         ink.marks.push_back(std::move(mark));
     }
@@ -178,6 +197,33 @@ Strip rowStrip(const RowBlock& block, const QFont& font, QSizeF room)
     return strip;
 }
 
+Strip ruleStrip(double width)
+{
+    Strip strip;
+    put(strip, {ruleMark(0.0, width, 0.0)}, {});
+    return strip;
+}
+
+std::vector<Strip> tableStrips(const TableBlock& table, const QFont& font, QSizeF room)
+{
+    std::vector<Strip> strips;
+    if (!table.heading.isEmpty())
+        strips = textStrips({table.heading, TextStyle::Heading}, font, room);
+    strips.push_back(rowStrip({table.names}, font, room));
+    strips.push_back(ruleStrip(room.width()));
+    for (Strip& strip : strips) {
+        strip.spaceBefore = betweenRows_em * emOf(font);
+        strip.keepsWithNext = true;
+    }
+    const std::vector<Strip> head = strips;
+    for (const std::vector<Cell>& row : table.rows) {
+        Strip& strip = strips.emplace_back(rowStrip({row}, font, room));
+        strip.spaceBefore = betweenRows_em * emOf(font);
+        strip.headOverleaf = head;
+    }
+    return strips;
+}
+
 Strip writingStrip(const WritingBlock& block, const QFont& font, QSizeF room)
 {
     const double gap = cellGap_em * emOf(font), height = writingHeight_em * emOf(font);
@@ -208,7 +254,7 @@ QFont fontOf(TextStyle style, const QFont& text)
                         : style == TextStyle::Quiet   ? quietSize
                                                       : 1.0;
     font.setPixelSize(qRound(size * text.pixelSize()));
-    font.setBold(style == TextStyle::Title || style == TextStyle::Heading);
+    font.setBold(style == TextStyle::Title || style == TextStyle::Heading || style == TextStyle::Strong);
     return font;
 }
 
@@ -234,12 +280,8 @@ std::vector<Strip> stripsOf(const Block& block, const QFont& font, QSizeF room)
         std::vector<Strip> operator()(const FormulaBlock& formula) const { return {formulaStrip(formula, font, room)}; }
         std::vector<Strip> operator()(const RowBlock& row) const { return {rowStrip(row, font, room)}; }
         std::vector<Strip> operator()(const WritingBlock& writing) const { return {writingStrip(writing, font, room)}; }
-        std::vector<Strip> operator()(const RuleBlock&) const
-        {
-            Strip strip;
-            put(strip, {ruleMark(0.0, room.width(), 0.0)}, {});
-            return {strip};
-        }
+        std::vector<Strip> operator()(const TableBlock& table) const { return tableStrips(table, font, room); }
+        std::vector<Strip> operator()(const RuleBlock&) const { return {ruleStrip(room.width())}; }
     };
     std::vector<Strip> strips = std::visit(Layer{font, room}, block.content);
     if (!strips.empty()) {

@@ -11,6 +11,7 @@ struct Strip {
     std::vector<PrintMark> marks;  // from the strip's top left corner
     double spaceBefore = 0.0;
     bool keepsWithNext = false;
+    std::vector<Strip> headOverleaf = {};  // stands above it where it is the first on its page
 };
 
 /// One or more strips, none of them larger than `room`.

@@ -2,22 +2,20 @@
 
 #include "bench/field_grid.h"
 #include "bench/fields.h"
-#include "bench/questions.h"
 #include "document/tasting_edits.h"
 #include "document/version_edits.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "measure/measure_wording.h"
+#include "print/chosen_paper.h"
+#include "print/print_outlet.h"
 #include "recipe/blind_sheet.h"
 #include "recipe/versions.h"
 #include "tasting/blind_pages.h"
 #include "tasting/taster_cautions.h"
 #include "tasting/tasting_wording.h"
 
-#include <QDir>
-#include <QFileInfo>
 #include <QListWidget>
-#include <QPrinter>
 #include <QPushButton>
 #include <QRandomGenerator>
 #include <QSignalBlocker>
@@ -31,15 +29,6 @@ namespace {
 constexpr double target_px = 26.0;
 constexpr double usualTasters = 4.0;
 constexpr double mostTasters = 60.0;  // a page each
-
-QPushButton* button(const QString& name, const QString& text, const QString& tip)
-{
-    auto* made = new QPushButton(text);
-    made->setObjectName(name);
-    made->setToolTip(tip);
-    made->setMinimumHeight(qRound(besideText(made->font(), target_px)));
-    return made;
-}
 
 /// The codes, and what is in the cups once it may be known.
 QString sheetText(const BlindSheet& sheet, const Recipe& recipe)
@@ -57,13 +46,13 @@ QString sheetText(const BlindSheet& sheet, const Recipe& recipe)
 BlindView::BlindView(Document& document, Questions& questions, QWidget* parent)
     : QWidget(parent)
     , m_document(document)
-    , m_questions(questions)
+    , m_outlet(new PrintOutlet(*this, document, questions))
     , m_versions(new QListWidget)
-    , m_make(button(QStringLiteral("makeCodes"), tr("Make &codes"), tr("Gives each chosen version a code of three digits")))
+    , m_make(buttonOf(QStringLiteral("makeCodes"), tr("Make &codes"), tr("Gives each chosen version a code of three digits")))
     , m_sheets(new QListWidget)
     , m_tasters(fieldFor(QStringLiteral("tasterCount"), tr("Tasters"), {}, usualTasters, {1.0, mostTasters}))
     , m_actions(new QWidget)
-    , m_reveal(button(
+    , m_reveal(buttonOf(
           QStringLiteral("reveal"), tr("Reveal…"), tr("Says which version was in which cup; the scores then count for them")))
     , m_asking(new QWidget)
     , m_noScales(new InkLabel(InkLabel::Quiet, this))
@@ -93,16 +82,18 @@ BlindView::BlindView(Document& document, Questions& questions, QWidget* parent)
     connect(m_sheets, &QListWidget::currentRowChanged, this, &BlindView::enable);
     connect(m_make, &QPushButton::clicked, this, &BlindView::makeCodes);
     connect(m_reveal, &QPushButton::clicked, this, [this] { ask(true); });
+    connect(m_outlet, &PrintOutlet::said, this, &BlindView::said);
 }
 
 QWidget* BlindView::sheetButtons()
 {
-    auto* printing = button(QStringLiteral("printSheet"), tr("P&rint…"), tr("A page for each taster, without the key"));
-    auto* saving = button(QStringLiteral("saveSheet"), tr("Save as P&DF…"), tr("A page for each taster, without the key"));
-    auto* key = button(QStringLiteral("saveKey"), tr("Save the ke&y…"), tr("For whoever fills the cups and does not taste"));
-    connect(printing, &QPushButton::clicked, this, &BlindView::print);
-    connect(saving, &QPushButton::clicked, this, &BlindView::savePages);
-    connect(key, &QPushButton::clicked, this, &BlindView::saveKey);
+    auto* printing = buttonOf(QStringLiteral("printSheet"), tr("P&rint…"), tr("A page for each taster, without the key"));
+    auto* saving = buttonOf(QStringLiteral("saveSheet"), tr("Save as P&DF…"), tr("A page for each taster, without the key"));
+    auto* key = buttonOf(QStringLiteral("saveKey"), tr("Save the ke&y…"), tr("For whoever fills the cups and does not taste"));
+    const auto pages = [this] { return tasterPages(m_document, *sheet(), tasters(), cautions()); };
+    connect(printing, &QPushButton::clicked, this, [this, pages] { m_outlet->print(pages()); });
+    connect(saving, &QPushButton::clicked, this, [this, pages] { m_outlet->savePdf(pages()); });
+    connect(key, &QPushButton::clicked, this, [this] { m_outlet->savePdf(keyPage(m_document, *sheet(), tasters())); });
     m_tasters->setAlignment(Qt::AlignRight);
     m_tasters->setFixedWidth(m_tasters->fontMetrics().horizontalAdvance(QStringLiteral("000000")));
     auto* column = new QVBoxLayout(m_actions);
@@ -110,8 +101,8 @@ QWidget* BlindView::sheetButtons()
     column->setSpacing(gridStep);
     auto* count = new QLabel(tr("&Tasters"));
     count->setBuddy(m_tasters);
-    column->addWidget(inOneRow({count, m_tasters, printing, saving}));
-    column->addWidget(inOneRow({key}));
+    column->addWidget(inOneRow({count, m_tasters, namedPaperChoice()}));
+    column->addWidget(inOneRow({printing, saving, key}));
     column->addSpacing(groupSpace);
     column->addWidget(inOneRow({m_reveal}));
     column->addWidget(question());
@@ -123,8 +114,8 @@ QWidget* BlindView::question()
 {
     auto* why = new InkLabel(InkLabel::Caution, m_asking);
     why->setText(tr("Have all finished? Undo hides the names again, but not from those who have read them."));
-    auto* now = button(QStringLiteral("revealNow"), tr("Reveal now"), m_reveal->toolTip());
-    auto* later = button(QStringLiteral("revealLater"), tr("Not yet"), {});
+    auto* now = buttonOf(QStringLiteral("revealNow"), tr("Reveal now"), m_reveal->toolTip());
+    auto* later = buttonOf(QStringLiteral("revealLater"), tr("Not yet"), {});
     connect(now, &QPushButton::clicked, this, &BlindView::reveal);
     connect(later, &QPushButton::clicked, this, [this] { ask(false); });
     auto* column = new QVBoxLayout(m_asking);
@@ -229,36 +220,14 @@ void BlindView::makeCodes()
         m_versions->item(i)->setCheckState(Qt::Unchecked);
     }
     addBlindSheet(m_document, std::move(versions), QRandomGenerator::system()->generate64());
-    emit said(tr("The cups have their codes. Print the pages, and give the key only to whoever fills the cups."));
-}
-
-void BlindView::print()
-{
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setFullPage(true);  // the pages bring their own margins
-    if (m_questions.mayPrint(window(), printer))
-        tasterPages(m_document.recipe(), *sheet(), tasters(), cautions())->print(&printer);
-}
-
-void BlindView::savePages() { save(*tasterPages(m_document.recipe(), *sheet(), tasters(), cautions()), tr("blind tasting")); }
-
-void BlindView::saveKey() { save(*keyPage(m_document.recipe(), *sheet(), tasters()), tr("key")); }
-
-void BlindView::save(const QTextDocument& pages, const QString& name)
-{
-    const QString folder = m_document.path().isEmpty() ? QDir::homePath() : QFileInfo(m_document.path()).absolutePath();
-    const QString file = m_questions.pageToSave(window(), QDir(folder).filePath(name + QStringLiteral(".pdf")));
-    if (file.isEmpty())
-        return;
-    const auto saved = savePdf(pages, file);
-    emit said(saved ? tr("Saved as %1.").arg(QFileInfo(file).fileName()) : translated(saved.error()));
+    emit said(tr("The cups have their codes. Print the pages, and give the key only to whoever fills the cups."), false);
 }
 
 void BlindView::reveal()
 {
     const auto place = std::size_t(sheet() - m_document.recipe().blindSheets.data());
     revealBlindSheet(m_document, place);
-    emit said(tr("Revealed: the scores by code now count for their versions."));
+    emit said(tr("Revealed: the scores by code now count for their versions."), false);
 }
 
 }  // namespace firn::app

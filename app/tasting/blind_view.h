@@ -7,12 +7,12 @@
 
 class QListWidget;
 class QPushButton;
-class QTextDocument;
 
 namespace firn::app {
 
 class InkLabel;
 class NumberField;
+class PrintOutlet;
 class Questions;
 
 class BlindView : public QWidget {
@@ -25,7 +25,7 @@ public:
     void show();
 
 signals:
-    void said(const QString& sentence);
+    void said(const QString& sentence, bool isTrouble);
 
 private:
     QWidget* sheetButtons();
@@ -35,18 +35,14 @@ private:
     void fillSheets();
     void enable();
     void makeCodes();
-    void print();
-    void savePages();
-    void saveKey();
     void reveal();
-    void save(const QTextDocument& pages, const QString& name);
     QStringList ticked() const;
     const BlindSheet* sheet() const;
     std::size_t tasters() const;
     std::vector<Sentence> cautions() const;
 
     Document& m_document;
-    Questions& m_questions;
+    PrintOutlet* m_outlet;
     QListWidget* m_versions;
     QPushButton* m_make;
     QWidget* m_sheetsTitle = nullptr;

@@ -5,6 +5,7 @@
 #include "bench/ink_label.h"
 #include "bench/message_bar.h"
 #include "bench/tool_tip.h"
+#include "bench/undo_shortcut.h"
 #include "document/places.h"
 #include "document/tasting_edits.h"
 #include "gauges/type_and_space.h"
@@ -38,16 +39,6 @@ constexpr double list_px = 230.0;
 constexpr double tabs_px = 420.0;
 constexpr double target_px = 26.0;
 
-QScrollArea* scrolled(QWidget* content)
-{
-    auto* area = new QScrollArea;
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    return area;
-}
-
 }  // namespace
 
 TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* parent)
@@ -72,29 +63,22 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     };
     onKey(Qt::Key_Escape, [this] { closeFront(*this); });
     onKey(QKeySequence::New, [this] { add(); });
-    const auto go = [this](void (QUndoStack::*step)()) {
-        return [this, step] {
-            m_messages->dismiss();
-            (m_document.undoStack().*step)();
-        };
-    };
-    onKey(QKeySequence::Undo, go(&QUndoStack::undo));
-    onKey(QKeySequence::Redo, go(&QUndoStack::redo));
+    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
     onKey(QKeySequence::Save, [this, parent] { saveOn(*parent); });
     connect(&document, &Document::replaced, m_form, &TastingForm::forget);
     connect(&document, &Document::changed, this, &TastingWindow::refresh);
     connect(&document, &Document::pathChanged, this, &TastingWindow::nameWindow);
     connect(m_form, &TastingForm::measuringWanted, this, [this, parent] { showMeasuring(m_document, *parent); });
-    connect(m_blind, &BlindView::said, this, [this](const QString& sentence) { m_messages->note(sentence); });
+    connect(m_blind, &BlindView::said, m_messages, &MessageBar::tell);
     resize(usualSize);
     restoreGeometry(state().value(geometryKey).toByteArray());
 }
 
 void TastingWindow::layOut()
 {
-    m_formArea = scrolled(m_form);
+    m_formArea = scrolled(m_form, Qt::ScrollBarAlwaysOff);
     m_tabs->setDocumentMode(true);
-    m_tabs->addTab(scrolled(m_scores), tr("Scores"));
+    m_tabs->addTab(scrolled(m_scores, Qt::ScrollBarAlwaysOff), tr("Scores"));
     m_tabs->addTab(m_scales, tr("Scales"));
     m_tabs->addTab(m_blind, tr("Blind tasting"));
     m_tabs->addTab(new TriangleView, tr("Triangle test"));
@@ -144,7 +128,7 @@ QWidget* TastingWindow::log()
     buttons->addWidget(addButton, 1);
     buttons->addWidget(m_delete);
     layout->addLayout(buttons);
-    layout->addWidget(scrolled(m_cautions), 2);
+    layout->addWidget(scrolled(m_cautions, Qt::ScrollBarAlwaysOff), 2);
     return column;
 }
 

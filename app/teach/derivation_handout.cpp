@@ -31,7 +31,7 @@ void addTerms(std::vector<Block>& blocks, const StepContent& step)
     for (const TermLine& line : step.terms) {
         RowBlock row{{{line.label, 3.0}, {line.withValues, 4.0}}, indent_em};
         if (!line.source.isEmpty())
-            row.cells.push_back({line.source, 4.0, false, true});
+            row.cells.push_back({line.source, 4.0, false, TextStyle::Quiet});
         blocks.push_back({std::move(row), betweenTerms_em});
     }
 }

@@ -1,32 +1,27 @@
 #include "teach/derivation_window.h"
 
 #include "bench/ink_label.h"
-#include "bench/tool_tip.h"
 #include "exchange/derivation.h"
-#include "explain/figures.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "print/chosen_paper.h"
 #include "print/print_outlet.h"
-#include "print/printing.h"
 #include "teach/derivation_handout.h"
 #include "teach/derivation_page.h"
 #include "teach/figure_link.h"
+#include "teach/figure_list.h"
 #include "teach/figure_wording.h"
-#include "teach/listed_figures.h"
 #include "teach/step_view.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
-#include <QHeaderView>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
 #include <QShowEvent>
-#include <QSignalBlocker>
 #include <QSplitter>
 #include <QToolBar>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 
 namespace firn::app {
@@ -36,34 +31,17 @@ namespace {
 constexpr QSize usualSize{1110, 660};
 constexpr int listWidth_px = 450;
 constexpr int narrowestPage_px = 480;
-constexpr int narrowestList_px = 220;
-constexpr int targetHeight_px = 24;
-constexpr int keyRole = Qt::UserRole;
 constexpr double pictureScale = 2.0;  // sharp on paper, too
-
-/// What the figure means; of a row, what it says.
-QString titleInLocale(const QString& figure, const Symbol& result, const Analysis& analysis)
-{
-    std::size_t row = 0;
-    for (const auto& component : analysis.components) {
-        for (const RowAnalysis& each : component) {
-            if (figure == QStringLiteral("rows[%1].grams").arg(row))
-                return DerivationWindow::tr("Mass of the row “%1”").arg(plain(each.text));
-            if (figure == QStringLiteral("rows[%1].share_percent").arg(row++))
-                return DerivationWindow::tr("Share of the row “%1”").arg(plain(each.text));
-        }
-    }
-    return capitalised(plain(titleOf(figure.toStdString(), result)));
-}
 
 }  // namespace
 
-DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
+DerivationWindow::DerivationWindow(const Document& document, Questions& questions, QWidget* parent)
     : QWidget(parent, Qt::Window)
     , m_document(document)
     , m_open(new QAction(tr("&How a figure comes about…"), this))
     , m_message(new InkLabel(InkLabel::Caution))
-    , m_figures(new QTreeWidget)
+    , m_outlet(new PrintOutlet(*this, document, questions))
+    , m_figures(new FigureList)
     , m_page(new QScrollArea)
 {
     setWindowTitle(tr("How a figure comes about"));
@@ -71,16 +49,7 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     m_open->setShortcut(tr("Ctrl+E"));
     connect(m_open, &QAction::triggered, this, &DerivationWindow::openFocused);
 
-    m_figures->setObjectName(QStringLiteral("allFigures"));
-    m_figures->setAccessibleName(tr("All figures"));
-    m_figures->setColumnCount(2);
-    m_figures->setHeaderHidden(true);
-    m_figures->setMinimumWidth(narrowestList_px);
-    m_figures->setRootIsDecorated(false);
-    m_figures->header()->setStretchLastSection(false);
-    m_figures->header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    m_figures->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    connect(m_figures, &QTreeWidget::itemSelectionChanged, this, &DerivationWindow::leafThroughList);
+    connect(m_figures, &FigureList::chosen, this, &DerivationWindow::leafTo);
     const auto stay = [this] { m_browsing.stay(); };
     connect(m_figures, &QTreeWidget::itemClicked, this, stay);
     connect(m_figures, &QTreeWidget::itemActivated, this, stay);
@@ -97,6 +66,10 @@ DerivationWindow::DerivationWindow(const Document& document, QWidget* parent)
     layout->setSpacing(gridStep);
     buildBar(*layout);
     m_message->setObjectName(QStringLiteral("message"));
+    connect(m_outlet, &PrintOutlet::said, m_message, [this](const QString& sentence, bool isTrouble) {
+        m_message->setInk(isTrouble ? InkLabel::Caution : InkLabel::Plain);
+        m_message->setText(sentence);
+    });
     layout->addWidget(m_message);
     auto* columns = new QSplitter;
     columns->addWidget(m_figures);
@@ -129,10 +102,10 @@ void DerivationWindow::buildBar(QVBoxLayout& layout)
     m_copyText = add(tr("Copy as text"), QKeySequence::Copy, &DerivationWindow::copyText);
     m_copyPicture = add(tr("Copy as a picture"), QKeySequence(tr("Ctrl+Shift+C")), &DerivationWindow::copyPicture);
     bar->addSeparator();
-    auto* outlet = new PrintOutlet(
-        *this, *m_message, [this] { return handout(); }, &usualPaper);
-    m_print = add(tr("Print…"), QKeySequence::Print, [outlet] { outlet->print(); });
-    m_savePdf = bar->addAction(tr("Save as PDF…"), outlet, &PrintOutlet::askForPdf);
+    m_print = add(tr("Print…"), QKeySequence::Print, [this] { m_outlet->print(handout()); });
+    m_savePdf = bar->addAction(tr("Save as PDF…"), this, [this] { m_outlet->savePdf(handout()); });
+    bar->addSeparator();
+    bar->addWidget(namedPaperChoice());
     layout.addWidget(bar);
 }
 
@@ -169,12 +142,9 @@ void DerivationWindow::openList()
 }
 
 /// The focus stays in the list, so that the arrow keys go on.
-void DerivationWindow::leafThroughList()
+void DerivationWindow::leafTo(const QString& figure)
 {
-    const QList<QTreeWidgetItem*> chosen = m_figures->selectedItems();
-    if (chosen.isEmpty())
-        return;
-    m_browsing.leafTo(chosen.front()->data(0, keyRole).toString());
+    m_browsing.leafTo(figure);
     m_unfolded.clear();
     showPage(false);
 }
@@ -230,30 +200,8 @@ void DerivationWindow::evaluate()
     m_workings = analyseWithWorkings(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions,
         m_document.component(), m_document.stepsDone())
                      .workings;
-    listFigures();
+    m_figures->show(m_workings, m_document.analysis());
     showPage(true);
-}
-
-void DerivationWindow::listFigures()
-{
-    const QSignalBlocker quietly(m_figures);
-    const std::vector<std::string> keys = listedFigures(m_workings);
-    while (m_figures->topLevelItemCount() > int(keys.size()))
-        delete m_figures->takeTopLevelItem(m_figures->topLevelItemCount() - 1);
-    for (int i = 0; i < int(keys.size()); ++i) {
-        if (i == m_figures->topLevelItemCount())
-            m_figures->addTopLevelItem(new QTreeWidgetItem);
-        const QString key = QString::fromStdString(keys[std::size_t(i)]);
-        const Symbol& result = m_workings.find(keys[std::size_t(i)])->steps().back().result;
-        QTreeWidgetItem* item = m_figures->topLevelItem(i);
-        const QString title = titleInLocale(key, result, m_document.analysis());
-        item->setText(0, title);
-        item->setText(1, onBench(key, result));
-        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-        item->setData(0, keyRole, key);
-        item->setToolTip(0, toolTipText(title));
-        item->setSizeHint(0, {0, std::max(targetHeight_px, fontMetrics().height())});
-    }
 }
 
 Result<Derivation> DerivationWindow::derivation() const
@@ -282,13 +230,7 @@ void DerivationWindow::showPage(bool isSamePage)
         }
     }
 
-    QTreeWidgetItem* listed = nullptr;
-    for (int i = 0; i < m_figures->topLevelItemCount() && !listed; ++i) {
-        QTreeWidgetItem* item = m_figures->topLevelItem(i);
-        listed = item->data(0, keyRole).toString() == m_browsing.here() ? item : nullptr;
-    }
-    const QSignalBlocker quietly(m_figures);
-    m_figures->setCurrentItem(listed);
+    m_figures->choose(m_browsing.here());
     m_back->setEnabled(m_browsing.canGoBack());
     m_forward->setEnabled(m_browsing.canGoForward());
     m_copyText->setEnabled(shown.has_value());

@@ -11,19 +11,21 @@
 
 class QAction;
 class QScrollArea;
-class QTreeWidget;
 class QVBoxLayout;
 
 namespace firn::app {
 
+class FigureList;
 class InkLabel;
+class PrintOutlet;
+class Questions;
 
 class DerivationWindow : public QWidget {
     Q_OBJECT
 
 public:
-    /// The document must outlive the window.
-    explicit DerivationWindow(const Document& document, QWidget* parent = nullptr);
+    /// Document and questions must outlive the window.
+    DerivationWindow(const Document& document, Questions& questions, QWidget* parent = nullptr);
 
     /// For a menu: opens the figure that has the focus on the bench, or the list of all figures.
     QAction* openAction() { return m_open; }
@@ -54,8 +56,7 @@ private:
     void buildBar(QVBoxLayout& layout);
     void come();
     void evaluate();
-    void listFigures();
-    void leafThroughList();
+    void leafTo(const QString& figure);
     void showPage(bool isSamePage);
     QWidget* pageOf(const Derivation& derivation);
     Result<Derivation> derivation() const;
@@ -70,7 +71,8 @@ private:
     QAction* m_print = nullptr;
     QAction* m_savePdf = nullptr;
     InkLabel* m_message;
-    QTreeWidget* m_figures;
+    PrintOutlet* m_outlet;
+    FigureList* m_figures;
     QScrollArea* m_page;
     Workings m_workings;
     Workings m_answers;  // as they were when they were asked for

@@ -33,8 +33,11 @@ void addRows(std::vector<Block>& blocks, const std::vector<Row>& rows)
 {
     const auto text = [&](std::size_t i) { return i < rows.size() ? plain(rowsToText({rows[i]})).trimmed() : QString(); };
     const std::size_t half = (rows.size() + 1) / 2;
-    for (std::size_t i = 0; i < half; ++i)
-        blocks.push_back({RowBlock{{{text(i), 1.0}, {text(half + i), 1.0}}, rowIndent_em}, i == 0 ? betweenParts_em : 0.0});
+    for (std::size_t i = 0; i < half; ++i) {
+        Block& block = blocks.emplace_back();
+        block.content = RowBlock{{{text(i)}, {text(half + i)}}, rowIndent_em};
+        block.spaceBefore_em = i == 0 ? betweenParts_em : 0.0;
+    }
 }
 
 void addRecipe(std::vector<Block>& blocks, const ExerciseSheet& sheet)
@@ -76,7 +79,7 @@ void addAnswer(std::vector<Block>& blocks, const Exercise& exercise, std::size_t
     blocks.push_back(
         {RowBlock{{{headingOf(exercise, index), 5.0}, {answerText(exercise.answer), 2.0, true},
              {Words::tr("± %1", "a tolerance").arg(figure(exercise.answer.tolerance, exercise.answer.tolerance < 1.0 ? 1 : 0)), 2.0,
-                 false, true}}},
+                 false, TextStyle::Quiet}}},
             betweenParts_em, keepsWithNext});
 }
 

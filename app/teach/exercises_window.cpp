@@ -55,7 +55,7 @@ QString rowsOf(const ExerciseSheet& sheet)
 
 }  // namespace
 
-ExercisesWindow::ExercisesWindow(const Document& document, QWidget* parent)
+ExercisesWindow::ExercisesWindow(const Document& document, Questions& questions, QWidget* parent)
     : QWidget(parent, Qt::Window)
     , m_document(document)
     , m_number(new QLineEdit(QStringLiteral("0")))
@@ -82,10 +82,10 @@ ExercisesWindow::ExercisesWindow(const Document& document, QWidget* parent)
         listExercises();
     });
     connect(m_pane, &ExercisePane::sourceChosen, this, &ExercisesWindow::sourceChosen);
-    auto* outlet = new PrintOutlet(
-        *this, *m_message, [this] { return handout(); }, [this] { return m_choice->paper(); });
-    connect(m_choice, &SheetChoice::printWanted, outlet, &PrintOutlet::print);
-    connect(m_choice, &SheetChoice::pdfWanted, outlet, &PrintOutlet::askForPdf);
+    auto* outlet = new PrintOutlet(*this, document, questions);
+    connect(outlet, &PrintOutlet::said, this, &ExercisesWindow::say);
+    connect(m_choice, &SheetChoice::printWanted, outlet, [this, outlet] { outlet->print(handout()); });
+    connect(m_choice, &SheetChoice::pdfWanted, outlet, [this, outlet] { outlet->savePdf(handout()); });
     connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, [this] { closeFront(*this); });
     connect(&m_document, &Document::changed, this, [this] {
         if (isVisible())
@@ -286,11 +286,11 @@ void ExercisesWindow::say(const QString& sentence, bool isTrouble)
     m_message->setText(sentence);
 }
 
-ExercisesWindow& showExercises(const Document& document, QWidget& bench)
+ExercisesWindow& showExercises(const Document& document, Questions& questions, QWidget& bench)
 {
     auto* window = bench.findChild<ExercisesWindow*>();
     if (!window) {
-        window = new ExercisesWindow(document, &bench);
+        window = new ExercisesWindow(document, questions, &bench);
         QObject::connect(window, &ExercisesWindow::sourceChosen, &bench, [&bench](Source source) { showSources(bench, source); });
     }
     window->show();

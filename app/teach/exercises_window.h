@@ -12,14 +12,15 @@ class QScrollArea;
 namespace firn::app {
 
 class InkLabel;
+class Questions;
 class SheetChoice;
 
 class ExercisesWindow : public QWidget {
     Q_OBJECT
 
 public:
-    /// The document must outlive the window.
-    ExercisesWindow(const Document& document, QWidget* parent);
+    /// Document and questions must outlive the window.
+    ExercisesWindow(const Document& document, Questions& questions, QWidget* parent);
     ~ExercisesWindow() override;
 
     const ExerciseSheet& sheet() const { return m_sheet; }
@@ -61,6 +62,6 @@ private:
 };
 
 /// The bench's own one, made at the first call.
-ExercisesWindow& showExercises(const Document& document, QWidget& bench);
+ExercisesWindow& showExercises(const Document& document, Questions& questions, QWidget& bench);
 
 }  // namespace firn::app

@@ -1,7 +1,7 @@
 #include "teach/sheet_choice.h"
 
 #include "gauges/type_and_space.h"
-#include "print/printing.h"
+#include "print/chosen_paper.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -40,7 +40,6 @@ SheetChoice::SheetChoice(QWidget* parent)
     , m_first(numberField("firstSheet", tr("First sheet")))
     , m_last(numberField("lastSheet", tr("Last sheet")))
     , m_solutions(new QComboBox)
-    , m_paper(new QComboBox)
 {
     for (QLineEdit* field : {m_first, m_last})
         connect(field, &QLineEdit::textEdited, this, [this] { m_isTyped = true; });
@@ -48,10 +47,6 @@ SheetChoice::SheetChoice(QWidget* parent)
     m_solutions->addItem(tr("none"), int(Solutions::None));
     m_solutions->addItem(tr("answers alone"), int(Solutions::Answers));
     m_solutions->addItem(tr("worked out"), int(Solutions::WorkedOut));
-    m_paper->setObjectName(QStringLiteral("paper"));
-    m_paper->addItem(tr("A4"), int(QPageSize::A4));
-    m_paper->addItem(tr("Letter"), int(QPageSize::Letter));
-    m_paper->setCurrentIndex(m_paper->findData(int(usualPaper().id())));
     auto* print = new QPushButton(tr("&Print…"));
     print->setObjectName(QStringLiteral("print"));
     auto* pdf = new QPushButton(tr("Save as P&DF…"));
@@ -70,12 +65,11 @@ SheetChoice::SheetChoice(QWidget* parent)
     row->addWidget(labelOf(tr("Solut&ions"), m_solutions));
     row->addWidget(m_solutions);
     row->addSpacing(groupSpace);
-    row->addWidget(labelOf(tr("Pap&er"), m_paper));
-    row->addWidget(m_paper);
+    row->addWidget(namedPaperChoice());
     row->addStretch();
     row->addWidget(print);
     row->addWidget(pdf);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_solutions, m_paper, print, pdf})
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_solutions, print, pdf})
         widget->setMinimumHeight(targetHeight_px);
 }
 
@@ -103,7 +97,5 @@ Result<std::pair<std::uint64_t, std::uint64_t>> SheetChoice::sheets() const
 }
 
 Solutions SheetChoice::solutions() const { return Solutions(m_solutions->currentData().toInt()); }
-
-QPageSize SheetChoice::paper() const { return QPageSize(QPageSize::PageSizeId(m_paper->currentData().toInt())); }
 
 }  // namespace firn::app

@@ -1,10 +1,9 @@
-// Which sheets go on paper, with which solutions, on which paper.
+// Which sheets go on paper, with which solutions.
 #pragma once
 
 #include "teach/exercise_sheet.h"
 #include "units/sentence.h"
 
-#include <QPageSize>
 #include <QWidget>
 
 class QComboBox;
@@ -24,7 +23,6 @@ public:
     /// The numbers of the first and the last sheet. Fails on what is no number, on a last one before the first, and on more than mostSheets.
     Result<std::pair<std::uint64_t, std::uint64_t>> sheets() const;
     Solutions solutions() const;
-    QPageSize paper() const;
 
 signals:
     void printWanted();
@@ -34,7 +32,6 @@ private:
     QLineEdit* m_first;
     QLineEdit* m_last;
     QComboBox* m_solutions;
-    QComboBox* m_paper;
     bool m_isTyped = false;
 };
 

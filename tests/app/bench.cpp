@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QFile>
 #include <QLabel>
+#include <QPrinter>
 #include <QTest>
 
 void PrintTo(const QString& text, std::ostream* stream) { *stream << '"' << text.toStdString() << '"'; }
@@ -17,6 +18,13 @@ const Catalogue& shippedCatalogue()
 {
     static const Catalogue catalogue = builtInCatalogue().value();
     return catalogue;
+}
+
+bool Answers::mayPrint(QWidget*, QPrinter& printer)
+{
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(printTo);
+    return !printTo.isEmpty();
 }
 
 Bench::Bench()

@@ -27,7 +27,9 @@ public:
     QString page;
     QString toChoose;
     int unsavedAsked = 0;
-    QString suggested;  // for the file to save
+    QString suggested;      // for the file to save
+    QString pageSuggested;  // for the PDF
+    QString printTo;        // a file in place of the printer's paper; nothing is printed without
 
     Unsaved unsavedChanges(QWidget*, const QString&) override
     {
@@ -43,8 +45,12 @@ public:
         return toSave;
     }
     QString photoToOpen(QWidget*, const QString&) override { return photo; }
-    QString pageToSave(QWidget*, const QString&) override { return page; }
-    bool mayPrint(QWidget*, QPrinter&) override { return false; }
+    QString pageToSave(QWidget*, const QString& suggestion) override
+    {
+        pageSuggested = suggestion;
+        return page;
+    }
+    bool mayPrint(QWidget*, QPrinter& printer) override;
 };
 
 class Bench : public testing::Test {

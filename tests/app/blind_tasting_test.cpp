@@ -1,4 +1,5 @@
 // Tasting blind: codes on cups, pages to print, and nothing said before its time.
+#include "printed_pages.h"
 #include "tasting_log.h"
 
 #include "bench/message_bar.h"
@@ -7,8 +8,8 @@
 #include "tasting/blind_pages.h"
 #include "tasting/score_chart.h"
 
-#include <QTextBlock>
-#include <QTextDocument>
+#include <cmath>
+#include <map>
 
 namespace firn::app {
 namespace {
@@ -89,42 +90,42 @@ TEST_F(TastingLog, ThePagesHaveCodesAndScalesButNotTheKey)
     renameVersion(document, "2", "yak");
     addBlindSheet(document, {"1", "2"}, 5);
     const BlindSheet& sheet = recipe().blindSheets.front();
-    const auto pages = tasterPages(recipe(), sheet, 3, {phrase("Contains EGG.")});
-    const QString words = pages->toPlainText();
+    const QString words = textOf(pagesOf(tasterPages(document, sheet, 3, {phrase("Contains EGG.")}), a4));
     for (const CodedSample& sample : sheet.samples)
         EXPECT_GE(words.count(QString::fromStdString(sample.code)), 3 * 3);
     EXPECT_EQ(words.count("10 crushed ice"), 3 * 2);
     EXPECT_EQ(words.count("Contains EGG."), 3);
     EXPECT_FALSE(words.contains("zebra") || words.contains("yak"));
-    EXPECT_TRUE(keyPage(recipe(), sheet, 3)->toPlainText().contains("zebra"));
+    const auto key = pagesOf(keyPage(document, sheet, 3), a4);
+    EXPECT_TRUE(textOf(key).contains("zebra") && textOf(key).contains("Taster 3 gets "));
+    EXPECT_EQ(faultOf(key, a4), "");
 
     tabs().setCurrentIndex(2);
     answers.page = folder.filePath(QStringLiteral("pages.pdf"));
     click("saveSheet");
-    QFile pdf(answers.page);
-    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+    EXPECT_EQ(pagesIn(contentsOf(answers.page)), 4);  // a page for each of the usual tasters
+    click("saveKey");
+    EXPECT_EQ(pagesIn(contentsOf(answers.page)), 1);
+    answers.printTo = folder.filePath(QStringLiteral("printed.pdf"));
+    click("printSheet");
+    EXPECT_EQ(pagesIn(contentsOf(answers.printTo)), 4);
     answers.page = folder.filePath(QStringLiteral("missing/pages.pdf"));
     click("saveSheet");
     const QString sentence = window->findChild<MessageBar*>()->sentence();
     EXPECT_TRUE(sentence.contains("save it in another place")) << sentence.toStdString();
 }
 
-/// Marks across the line, the ends among them.
-int marksOn(const QTextDocument& pages, const QString& line)
+/// How many marks each line of a scale has, from the top.
+std::vector<int> marksOn(const PrintedPage& page)
 {
-    const auto picture = pages.resource(QTextDocument::ImageResource, QUrl(line)).value<QImage>();
-    if (picture.isNull())
-        return 0;
-    int marks = 0;
-    bool isInk = false;
-    const int besideLine = picture.height() / 3;
-    for (int x = 0; x < picture.width(); ++x) {
-        const bool isInkHere = picture.pixelColor(x, besideLine).lightness() < 128;
-        marks += isInkHere && !isInk;
-        isInk = isInkHere;
-    }
-    return marks;
+    std::map<double, int> marks;
+    for (const PrintMark& mark : page.marks)
+        if (std::holds_alternative<std::monostate>(mark.ink) && mark.place.height() > mark.place.width())
+            ++marks[std::round(mark.place.bottom())];
+    std::vector<int> counts;
+    for (const auto& [line, count] : marks)
+        counts.push_back(count);
+    return counts;
 }
 
 TEST_F(TastingLog, LinesOfWholeNumbersHaveAMarkForEach)
@@ -133,15 +134,22 @@ TEST_F(TastingLog, LinesOfWholeNumbersHaveAMarkForEach)
     addScale(document, {"sourness", 0.0, 100.0, "none", "much"});
     addScale(document, {"smell", 0.5, 3.5, "none", "much"});
     addBlindSheet(document, {"1", "2"}, 5);
-    const auto pages = tasterPages(recipe(), recipe().blindSheets.front(), 1, {});
-    EXPECT_EQ(marksOn(*pages, "line4"), 5);
-    EXPECT_EQ(marksOn(*pages, "line10"), 11);
-    QStringList lines;
-    for (QTextBlock block = pages->begin(); block.isValid(); block = block.next())
-        for (auto part = block.begin(); !part.atEnd(); ++part)
-            if (part.fragment().charFormat().isImageFormat())
-                lines << part.fragment().charFormat().toImageFormat().name();
-    EXPECT_EQ(lines, (QStringList{"line10", "line10", "line4", "line4", "line10", "line10", "line10", "line10"}));
+    const auto pages = pagesOf(tasterPages(document, recipe().blindSheets.front(), 1, {}), a4);
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_EQ(marksOn(pages.front()), (std::vector{11, 11, 5, 5, 11, 11, 11, 11}));
+    EXPECT_EQ(faultOf(pages, a4), "");
+}
+
+TEST_F(TastingLog, EachTastersPagesAreCountedByThemselves)
+{
+    addBlindSheet(document, {"1", "2", "3"}, 5);
+    const auto pages = pagesOf(tasterPages(document, recipe().blindSheets.front(), 4, {}), a4);
+    ASSERT_EQ(pages.size(), 4U);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const QString number = QStringLiteral("Taster %1").arg(i + 1);
+        EXPECT_EQ(linesOf(pages[i]).count(number), 1) << textOf(pages[i]).toStdString();
+        EXPECT_EQ(linesOf(pages[i]).last(), "Page 1 of 1");
+    }
 }
 
 TEST_F(TastingLog, TheTriangleTestSpeaks)

@@ -3,7 +3,6 @@
 #include "document/edits.h"
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
-#include "print/print_outlet.h"
 #include "teach/exercise_sheet.h"
 #include "teach/exercises_window.h"
 #include "teach/figure_link.h"
@@ -202,12 +201,15 @@ TEST_F(ExercisesWindowTest, SheetsForAClassGoIntoOneFile)
     ASSERT_TRUE(handout);
     ASSERT_EQ(handout->sections.size(), 24u);
     EXPECT_EQ(handout->sections.back().number, "Sheet 24");
-    exercises->findChild<PrintOutlet*>()->savePdf(inFolder("sheets.pdf"));
-    EXPECT_TRUE(label("message").contains("sheets.pdf")) << label("message").toStdString();
+    answers.page = inFolder("sheets.pdf");
+    button("pdf")->click();
+    EXPECT_EQ(label("message"), "The pages are in " + inFolder("sheets.pdf") + ".");
     EXPECT_TRUE(QFile::exists(inFolder("sheets.pdf")));
-    const QString unwritable = inFolder("sheets.pdf/no.pdf");
-    exercises->findChild<PrintOutlet*>()->savePdf(unwritable);
-    EXPECT_TRUE(label("message").startsWith(unwritable + " could not be written")) << label("message").toStdString();
+    QFile::remove(inFolder("sheets.pdf"));
+    field("lastSheet")->setText("none");
+    button("pdf")->click();
+    EXPECT_TRUE(label("message").startsWith("“1” to “none” are no sheets")) << label("message").toStdString();
+    EXPECT_FALSE(QFile::exists(inFolder("sheets.pdf")));
 }
 
 TEST_F(ExercisesWindowTest, SheetsThatAreNoneAreRefusedInASentence)

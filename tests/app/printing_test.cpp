@@ -1,25 +1,19 @@
 // Handouts on paper: how many pages, what stands on them, that nothing is outside of the margins, and what is said where they cannot be kept.
 #include "bench.h"
+#include "printed_pages.h"
+
 #include "document/built_in.h"
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
-#include "print/pages.h"
-#include "print/print_outlet.h"
 #include "print/printing.h"
 #include "teach/derivation_handout.h"
-#include "teach/derivation_window.h"
 #include "teach/exercise_sheet.h"
 
-#include <QLabel>
 #include <QPrinter>
-#include <QRegularExpression>
-#include <QTest>
 
 namespace firn::app {
 
 namespace {
-
-const Paper a4{QPageSize(QPageSize::A4)};
 
 std::vector<ExerciseSheet> sheetsOf(const Recipe& recipe, std::uint64_t first, std::uint64_t last)
 {
@@ -35,43 +29,6 @@ Handout derivationOf(const char* figure, const Recipe& recipe)
         explain(figure, recipe, shippedCatalogue(), {}).value(), QStringLiteral("A figure"), QStringLiteral("A recipe"));
 }
 
-QString textOf(const PrintedPage& page)
-{
-    QString text;
-    for (const PrintMark& mark : page.marks) {
-        if (const auto* line = std::get_if<PrintText>(&mark.ink))
-            text += line->text + u'\n';
-    }
-    return text;
-}
-
-QString textOf(const std::vector<PrintedPage>& pages)
-{
-    QString text;
-    for (const PrintedPage& page : pages)
-        text += textOf(page);
-    return text;
-}
-
-/// Ink that leaves the margins, or texts that stand on each other.
-std::string faultOf(const std::vector<PrintedPage>& pages, const Paper& paper)
-{
-    constexpr double hair = 1.0;
-    const QRectF inside = paper.inside.adjusted(-hair, -hair, hair, hair);
-    for (const PrintedPage& page : pages) {
-        for (std::size_t i = 0; i < page.marks.size(); ++i) {
-            const QRectF place = page.marks[i].place.adjusted(hair, hair, -hair, -hair);
-            if (!inside.contains(page.marks[i].place))
-                return "outside of the margins on a page with " + textOf(page).left(200).toStdString();
-            for (std::size_t j = i + 1; j < page.marks.size(); ++j) {
-                if (place.intersects(page.marks[j].place.adjusted(hair, hair, -hair, -hair)))
-                    return "overlap on a page with " + textOf(page).left(200).toStdString();
-            }
-        }
-    }
-    return {};
-}
-
 Recipe longRecipe()
 {
     std::string rows;
@@ -85,15 +42,6 @@ Recipe longRecipe()
     recipe.components.front().rows.front().ingredient = syrup.name;
     recipe.title = "<h1>Title</h1> of a recipe with a name that is longer than the line of a page has room for, as some names are";
     return recipe;
-}
-
-qsizetype pagesIn(const QByteArray& pdf) { return QString::fromLatin1(pdf).count(QRegularExpression("/Type /Page\\b")); }
-
-QByteArray contentsOf(const QString& path)
-{
-    QFile file(path);
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-    return file.readAll();
 }
 
 }  // namespace
@@ -149,7 +97,7 @@ TEST_F(PrintingTest, SolutionsStandOnPagesOfTheirOwnAtTheEndOrNowhere)
 TEST_F(PrintingTest, NothingLeavesTheMarginsOrStandsOnEachOther)
 {
     for (const QPageSize::PageSizeId size : {QPageSize::A4, QPageSize::Letter, QPageSize::A6}) {
-        const Paper paper{QPageSize(size)};
+        const Paper paper = upright(size);
         std::vector<Recipe> recipes = builtInSamples();
         recipes.push_back(longRecipe());
         for (const Recipe& recipe : recipes) {
@@ -191,7 +139,7 @@ TEST_F(PrintingTest, WhatCannotBeWrittenIsSaidInOneSentence)
 {
     const Handout handout = derivationOf("percent.sugars", greetingSample());
     const QString path = unwritable("handout.pdf");
-    const auto notWritten = writePdf(handout, usualPaper(), path);
+    const auto notWritten = writePdf(handout, QPageSize(QPageSize::A4), path);
     ASSERT_FALSE(notWritten);
     EXPECT_TRUE(english(notWritten.error()).starts_with(path.toStdString() + " could not be written ("))
         << english(notWritten.error());
@@ -213,23 +161,73 @@ TEST_F(PrintingTest, APrinterToAFilePrintsTheChosenPages)
     printer.setOutputFileName(inFolder("printed.pdf"));
     printer.setPrintRange(QPrinter::PageRange);
     printer.setFromTo(2, 3);
-    ASSERT_TRUE(printOn(printer, handout));
+    EXPECT_EQ(printOn(printer, handout).value(), inFolder("printed.pdf"));
     EXPECT_EQ(pagesIn(contentsOf(inFolder("printed.pdf"))), 2);
 }
 
-TEST_F(PrintingTest, TheDerivationWindowKeepsItsHandoutOrSaysWhyNot)
+/// Rows that fill several pages, some of them of several lines.
+TableBlock longTable()
 {
-    window.document().startWith(greetingSample());
-    auto& derivations = *window.findChild<DerivationWindow*>();
-    derivations.open("percent.sugars");
-    const auto message = [&] { return derivations.findChild<QLabel*>("message")->text(); };
-    derivations.findChild<PrintOutlet*>()->savePdf(inFolder("sugars.pdf"));
-    EXPECT_TRUE(message().contains("sugars.pdf")) << message().toStdString();
-    EXPECT_GE(pagesIn(contentsOf(inFolder("sugars.pdf"))), 1);
-    derivations.findChild<PrintOutlet*>()->savePdf(unwritable("no.pdf"));
-    EXPECT_TRUE(message().startsWith(unwritable("no.pdf") + " could not be written")) << message().toStdString();
-    derivations.open("mass_g");
-    EXPECT_EQ(message(), "");
+    TableBlock table{"Figures", {{"What"}, {"How much", 1.0, true, TextStyle::Strong}}, {}};
+    for (int row = 0; row < 150; ++row)
+        table.rows.push_back(
+            {{QStringLiteral("row%1 ").arg(row) + QString("word ").repeated(row % 40)}, {QString::number(row), 1.0, true}});
+    return table;
+}
+
+TEST_F(PrintingTest, ATableGoesOnOverleafUnderItsHeadingAndNames)
+{
+    for (const QPageSize::PageSizeId size : {QPageSize::A4, QPageSize::A6}) {
+        const Paper paper = upright(size);
+        const Handout handout{"Title", {{"Head", {}, {{TextBlock{"Title", TextStyle::Title}}, {longTable()}}}}};
+        const auto pages = pagesOf(handout, paper);
+        ASSERT_GT(pages.size(), 3U);
+        EXPECT_EQ(faultOf(pages, paper), "");
+        for (const PrintedPage& page : pages) {
+            QStringList lines = linesOf(page);
+            lines.removeAll("Title");
+            ASSERT_GE(lines.size(), 4);
+            EXPECT_EQ(lines.first(3), QStringList({"Figures", "What", "How much"}));
+            EXPECT_TRUE(lines[3].startsWith("row")) << lines[3].toStdString();
+        }
+        for (int row = 0; row < 150; ++row)
+            EXPECT_EQ(
+                textOf(pages).count(QStringLiteral("row%1 ").arg(row)) + textOf(pages).count(QStringLiteral("row%1\n").arg(row)), 1)
+                << row;
+    }
+}
+
+TEST_F(PrintingTest, TheHeadOfATableIsNotLeftAloneAtAPagesEnd)
+{
+    for (int before = 0; before < 60; ++before) {
+        std::vector<Block> blocks(std::size_t(before), Block{TextBlock{"line"}});
+        blocks.push_back({longTable()});
+        for (const PrintedPage& page : pagesOf({"Title", {{"Head", {}, std::move(blocks)}}}, a4)) {
+            const QString text = textOf(page);
+            EXPECT_EQ(text.contains("How much\n"), text.contains(QRegularExpression("row\\d"))) << before << text.toStdString();
+        }
+    }
+}
+
+TEST_F(PrintingTest, AScaleHasAMarkAtBothEndsAndAtEachStep)
+{
+    const Handout handout{"Title", {{{}, {}, {{RowBlock{{{"cup"}, {ScaleLine{4}, 3.0}}}}}}}};
+    const auto pages = pagesOf(handout, a4);
+    EXPECT_EQ(faultOf(pages, a4), "");
+    std::vector<double> marks;
+    for (const PrintMark& mark : pages.front().marks)
+        if (std::holds_alternative<std::monostate>(mark.ink) && mark.place.height() > mark.place.width())
+            marks.push_back(mark.place.left());
+    ASSERT_EQ(marks.size(), 5U);
+    for (std::size_t i = 1; i < marks.size(); ++i)
+        EXPECT_NEAR(marks[i] - marks[i - 1], (marks.back() - marks.front()) / 4.0, 1.0);
+}
+
+TEST_F(PrintingTest, WideHandoutsLieAcrossThePaper)
+{
+    const Handout handout{"Title", {{"Head", {}, {{TextBlock{"text"}}}}}, true};
+    ASSERT_TRUE(writePdf(handout, QPageSize(QPageSize::Letter), inFolder("wide.pdf")));
+    EXPECT_EQ(paperOf(contentsOf(inFolder("wide.pdf"))), letter_pt.transposed());
 }
 
 }  // namespace firn::app

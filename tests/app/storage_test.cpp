@@ -5,6 +5,7 @@
 #include "document/recipe_file.h"
 #include "document/recovery.h"
 #include "exchange/recipe_json.h"
+#include "print/printing.h"
 
 #include <QDir>
 #include <QFile>
@@ -114,6 +115,27 @@ TEST(Storage, AFullDiskLeavesTheFileAndTheRecipe)
         wrong += complaint(mount("firn", folder.c_str(), "tmpfs", MS_REMOUNT, "size=1024k") == 0, "no room could be made");
         wrong += complaint(edit.document.saveAs(edit.file).has_value(), "it could not be saved after room was made");
         wrong += complaint(recipeFromJson(bytesOf(edit.file).toStdString())->notes.size() == 200000, "the new file is not whole");
+        return wrong;
+    });
+}
+
+TEST(Storage, AFullDiskLeavesThePdfThatWasThere)
+{
+    onSmallDisk([](const std::string& folder) {
+        const QString file = QString::fromStdString(folder) + QStringLiteral("/pages.pdf");
+        const QPageSize paper(QPageSize::A4);
+        Handout handout{"Title", {{"Head", {}, {{TextBlock{"text"}}}}}};
+        std::string wrong = complaint(writePdf(handout, paper, file).has_value(), "a small PDF could not be written");
+        const QByteArray before = bytesOf(file);
+        wrong += complaint(before.startsWith("%PDF"), "no PDF was written");
+        for (int i = 0; i < 20000; ++i)
+            handout.sections.front().blocks.push_back({TextBlock{QString::number(i * i)}});
+        const auto written = writePdf(handout, paper, file);
+        wrong += complaint(!written, "a PDF larger than the disk was said to be written");
+        wrong += complaint(bytesOf(file) == before, "the PDF that was there was harmed");
+        if (!written)
+            wrong += complaint(
+                english(written.error()).find("pages.pdf could not be written") != std::string::npos, "no clear sentence");
         return wrong;
     });
 }
