@@ -4,6 +4,7 @@
 #include "bench/fields.h"
 #include "bench/message_bar.h"
 #include "bench/questions.h"
+#include "bench/save_shortcut.h"
 #include "bench/undo_shortcut.h"
 #include "compare/attribution_view.h"
 #include "compare/chooser_row.h"
@@ -76,6 +77,8 @@ ComparingWindow::ComparingWindow(Document& document, Questions& questions, QWidg
     onKey(QKeySequence::Print, [this] { print(); });
     onKey(tr("Ctrl+Shift+C"), [this] { copyPicture(); });
     takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
+    if (parent)
+        takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &ComparingWindow::refresh);
     connect(m_places, &ChooserRow::chosen, this, &ComparingWindow::place);
     connect(m_places, &ChooserRow::fileWanted, this, &ComparingWindow::openFile);
@@ -137,8 +140,8 @@ void ComparingWindow::layOut()
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_messages);
     layout->addWidget(inner, 1);
+    layout->addWidget(m_messages);
 }
 
 void ComparingWindow::choose(const QStringList& versions)

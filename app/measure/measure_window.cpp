@@ -4,6 +4,7 @@
 #include "bench/fields.h"
 #include "bench/hairline.h"
 #include "bench/message_bar.h"
+#include "bench/save_shortcut.h"
 #include "bench/undo_shortcut.h"
 #include "document/instruments.h"
 #include "document/measure_edits.h"
@@ -52,6 +53,8 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     layOut();
     connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, [this] { closeFront(*this); });
     takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
+    if (parent)
+        takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &MeasureWindow::refresh);
     connect(&document, &Document::replaced, m_instruments, &InstrumentForm::forgetReadings);
     connect(m_instruments, &InstrumentForm::changed, this, &MeasureWindow::refresh);

@@ -1,6 +1,8 @@
 #include "syrups/syrups_window.h"
 
 #include "bench/close_front.h"
+#include "bench/message_bar.h"
+#include "bench/save_shortcut.h"
 #include "document/document.h"
 #include "document/edits.h"
 #include "gauges/type_and_space.h"
@@ -61,11 +63,18 @@ SyrupsWindow::SyrupsWindow(Document& document, QWidget* parent)
     // A number that is being typed would keep the key for itself.
     connect(new QShortcut(QKeySequence(Qt::Key_Escape), this), &QShortcut::activated, this, [this] { closeFront(*this); });
 
-    auto* layout = new QHBoxLayout(this);
+    auto* messages = new MessageBar;
+    if (parent)
+        takeRecipesSave(*this, *parent, document, *messages);
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(0);
+    columns->addWidget(m_jobs);
+    columns->addWidget(m_forms, 1);
+    auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_jobs);
-    layout->addWidget(m_forms, 1);
+    layout->addLayout(columns, 1);
+    layout->addWidget(messages);
     fitToFont();
     resize(usualSize);
 }

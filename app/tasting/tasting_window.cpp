@@ -4,6 +4,7 @@
 #include "bench/fields.h"
 #include "bench/ink_label.h"
 #include "bench/message_bar.h"
+#include "bench/save_shortcut.h"
 #include "bench/tool_tip.h"
 #include "bench/undo_shortcut.h"
 #include "document/places.h"
@@ -20,7 +21,6 @@
 #include "tasting/tasting_wording.h"
 #include "tasting/triangle_view.h"
 
-#include <QAction>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
@@ -64,7 +64,7 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     onKey(Qt::Key_Escape, [this] { closeFront(*this); });
     onKey(QKeySequence::New, [this] { add(); });
     takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
-    onKey(QKeySequence::Save, [this, parent] { saveOn(*parent); });
+    takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::replaced, m_form, &TastingForm::forget);
     connect(&document, &Document::changed, this, &TastingWindow::refresh);
     connect(&document, &Document::pathChanged, this, &TastingWindow::nameWindow);
@@ -93,8 +93,8 @@ void TastingWindow::layOut()
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_messages);
     layout->addWidget(body, 1);
+    layout->addWidget(m_messages);
 }
 
 QWidget* TastingWindow::log()
@@ -236,20 +236,6 @@ void TastingWindow::remove()
 {
     if (const auto place = chosen())
         removeTasting(m_document, *place);
-}
-
-void TastingWindow::saveOn(QWidget& bench)
-{
-    for (QAction* action : bench.findChildren<QAction*>())
-        if (action->shortcut() == QKeySequence(QKeySequence::Save))
-            action->trigger();
-    // What hindered it is said there.
-    if (m_document.isModified()) {
-        bench.raise();
-        bench.activateWindow();
-    } else {
-        m_messages->note(tr("Saved."));
-    }
 }
 
 void TastingWindow::nameWindow()

@@ -43,7 +43,6 @@ private:
     void add();
     void remove();
     /// With the bench's own action, which the keys do not reach from here.
-    void saveOn(QWidget& bench);
     void nameWindow();
     std::optional<std::size_t> chosen() const;
 
