@@ -67,6 +67,8 @@ StepOutcome taken(const Mix& mix, const Steeped& steeped, const std::vector<Weig
         return unchanged(
             mix, phrase("Steeping: there is no row “{0}” to take out. Choose one of the component's rows.", steeped.ingredient));
 
+    Mix gramOfRow;
+    gramOfRow.add(*row->composition, {1.0});
     // Spent matter: solids that were not extracted. Its water and alcohol have become liquid like the rest.
     Amounts spent;
     const double stays = std::clamp(steeped.extracted_percent / 100.0, 0.0, 1.0);
@@ -74,7 +76,7 @@ StepOutcome taken(const Mix& mix, const Steeped& steeped, const std::vector<Weig
         const auto c = static_cast<Constituent>(i);
         if (c == Constituent::Water || c == Constituent::Ethanol)
             continue;
-        const Grams brought = row->composition->per100g[c] * (row->mass.value / 100.0);
+        const Grams brought = gramOfRow[c] * row->mass.value;
         spent[c] = std::min(mix[c], isInsoluble(c) ? brought : brought * (1.0 - stays));
     }
     Amounts liquid;

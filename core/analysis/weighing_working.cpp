@@ -2,6 +2,7 @@
 
 #include "ingredients/weighing.h"
 #include "mix/symbols.h"
+#include "units/text.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -148,22 +149,23 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
     }
     const Symbol generalRow{"m", "i", 0.0, "g", phrase("a row's mass")};
     for (const MixPart& part : mixParts()) {
-        const Symbol generalContent{"c", "i", 0.0, "g/g", phrase("the row's share of {0}", part.label)};
+        const Symbol generalContent{"c", "i", 0.0, "g/g", phrase("the row's share of {0}", lowered(part.label))};
         std::vector<SeriesTerm> terms;
         for (std::size_t i = 0; i < prepared.rows.size(); ++i) {
             const RowAnalysis& row = prepared.rows[i].analysis;
             const Grams content = compositions[i] ? part.of(*compositions[i]) : Grams{};
             if (content.value == 0.0 || row.mass.value <= 0.0)
                 continue;
-            const Symbol perGram{
-                "c", fmt::format("{}", i + 1), content.value / 100.0, "g/g", phrase("{0} in a gram of it", part.label)};
+            const Symbol perGram{"c", fmt::format("{}", i + 1), content.value / compositions[i]->per100g.total().value, "g/g",
+                phrase("{0} in a gram of it", lowered(part.label))};
             terms.push_back(
                 {row.text, massOfRow(i) * Formula(perGram), sourceOf(prepared.rows[i], recipe.components[component].rows[i])});
         }
         Working& working = workings.of(part.figure, home);
         WorkingStep& step = working.found(withoutFigure(massOf(part, prepared.weighedOut, working)),
             series("i", generalRow * Formula(generalContent), std::move(terms)), Source::Catalogue);
-        step.origin = phrase("rows that hold none are left out");
+        step.origin =
+            phrase("its parts brought to 100 g, to which rounded figures do not quite add up; rows that hold none are left out");
     }
     recordSpread(workings.of(std::string(figureOfSpread), home), prepared, recipe.components[component], massOfRow);
 }

@@ -51,7 +51,8 @@ std::optional<Composition> withSugars(const Composition& composition, Grams befo
     Composition result = composition;
     for (const Constituent sugar : sugarKinds)
         result.per100g[sugar] = composition.per100g[sugar] * (after / before);
-    result.per100g[Constituent::Water] += before - after;
+    // Its figures are those of the source, which need not add up to 100 g.
+    result.per100g[Constituent::Water] += (before - after) * (composition.per100g.total().value / 100.0);
     if (after.value < 0.0 || result.per100g[Constituent::Water].value <= 0.0)
         return std::nullopt;
     return result;
@@ -117,8 +118,8 @@ std::optional<Cause> misweighed(const RowInMix& row, const Question& question)
     asItWas.amount.value *= 1.0 + more / row.mass();
     const Figure off{std::abs(more.value), 0};
     return Cause{CauseKind::WrongAmount, row.index, asItWas, slipOddity_sd + (rarest_sd - slipOddity_sd) * slip / largestSlip,
-        more.value > 0.0 ? phrase("{0} g too much “{1}” explain it.", off, nameOf(row))
-                         : phrase("{0} g too little “{1}” explain it.", off, nameOf(row))};
+        more.value > 0.0 ? phrase("{0} g too much “{1}” would explain it.", off, nameOf(row))
+                         : phrase("{0} g too little “{1}” would explain it.", off, nameOf(row))};
 }
 
 }  // namespace

@@ -60,7 +60,10 @@ RibbonPart ribbonPartOf(Constituent constituent)
 
 void Mix::add(const Composition& composition, Grams mass)
 {
-    const double factor = mass.value / 100.0;
+    const double total_g = composition.per100g.total().value;
+    if (total_g <= 0.0)
+        return;
+    const double factor = mass.value / total_g;
     amounts.add(composition.per100g, factor);
     milkFat += composition.milkFat * factor;
     milkSolidsNotFat += composition.milkSolidsNotFat * factor;

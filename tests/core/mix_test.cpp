@@ -1,5 +1,7 @@
 #include "mix/mix.h"
 
+#include "../shipped_catalogue.h"
+
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <numeric>
@@ -66,6 +68,21 @@ TEST(Mix, SugarsOfTheRibbonAreTheSugarKinds)
         EXPECT_EQ(ribbonPartOf(facts.constituent) == RibbonPart::Sugars,
             std::ranges::find(sugarKinds, facts.constituent) != sugarKinds.end())
             << facts.key;
+}
+
+/// Published figures are rounded: whole milk adds up to 100.25 g, strawberries to less than 100.
+TEST(Mix, ARowWeighsWhatWasWeighedWhateverItsSourceAddsUpTo)
+{
+    for (const Ingredient& ingredient : shippedCatalogue().all()) {
+        Mix mix;
+        mix.add(ingredient.composition, {600.0});
+        EXPECT_NEAR(mix.mass().value, 600.0, 1e-9) << ingredient.id;
+        const double scale = 600.0 / ingredient.composition.per100g.total().value;
+        EXPECT_NEAR(mix.milkFat.value, scale * ingredient.composition.milkFat.value, 1e-9) << ingredient.id;
+    }
+    Mix nothing;
+    nothing.add(Composition{}, {600.0});
+    EXPECT_TRUE(nothing.isEmpty());
 }
 
 }  // namespace
