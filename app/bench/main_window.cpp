@@ -179,7 +179,7 @@ void MainWindow::buildPanels()
     m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
     m_notebookDock = addDock(QStringLiteral("notebook"), tr("Notebook"), m_notebook);
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
-    addDock(QStringLiteral("keys"), tr("Keyboard"), new KeysPanel);
+    addDock(QStringLiteral("keys"), tr("Keyboard"), scrolled(new KeysPanel));
 
     // All positions of a marker from press to release are one gesture.
     const auto gesture = [this] {
@@ -250,6 +250,9 @@ void MainWindow::restoreLayout()
         setWindowState(Qt::WindowMaximized);
     layOutAfresh();
     restoreGeometry(state().value(geometryKey).toByteArray());
+    // The screen may be a smaller one than last time: a projector's.
+    if (!isMaximized())
+        resize(size().boundedTo(available));
     if (const QByteArray layout = state().value(layoutKey).toByteArray(); !layout.isEmpty() && !restoreState(layout, layoutVersion))
         layOutAfresh();
 }

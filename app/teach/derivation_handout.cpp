@@ -58,16 +58,12 @@ std::vector<Block> blocksOf(const std::vector<WorkingStep>& steps)
 
 Handout handoutOf(const Derivation& derivation, const QString& title, const QString& recipe)
 {
-    const QString exact = valueInLocale(derivation.result());
     const QString shown = onBench(QString::fromStdString(derivation.figure), derivation.result());
     std::vector<Block> blocks{{TextBlock{Words::tr("%1: %2", "a figure and its value").arg(title, shown), TextStyle::Title}},
         {TextBlock{Words::tr("%1, step by step", "a recipe").arg(recipe), TextStyle::Quiet}}, {RuleBlock{}, betweenParts_em}};
     std::ranges::move(blocksOf(derivation.steps), std::back_inserter(blocks));
     blocks.push_back({RuleBlock{}, betweenSteps_em, true});
-    blocks.push_back(
-        {TextBlock{exact == shown ? exact : Words::tr("%1, on the bench %2", "an exact value, and as rounded").arg(exact, shown),
-             TextStyle::Heading},
-            betweenParts_em});
+    blocks.push_back({TextBlock{exactAndShown(derivation.result(), shown), TextStyle::Heading}, betweenParts_em});
     return {title, {{title, {}, std::move(blocks)}}};
 }
 

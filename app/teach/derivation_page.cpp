@@ -16,13 +16,12 @@ DerivationPage::DerivationPage(const Derivation& derivation, const QString& titl
     m_lines->setContentsMargins(groupSpace, closeSpace, groupSpace, groupSpace);
     m_lines->setSpacing(closeSpace);
     const Symbol& result = derivation.result();
-    const QString exact = valueInLocale(result), shown = onBench(QString::fromStdString(derivation.figure), result);
+    const QString shown = onBench(QString::fromStdString(derivation.figure), result);
     addLine(title, "title", titleFont(font()));
     addLine(shown, "value", figureFont(font()));
     addSteps(derivation.steps, unfolded);
     m_lines->addWidget(new Hairline);
-    addLine(exact == shown ? exact : tr("%1, on the bench %2", "an exact value, and as rounded").arg(exact, shown), "lastLine",
-        titleFont(font()));
+    addLine(exactAndShown(result, shown), "lastLine", titleFont(font()));
     m_lines->addStretch(1);
 }
 

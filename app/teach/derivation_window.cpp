@@ -165,10 +165,12 @@ void DerivationWindow::goForward()
 void DerivationWindow::come()
 {
     m_unfolded.clear();
-    if (isVisible())
+    if (isVisible()) {
         showPage(false);
-    else
+    } else {
+        m_page->verticalScrollBar()->setValue(0);
         show();
+    }
     raise();
     activateWindow();
 }

@@ -4,9 +4,20 @@
 #include "exchange/plain_text.h"
 #include "gauges/wording.h"
 
+#include <QCoreApplication>
 #include <QLocale>
 
 namespace firn::app {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(firn::app::FigureWording)
+};
+
+constexpr int mostDecimals = 8;
+
+}  // namespace
 
 QString valueInLocale(const Number& number)
 {
@@ -47,6 +58,21 @@ QString onBench(const QString& figureKey, const Symbol& result)
     if (unit == QLatin1String("mm"))
         return millimetresText({result.value});
     return valueInLocale(result);
+}
+
+QString exactAndShown(const Symbol& result, const QString& shown)
+{
+    const auto digitsOf = [](const QString& text) { return text.section(QChar(0x202F), 0, 0); };
+    QString exact = valueInLocale(result);
+    if (exact == shown)
+        return exact;
+    Symbol finer = result;
+    // A last 5 may have been rounded up to it, and would be rounded up once more.
+    while (digitsOf(exact).endsWith(u'5') && finer.decimals.value_or(0) < mostDecimals) {
+        finer.decimals = int(digitsOf(exact).size() - digitsOf(exact).indexOf(QLocale().decimalPoint()));
+        exact = valueInLocale(finer);
+    }
+    return Words::tr("%1, shown as %2", "an exact value, and as rounded").arg(exact, shown);
 }
 
 QString plain(const std::string& text) { return QString::fromStdString(printable(text)); }

@@ -14,6 +14,9 @@ QString valueInLocale(const Symbol& symbol);
 /// The result of a figure as the gauges round it: "18.6 %".
 QString onBench(const QString& figure, const Symbol& result);
 
+/// "18.553 %, shown as 18.6 %": with as many digits as round to what is shown.
+QString exactAndShown(const Symbol& result, const QString& shown);
+
 /// Text that may come from a file, without control characters.
 QString plain(const std::string& text);
 QString plain(const Sentence& sentence);

@@ -6,9 +6,11 @@
 
 #include <QFontInfo>
 #include <QFontMetricsF>
+#include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace firn::app {
 
@@ -142,8 +144,10 @@ private:
 }  // namespace
 
 /// A number as short as those of formulas themselves, "100" or "2", is told by its unit alone.
-void HiddenAnswers::add(const QString& value)
+void HiddenAnswers::add(const Symbol& found)
 {
+    const QString value = valueInLocale(found);
+    m_found << std::abs(found.value);
     static const QSet<QString> ofFormulas{"0", "1", "2", "3", "4", "100", "1000"};
     m_values.insert(value);
     if (const QString digits = digitsOf(value); !digits.isEmpty() && !ofFormulas.contains(digits))
@@ -154,7 +158,20 @@ void HiddenAnswers::addGiven(double value) { m_given << value; }
 
 bool HiddenAnswers::contains(const QString& text) const
 {
-    return isHiding() && (m_values.contains(text) || (m_digits.contains(digitsOf(text)) && !isGiven(text)));
+    return isHiding()
+           && (m_values.contains(text) || ((m_digits.contains(digitsOf(text)) || isRounding(digitsOf(text))) && !isGiven(text)));
+}
+
+/// Whether these digits are an answer with more or fewer decimals. Two digits or one may be anything.
+bool HiddenAnswers::isRounding(const QString& digits) const
+{
+    constexpr qsizetype fewest = 3;
+    const qsizetype point = digits.indexOf(QLocale().decimalPoint());
+    if (point < 0 || digits.size() - 1 < fewest)
+        return false;
+    const double number = QLocale().toDouble(digits);
+    const double half = 0.5 * std::pow(10.0, -double(digits.size() - point - 1));
+    return std::ranges::any_of(m_found, [&](double found) { return std::abs(found - number) <= half * (1.0 + 1e-9); });
 }
 
 /// A temperature is told by its sign from an answer with the same digits.

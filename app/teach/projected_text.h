@@ -1,6 +1,7 @@
 // Text of a projection in lines of type; figures that are answers can be left out of it.
 #pragma once
 
+#include "derivation/formula.h"
 #include "formulas/formula_box.h"
 #include "units/sentence.h"
 
@@ -11,7 +12,7 @@ namespace firn::app {
 /// Which numbers an empty box of the same size stands for.
 class HiddenAnswers {
 public:
-    void add(const QString& value);
+    void add(const Symbol& found);
     /// Was put in and not found, such as the temperature at serving: stays where it is read, if no answer is the same.
     void addGiven(double value);
 
@@ -23,8 +24,11 @@ public:
     QString without(const QString& text) const;
 
 private:
+    bool isRounding(const QString& digits) const;
+
     QSet<QString> m_values;
     QSet<QString> m_digits;
+    QList<double> m_found;
     QList<double> m_given;
 };
 

@@ -137,7 +137,7 @@ HiddenAnswers ProjectorWindow::answers() const
         return answers;
     for (const LessonTopic each : m_topics) {
         for (const WorkingStep& found : lessonPage(each, m_explained).steps)
-            answers.add(valueInLocale(found.result));
+            answers.add(found.result);
     }
     const Conditions& conditions = m_explained.analysis.conditions;
     for (const Celsius given : {conditions.serveAt, conditions.freezerAt})

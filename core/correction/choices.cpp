@@ -107,7 +107,7 @@ Figure grams(Grams mass) { return {mass.value, mass.value < 10.0 ? 1 : 0}; }
 std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& after)
 {
     std::vector<Sentence> effects;
-    effects.push_back(phrase("Makes {0} g of {1} g.", grams(after.mass), grams(before.mass)));
+    effects.push_back(phrase("Makes {0} g; there are {1} g now.", grams(after.mass), grams(before.mass)));
     effects.push_back(phrase("As sweet as {0} % sucrose, {1} % before.", tenths(after.sweetness_percentSucrose),
         tenths(before.sweetness_percentSucrose)));
     if (std::abs((after.acid - before.acid).value) >= acidStep.value)

@@ -2,6 +2,7 @@
 
 #include "units/number.h"
 
+#include <array>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -58,6 +59,18 @@ std::string withoutTrailingZeros(std::string text)
 
 std::string withDecimals(int decimals, double size) { return fmt::format("{:.{}f}", roundedTo(decimals, size), decimals); }
 
+/// "9.31·10⁻⁵"
+std::string scientific(double size)
+{
+    static constexpr std::array<std::string_view, 10> raised{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+    const std::string text = fmt::format("{:.2e}", size);
+    const std::size_t e = text.find('e');
+    std::string power = text[e + 1] == '-' ? "⁻" : "";
+    for (const char digit : std::to_string(std::abs(std::stoi(text.substr(e + 1)))))
+        power += raised[static_cast<std::size_t>(digit - '0')];
+    return withoutTrailingZeros(text.substr(0, e)) + "·10" + power;
+}
+
 std::string digitsOf(const Number& number)
 {
     const double size = std::abs(number.value);
@@ -70,7 +83,7 @@ std::string digitsOf(const Number& number)
     if (number.decimals)
         return withDecimals(*number.decimals, size);
     if (size < 1e-4 || size >= 1e9)
-        return fmt::format("{:.3g}", size);
+        return scientific(size);
     const int before = static_cast<int>(std::floor(std::log10(size))) + 1;
     return withoutTrailingZeros(withDecimals(std::max(significantDigits - before, before >= significantDigits ? 1 : 0), size));
 }

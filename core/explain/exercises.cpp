@@ -63,6 +63,7 @@ struct FigureQuestion {
     const char* figure;
     double tolerance;  // judgement: how well it can be reckoned by hand
     int decimals;
+    std::size_t lastSteps = 0;  // how many of the derivation lead there from what is given; 0 for all
 };
 
 /// The exercise, to add to; none where the recipe has no such figure.
@@ -73,8 +74,11 @@ Exercise* ask(Exercises& exercises, const FigureQuestion& asked, const Explained
     if (!derivation || !std::isfinite(derivation->result().value))
         return nullptr;
     const Symbol result = derivation->result();
+    auto& steps = derivation->steps;
+    if (asked.lastSteps > 0)
+        steps.erase(steps.begin(), steps.end() - std::ptrdiff_t(std::min(asked.lastSteps, steps.size())));
     add(exercises, asked.kind, std::move(question), {result.value, asked.tolerance, result.unit, asked.decimals}, std::move(hints),
-        std::move(derivation->steps));
+        std::move(steps));
     return &exercises.back();
 }
 
@@ -142,12 +146,16 @@ void askFreezingPoint(Exercises& exercises, const ExplainedAnalysis& explained)
     const Analysis& analysis = explained.analysis;
     if (!analysis.textbook)
         return;
+    std::vector<Sentence> hints{phrase("Only what is dissolved in the water counts, and how much water there is."),
+        phrase(
+            "Take the sum of sucrose equivalents per 100 g water into the table, and go along a straight line between two rows.")};
+    if (analysis.mix.milkSolidsNotFat.value > 0.0)
+        hints.push_back(phrase("Then add the term for milk."));
+    if (analysis.textbook->isBeyondTable)
+        hints.push_back(phrase("Beyond the last row the last step of the table goes on."));
     Exercise* asked = ask(exercises, {ExerciseKind::FreezingPoint, textbookPoint, 0.2, 1}, explained,
         phrase("By sucrose equivalents: where will the mix begin to freeze? It holds {0} g of water.", grams(analysis.water.value)),
-        {phrase("Only what is dissolved in the water counts, and how much water there is."),
-            phrase("Take the sum of sucrose equivalents per 100 g water into the table, go along a straight line between two rows, "
-                   "and add the term for milk."),
-            phrase("Beyond the last row the last step of the table goes on.")});
+        std::move(hints));
     if (!asked)
         return;
     asked->given = givenForTextbook(explained);
@@ -170,7 +178,7 @@ std::vector<Sentence> givenForScale(const Readings& readings)
 void askRefractometer(Exercises& exercises, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    Exercise* asked = ask(exercises, {ExerciseKind::Refractometer, "readings.refractometer_brix", 1.0, 1}, explained,
+    Exercise* asked = ask(exercises, {ExerciseKind::Refractometer, "readings.refractometer_brix", 1.0, 1, 2}, explained,
         phrase("What does a refractometer show in the mix at {0} °C?", Figure{analysis.conditions.readAt.value, 0}),
         {phrase("It sees what is dissolved in the water, fat is not in the light's way."),
             phrase("In sugar and water alone it shows 100 times sugars over sugars and water; acid, minerals, protein and alcohol "
@@ -186,7 +194,7 @@ void askBaume(Exercises& exercises, const ExplainedAnalysis& explained)
     const auto& readings = explained.analysis.readings;
     if (!readings)
         return;
-    ask(exercises, {ExerciseKind::Baume, "readings.baume", 0.2, 1}, explained,
+    ask(exercises, {ExerciseKind::Baume, "readings.baume", 0.2, 1, 1}, explained,
         phrase("A millilitre of the mix weighs {0} g, one of water at 20 °C {1} g. How many degrees Baumé is that?",
             Figure{readings->density.value, 4}, Figure{waterDensity({20.0}).value, 4}),
         {phrase("The scale for liquids heavier than water begins at 0 in water."),

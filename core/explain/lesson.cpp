@@ -28,6 +28,8 @@ void fillSugars(LessonPage& page, const ExplainedAnalysis& explained)
     const Analysis& analysis = explained.analysis;
     const Constituent most = *std::ranges::max_element(sugarKinds, {}, [&](Constituent c) { return analysis.mix[c].value; });
     page.steps = chosenSteps(explained.workings, partOf(most).figure);
+    if (most != Constituent::Lactose && analysis.mix[Constituent::Lactose].value > 0.0)
+        append(page.steps, chosenSteps(explained.workings, partOf(Constituent::Lactose).figure));
     append(page.steps, allSteps(explained.workings, "percent.sugars"));
     if (const TradeBand* band = tradeBandOf(analysis.texture.textureClass)) {
         page.conclusions.push_back(
@@ -89,9 +91,8 @@ void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
     page.steps = chosenSteps(explained.workings, "freezing_point_c", {"n_w", "n_s", "A_sugars", "L_ethanol", "A"});
     append(page.steps, chosenSteps(explained.workings, "water_activity"));
     if (analysis.textbook)
-        page.conclusions.push_back(
-            phrase("It begins to freeze at {0} °C; by sucrose equivalents, the textbook's method, it would be {1} °C.",
-                Figure{analysis.freezing.freezingPoint->temperature.value, 1}, Figure{analysis.textbook->freezingPoint.value, 1}));
+        page.conclusions.push_back(phrase("It begins to freeze at {0} °C. Sucrose equivalents, the textbook's method, say {1} °C.",
+            Figure{analysis.freezing.freezingPoint->temperature.value, 1}, Figure{analysis.textbook->freezingPoint.value, 1}));
 }
 
 void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
@@ -110,7 +111,7 @@ void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
 void fillSweetness(LessonPage& page, const ExplainedAnalysis& explained)
 {
     page.steps = allSteps(explained.workings, "sweetness_percent_sucrose");
-    page.conclusions.push_back(phrase("It tastes as sweet as a solution of {0} % sucrose, though it holds {1} % sugars.",
+    page.conclusions.push_back(phrase("It tastes as sweet as a solution of {0} % sucrose; it holds {1} % sugars.",
         Figure{explained.analysis.sweetness_percentSucrose, 0}, Figure{percent(explained.analysis.shares.sugars), 0}));
     if (!page.steps.empty() && page.steps.back().uncertainty)
         page.conclusions.push_back(*page.steps.back().uncertainty);

@@ -70,7 +70,8 @@ Symbol addWanted(LessonPage& page, const Analysis& analysis)
         const Symbol high{"w", "high", percent(band->high), "%", phrase("the most")};
         Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
             phrase("sugars to reach: the middle of the band of the trade")};
-        working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds);
+        working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds).origin =
+            phrase("for this band: {0}", std::string(band->source));
         append(page.steps, working.steps());
         return wanted;
     }

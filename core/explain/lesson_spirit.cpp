@@ -149,12 +149,16 @@ void addIce(LessonPage& page, const ExplainedAnalysis& explained, const WithoutA
 
     const Celsius serveAt = analysis.conditions.serveAt;
     page.conclusions.push_back(effectOf(liquid.value, analysis.texture, serveAt));
+    const std::string with(afterIs(analysis.texture.firmness)), without(afterIs(other.texture.firmness));
+    const Figure serving{serveAt.value, 0}, iceWith{percent(analysis.texture.iceAtServing), 0},
+        iceWithout{percent(other.texture.iceAtServing), 0};
     page.conclusions.push_back(
-        phrase("With its alcohol it is {0} at {1} °C, with {2} % ice. The same without the alcohol is {3}, with {4} %; the water "
-               "of the spirit stays.",
-            std::string(afterIs(analysis.texture.firmness)), Figure{serveAt.value, 0},
-            Figure{percent(analysis.texture.iceAtServing), 0}, std::string(afterIs(other.texture.firmness)),
-            Figure{percent(other.texture.iceAtServing), 0}));
+        with == without ? phrase("It is {0} at {1} °C with its alcohol and without: this is too little spirit to keep it soft. "
+                                 "{2} % of it is ice, without the alcohol {3} %; the water of the spirit stays.",
+            with, serving, iceWith, iceWithout)
+                        : phrase("With its alcohol it is {0} at {1} °C, with {2} % ice. The same without the alcohol is {3}, with "
+                                 "{4} %; the water of the spirit stays.",
+                            with, serving, iceWith, without, iceWithout));
 }
 
 }  // namespace

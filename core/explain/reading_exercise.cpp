@@ -12,7 +12,7 @@ namespace {
 constexpr double warmRoom_c = 30.0;
 constexpr double scaleMadeFor_c = 20.0;
 constexpr double leastShown_brix = 2.0;    // below, the correction is as large as the reading
-constexpr double tolerance_percent = 1.0;  // judgement: how well it can be reckoned by hand
+constexpr double tolerance_percent = 0.3;  // judgement: how well it can be reckoned by hand
 
 /// What stands on the board: a whole number of °Bx, and how warm the drop is.
 std::optional<RefractometerReading> drawn(const Mix& mix, std::uint64_t seed, Dice& dice)
@@ -100,6 +100,10 @@ std::optional<Exercise> sugarsByRefractometer(const Mix& mix, std::uint64_t seed
                                "sugar does such a mix hold, in percent by mass?",
         Figure{reading->brix, 0}, Figure{reading->temperature.value, 0});
     exercise.answer = {percent(found->front().sugar), tolerance_percent, "%", 1};
+    exercise.given = {phrase("At {0} °C a scale for 20 °C shows {1} °Bx too little.", Figure{reading->temperature.value, 0},
+                          Figure{corrected_brix - reading->brix, 1}),
+        phrase("What such a mix holds beside sugars and water makes it show {0} °Bx more than its sugars are percent by mass.",
+            Figure{corrected_brix - percent(found->front().sugar), 1})};
     exercise.hints = hintsOn(*reading, corrected_brix, mix);
     exercise.solution = working.steps();
     return exercise;

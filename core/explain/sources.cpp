@@ -63,9 +63,10 @@ const std::array sources{
     SourceFacts{Source::Egg, "The floating egg",
         "Geometry of a spheroid of 57 g, 1.08 g/mL and a length of 1.30 times the breadth; usual figures of a hen's egg, from "
         "memory",
-        "an egg about a week old", "real eggs range from 1.03 to 1.09 g/mL, which is worth 6 °Bx either way", "core/readings/egg"},
+        "an egg about a week old", "real eggs range from 1.03 to 1.09 g/mL, and 0.01 g/mL is worth 2 °Bx", "core/readings/egg"},
     SourceFacts{Source::IceEquilibrium, "Equilibrium of ice and liquid",
-        "D. M. Murphy and T. Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equations 7 and 10",
+        "D. M. Murphy and T. Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equations 7 and 10, shifted by "
+        "0.0001 in the logarithm so that water freezes at 0 °C exactly",
         "0 to -60 °C; colder counts as -60 °C", "0.0004 in activity down to -40 °C against IAPWS R14-08(2011)",
         "core/solution/ice_equilibrium"},
     SourceFacts{Source::WaterActivity, "Water activity of sugars, polyols and minerals",
@@ -104,7 +105,8 @@ const std::array sources{
     SourceFacts{Source::GlassLimit, "Glass limit", "Y. Roos, Carbohydr. Res. 238 (1993) 39, from memory; mean by mass",
         "sugars, polyols, glycerol and ethanol", "other schools differ by up to 10 K", "core/freezing/glass"},
     SourceFacts{Source::FreezingCurve, "Freezing curve",
-        "The water activity above, with water taken away as ice step by step; monotone cubic (PCHIP) between the steps",
+        "The water activity above, with water taken away as ice step by step; monotone cubic (PCHIP) between the steps, a straight "
+        "line in one over the temperature between two temperatures of the curve",
         "the freezing point to -30 °C; no more ice below the glass limit",
         "0.005 % of the mix against a root finder at each temperature", "core/freezing/freezing_curve"},
     SourceFacts{Source::Textbook, "Sucrose equivalents",

@@ -101,7 +101,9 @@ void recordFreezingPoint(Working& working, const LnActivity& activity, const Fre
     }
     WorkingStep& step =
         working.solved(result, ln(function("a_ice", {result})), lnActivityAt(activity, result), Source::IceEquilibrium,
-            phrase("Solved for T_f between {0} and 0 °C by Newton's method; a_ice = p_ice / p_water of Murphy and Koop.",
+            phrase("Solved for T_f between {0} and 0 °C by Newton's method; a_ice = p_ice / p_water of Murphy and Koop, whose "
+                   "logarithm is shifted by 0.0001 so "
+                   "that water freezes at 0 °C and not at its triple point.",
                 Figure{coldestEquilibrium.value, 0}));
     step.range = found.isExtrapolated ? phrase("A solute is stronger here than any solution that was measured: extrapolated.")
                                       : phrase("Within the strengths that were measured.");

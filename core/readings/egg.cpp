@@ -46,7 +46,7 @@ Formula capAboveFormula(const Symbol& z) { return power(1.0 - z, 2.0) * (2.0 + z
 
 Symbol heightSymbol(double z)
 {
-    return {"z", "", z, "", phrase("height of the surface over the egg's middle, against half its breadth"), {}, 5};
+    return {"z", "", z, "", phrase("height of the surface over the egg's middle, as a share of the way to its top"), {}, 5};
 }
 
 void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const EggFloat& found, double z)
@@ -59,7 +59,8 @@ void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const E
         working.keyOf("readings.egg.exposed_width_mm")};
     working.found(exposed, function("max", {0.0, 1.0 - densitySymbol(egg) / rho}), Source::Egg);
     if (!found.floats) {
-        working.found(width, 0.0, Source::Egg).range = phrase("The egg is denser than the mix: it sinks, and nothing shows.");
+        working.found(width, Number{0.0, "mm", true}, Source::Egg).range =
+            phrase("The egg is denser than the mix: it sinks, and nothing shows.");
         return;
     }
     recordOutline(working, egg);
@@ -67,7 +68,7 @@ void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const E
     working.solved(height, capAboveFormula(height), exposed, Source::Egg,
         phrase("Solved for z between -1 and 1: the cap of a spheroid above the surface."));
     working.found(width, 2.0 * half * root(1.0 - power(height, 2.0)), Source::Egg).uncertainty =
-        phrase("Real eggs range from 1.03 to 1.09 g/mL, which is worth 6 °Bx either way.");
+        phrase("Real eggs range from 1.03 to 1.09 g/mL, and 0.01 g/mL is worth 2 °Bx.");
 }
 
 /// Back from the patch to the liquid.

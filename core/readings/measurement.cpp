@@ -131,7 +131,8 @@ Estimates solve(
     auto first = from(readings[0].target);
     if (first && !isPair && workings) {
         for (const MixEstimate& found : *first)
-            recordEstimate(workings->emplace_back(), readings[0], known.sugar ? Unknown::Alcohol : Unknown::Sugars, found);
+            recordEstimate(workings->emplace_back(), readings[0], known.sugar ? Unknown::Alcohol : Unknown::Sugars, found,
+                staysInTheWater ? KnownFrom::Recipe : KnownFrom::Beforehand);
     }
     if (!first || !isPair)
         return first;

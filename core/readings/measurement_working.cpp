@@ -56,16 +56,18 @@ Formula weightOf(const Symbol& deviation) { return 1.0 / power(deviation, 2.0); 
 
 Symbol symbolOf(Unknown unknown, const MixEstimate& found) { return unknown == Unknown::Sugars ? sugars(found) : alcohol(found); }
 
-void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found)
+void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found, KnownFrom from)
 {
     const Symbol known = symbolOf(unknown, found);
     workingOf(workings, unknown).found(known, Number{known.value, "%", true}, Source::Recipe).origin =
-        phrase("known without measuring");
+        from == KnownFrom::Beforehand ? phrase("known without measuring")
+                                      : phrase("not measured: it keeps the proportion to the water that the recipe gives it");
 }
 
-void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found)
+void recordEstimate(
+    Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found, KnownFrom otherFrom)
 {
-    recordKnown(workings, other(unknown), found);
+    recordKnown(workings, other(unknown), found, otherFrom);
     Working& working = workingOf(workings, unknown);
     working.add(reading.working.steps());
     solveFor(working, reading, unknown, sugars(found), alcohol(found), forOne(unknown));
@@ -74,7 +76,7 @@ void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown 
 void recordMean(Workings& workings, const ExplainedTarget& firstReading, const MixEstimate& first,
     const ExplainedTarget& secondReading, const MixEstimate& second, Unknown unknown, const MixEstimate& mean)
 {
-    recordKnown(workings, other(unknown), mean);
+    recordKnown(workings, other(unknown), mean, KnownFrom::Beforehand);
     Working& working = workingOf(workings, unknown);
     const auto from = [&](const ExplainedTarget& reading, const MixEstimate& found, const char* number) {
         Symbol ofSugars = sugars(found), ofAlcohol = alcohol(found);

@@ -12,11 +12,13 @@ enum class Unknown { Sugars, Alcohol };
 /// The share of it that was found: w_sugars, w_alcohol.
 Symbol symbolOf(Unknown unknown, const MixEstimate& found);
 
-/// The other one, which was known beforehand or is the recipe's.
-void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found);
+/// The other one, which was known beforehand, or which the recipe has in its water.
+enum class KnownFrom { Beforehand, Recipe };
+void recordKnown(Workings& workings, Unknown unknown, const MixEstimate& found, KnownFrom from);
 
 /// One unknown from one reading.
-void recordEstimate(Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found);
+void recordEstimate(
+    Workings& workings, const ExplainedTarget& reading, Unknown unknown, const MixEstimate& found, KnownFrom otherFrom);
 
 /// The mean of what two readings say about one unknown.
 void recordMean(Workings& workings, const ExplainedTarget& firstReading, const MixEstimate& first,

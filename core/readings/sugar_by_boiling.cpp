@@ -28,11 +28,13 @@ namespace {
 /// Where the mix that was found boils, and that this is what the thermometer showed.
 void record(Workings& workings, const BoilingReading& reading, const MixEstimate& found, MassFraction least, MassFraction most)
 {
-    recordKnown(workings, Unknown::Alcohol, found);
+    recordKnown(workings, Unknown::Alcohol, found, KnownFrom::Recipe);
     Working& working = workings.of("measured.sugars_percent");
     Working ofMix = Working::apart();
     [[maybe_unused]] const auto boils = boilingPointOf(found.mix, reading.pressure, &ofMix);
-    working.add(ofMix.steps());
+    std::vector<WorkingStep> steps = ofMix.steps();
+    steps.front().origin = phrase("for 1 g of the mix so found");
+    working.add(steps);
     const Symbol sugars = symbolOf(Unknown::Sugars, found);
     const Symbol shown{"t", "read", reading.boilsAt.value, "°C", phrase("what the thermometer showed in the boiling mix"), {}, 1};
     WorkingStep& step = working.solved(sugars, function("t_boils", {sugars, Number{reading.pressure.value, "hPa", true}}), shown,

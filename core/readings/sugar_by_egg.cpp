@@ -100,7 +100,7 @@ Result<SugarRange> sugarByEgg(
     if (!likely)
         return failure(likely.error());
     if (workings)
-        recordKnown(*workings, Unknown::Alcohol, *likely);
+        recordKnown(*workings, Unknown::Alcohol, *likely, alcohol ? KnownFrom::Beforehand : KnownFrom::Recipe);
     const auto least = egg.solvedFor(reading.age.least, reading.patchWidth - reading.width_sd, workings, leastKey);
     const auto most = egg.solvedFor(reading.age.most, reading.patchWidth + reading.width_sd, workings, mostKey);
     return SugarRange{endOf(least, family.leastSugar(known), workings, leastKey), likely->sugar,

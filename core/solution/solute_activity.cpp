@@ -2,6 +2,7 @@
 
 #include "mix/symbols.h"
 #include "solution/ethanol_activity.h"
+#include "units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -147,12 +148,13 @@ double lnActivityOfEthanol(double m, Working* working)
 
 Symbol molalitySymbol(Constituent c, double m)
 {
-    return {"b", partOf(c).subscript, m, "mol/kg", phrase("{0} in a kilogram of the free water", partOf(c).label)};
+    return {"b", partOf(c).subscript, m, "mol/kg", phrase("{0} in a kilogram of the free water", lowered(partOf(c).label))};
 }
 
 Symbol lnActivitySymbol(Constituent c, double value)
 {
-    return {"L", partOf(c).subscript, value, "", phrase("how much {0} holds back the water (its part of ln a_w)", partOf(c).label)};
+    return {"L", partOf(c).subscript, value, "",
+        phrase("how much {0} holds back the water (its part of the logarithm of the water activity)", lowered(partOf(c).label))};
 }
 
 }  // namespace firn

@@ -41,7 +41,8 @@ void recordApparentVolume(Working& working, const PureSolution& solution, Celsiu
             phrase("Strengths below {0} count as that, and sugars beyond {1}.", Figure{weakest, 4}, Figure{strongestSucrose, 2});
     }
     const std::string& name = solution.solute;
-    const Symbol rho{"ρ", name, solution.density.value, "g/mL", phrase("density of a {0} solution of that strength", name), {}, 5};
+    const Symbol rho{
+        "ρ", name, solution.density.value, "g/mL", phrase("density of a solution of {0} of that strength", name), {}, 5};
     const Symbol water = waterDensitySymbol(temperature), t = temperatureSymbol(temperature);
     if (solution.source == Source::SugarDensity)
         recordSucroseDensity(working, rho, within, water, t);

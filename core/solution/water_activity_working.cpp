@@ -87,13 +87,15 @@ Symbol freeWaterSymbol(Grams freeWater)
 Symbol constantSymbol(const LnActivity& activity)
 {
     return {"A", "", activity.constant, "",
-        phrase("how much the dissolved holds back the water, whatever the temperature (its part of ln a_w)"), {}, 6};
+        phrase("how much the dissolved holds back the water, whatever the temperature (its part of the logarithm of the water "
+               "activity)"),
+        {}, 6};
 }
 
 Symbol perKelvinSymbol(const LnActivity& activity)
 {
     return {"B", "", activity.perKelvin, "K",
-        phrase("how much more it holds back the water in the cold (its part of ln a_w, times the temperature in kelvin)")};
+        phrase("how much more it holds back the water in the cold (its part of that logarithm, times the temperature in kelvin)")};
 }
 
 Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature)
@@ -104,7 +106,8 @@ Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature)
 Symbol sugarsConstantSymbol(const LnActivity& activity)
 {
     return {"A", "sugars", activity.constant, "",
-        phrase("how much sugars, polyols and minerals hold back the water (their part of ln a_w)"), {}, 6};
+        phrase("how much sugars, polyols and minerals hold back the water (their part of the logarithm of the water activity)"), {},
+        6};
 }
 
 void Liquid::recordSugars(

@@ -160,9 +160,10 @@ void recordSaturation(
         inWater{"m", "w", water.value, "g", phrase("water")};
     const Symbol held{
         "m", "held", solubility.g_perGramWater * water.value, "g", phrase("what the water holds at {0} °C", degrees(temperature))};
-    const Symbol ratio{"r", "", found.ratio, "", phrase("what there is against what the water holds: above 1 some of it is solid")};
+    const Symbol ratio{
+        "r", "", 100.0 * found.ratio, "%", phrase("what there is against what the water holds: above 100 % some of it is solid")};
     working.found(held, inWater * (share / (100.0 - Formula(share))), Source::Definition);
-    working.found(ratio, there / held, Source::Definition);
+    working.found(ratio, 100.0 * (there / held), Source::Definition);
     if (found.solid.value <= 0.0)
         return;
     const double h = solubility.crystalWater_gPerGram;

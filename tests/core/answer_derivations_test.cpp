@@ -186,7 +186,7 @@ TEST(AnswerDerivations, WhatDissolves)
         EXPECT_EQ(lastOf(share), percent(cold->share));
         EXPECT_EQ(lastOf(working), dissolved->warm.solid.value > 0.0       ? dissolved->warm.solid.value
                                    : dissolved->waterForCooled.value > 0.0 ? dissolved->waterForCooled.value
-                                                                           : dissolved->cooled.ratio);
+                                                                           : 100.0 * dissolved->cooled.ratio);
     }
 }
 

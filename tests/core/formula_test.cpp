@@ -73,7 +73,7 @@ TEST(Formula, ValuesHaveFourDigitsUnlessTheySayOtherwise)
     EXPECT_EQ(text(-0.0), "0");
     EXPECT_EQ(text(1.104, 4), "1.1040");
     EXPECT_EQ(text(-0.00001, 2), "0.00");
-    EXPECT_EQ(text(0.00001234), "1.23e-05");
+    EXPECT_EQ(text(0.00001234), "1.23·10⁻⁵");
     EXPECT_EQ(text(HUGE_VAL), "∞");
     EXPECT_EQ(valueText({0.25, "g"}), "0.25 g");
 }
