@@ -15,9 +15,10 @@ Sentence whatToType(LessonTopic topic, const Analysis& analysis)
     case LessonTopic::Milk:
         return phrase("No milk in the mix now: type some.");
     case LessonTopic::Correction:
-        return phrase("The trade has no band of sugar for this kind of ice: change how it is frozen, or what is in it.");
+        return phrase("No sugar in the mix now, or more than dissolves in the cold: change how much.");
     case LessonTopic::Alcohol:
     case LessonTopic::Spirit:
+    case LessonTopic::SpiritInNumbers:
         if (analysis.mix[Constituent::Ethanol].value <= 0.0)
             return phrase("No alcohol in the mix now: type some.");
         break;

@@ -180,6 +180,7 @@ struct Topic {
 bool freezes(const Analysis& analysis) { return analysis.freezing.freezingPoint.has_value(); }
 bool canBeRead(const Analysis& analysis) { return analysis.readings.has_value(); }
 bool hasAlcohol(const Analysis& analysis) { return analysis.mix[Constituent::Ethanol].value > 0.0; }
+bool hasAlcoholAndFreezes(const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }
 
 const std::vector<Topic>& allTopics()
 {
@@ -218,8 +219,10 @@ const std::vector<Topic>& allTopics()
             freezes, fillFreezingCurve, LessonPicture::FreezingCurve},
         {T::Spirit, phrase("Why does spirit keep it soft?"),
             phrase("Alcohol does not freeze in a freezer, and its many small molecules keep more water liquid."),
-            [](const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }, fillSpirit,
-            LessonPicture::FreezingCurves},
+            hasAlcoholAndFreezes, fillSpirit, LessonPicture::FreezingCurves},
+        {T::SpiritInNumbers, phrase("Spirit, step by step"),
+            phrase("The freezing points and the ice with the alcohol and without it, from the same formulas."),
+            hasAlcoholAndFreezes, fillSpiritInNumbers},
         {T::Sweetness, phrase("Sweetness"),
             phrase("Each sugar is sweet in its own measure: together they are as sweet as so much sucrose."),
             [](const Analysis& analysis) { return analysis.sweetness_percentSucrose > 0.0; }, fillSweetness},

@@ -16,6 +16,7 @@ enum class LessonTopic {
     FreezingPoint,
     FreezingCurve,
     Spirit,
+    SpiritInNumbers,
     Sweetness,
     Texture,
     Correction

@@ -18,7 +18,8 @@ bool canBeCorrected(const Analysis& analysis);
 /// How much sucrose or water takes the mix to the middle of its trade band, or, where the trade gives none, how much sucrose to a little more.
 void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained);
 
-/// The mix with its alcohol and without it.
+/// The mix with its alcohol and without it: what the alcohol does, then all the steps to it.
 void fillSpirit(LessonPage& page, const ExplainedAnalysis& explained);
+void fillSpiritInNumbers(LessonPage& page, const ExplainedAnalysis& explained);
 
 }  // namespace firn

@@ -133,22 +133,46 @@ Conclusion effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
 }
 
 /// The ice of both in grams, since shares of two masses cannot be compared.
-void addIce(LessonPage& page, const ExplainedAnalysis& explained, const WithoutAlcohol& other)
+IceOfBoth iceOfBoth(const Analysis& analysis, const WithoutAlcohol& other)
 {
-    const Analysis& analysis = explained.analysis;
     const double ice_g = analysis.mix.mass().value * analysis.texture.iceAtServing.value;
     const double iceWithout_g = (analysis.mix.mass() - analysis.mix[Constituent::Ethanol]).value * other.texture.iceAtServing.value;
-    const IceOfBoth ice{{"m", "ice", ice_g, "g", phrase("ice when it is served")},
+    return {{"m", "ice", ice_g, "g", phrase("ice when it is served")},
         {"m", "without", iceWithout_g, "g", phrase("ice when it is served without the alcohol")}};
+}
+
+// What the steps lead to.
+constexpr const char* colder = "ΔT";
+constexpr const char* keptLiquid = "Δm";
+
+/// All the steps to both freezing points and to both masses of ice, and what the alcohol makes of them.
+void addSteps(LessonPage& page, const ExplainedAnalysis& explained, const WithoutAlcohol& other)
+{
+    const Analysis& analysis = explained.analysis;
+    append(page.steps, chosenSteps(explained.workings, "freezing_point_c", {"L_ethanol", "A"}));
+    append(page.steps, stepsWithout(other.workings));
+    const Celsius with_c = analysis.freezing.freezingPoint->temperature, without_c = other.curve.freezingPoint->temperature;
+    const Symbol with{"T", "f", with_c.value, "°C", phrase("freezing point with the alcohol"), "freezing_point_c"};
+    const Symbol without{"T", "without", without_c.value, "°C", phrase("freezing point without the alcohol")};
+    Working ofPoints;
+    ofPoints.found({colder, "", (without_c - with_c).value, "K", phrase("how much colder the alcohol makes it begin to freeze")},
+        without - Formula(with), Source::Definition);
+    append(page.steps, ofPoints.steps());
+
+    const IceOfBoth ice = iceOfBoth(analysis, other);
     if (!addCurvesToIce(page, explained.workings, other.workings, ice))
         addIceFromShares(page, analysis, other.texture, ice);
-    const Symbol liquid{"Δm", "", iceWithout_g - ice_g, "g", phrase("water that the alcohol keeps liquid")};
-    Working working;
-    working.found(liquid, ice.without - Formula(ice.with), Source::Definition);
-    append(page.steps, working.steps());
+    Working ofIce;
+    ofIce.found({keptLiquid, "", ice.without.value - ice.with.value, "g", phrase("water that the alcohol keeps liquid")},
+        ice.without - Formula(ice.with), Source::Definition);
+    append(page.steps, ofIce.steps());
+}
 
+void addEffects(LessonPage& page, const Analysis& analysis, const WithoutAlcohol& other)
+{
     const Celsius serveAt = analysis.conditions.serveAt;
-    page.conclusions.push_back(effectOf(liquid.value, analysis.texture, serveAt));
+    const IceOfBoth ice = iceOfBoth(analysis, other);
+    page.conclusions.push_back(effectOf(ice.without.value - ice.with.value, analysis.texture, serveAt));
     const std::string with(afterIs(analysis.texture.firmness)), without(afterIs(other.texture.firmness));
     const Figure serving{serveAt.value, 0}, iceWith{percent(analysis.texture.iceAtServing), 0},
         iceWithout{percent(other.texture.iceAtServing), 0};
@@ -169,24 +193,25 @@ void fillSpirit(LessonPage& page, const ExplainedAnalysis& explained)
     const WithoutAlcohol other = withoutAlcohol(analysis);
     page.beside = other.curve;
     page.caption = phrase("The line: this mix. The dots: the same without the alcohol; the water of the spirit stays.");
-    page.steps = chosenSteps(explained.workings, "freezing_point_c", {"L_ethanol", "A"});
-    append(page.steps, stepsWithout(other.workings));
-
-    const Celsius with_c = analysis.freezing.freezingPoint->temperature, without_c = other.curve.freezingPoint->temperature;
-    const Symbol with{"T", "f", with_c.value, "°C", phrase("freezing point with the alcohol"), "freezing_point_c"};
-    const Symbol without{"T", "without", without_c.value, "°C", phrase("freezing point without the alcohol")};
-    Working working;
-    working.found({"ΔT", "", (without_c - with_c).value, "K", phrase("how much colder the alcohol makes it begin to freeze")},
-        without - Formula(with), Source::Definition);
-    append(page.steps, working.steps());
-    addIce(page, explained, other);
-
+    LessonPage inNumbers;
+    addSteps(inNumbers, explained, other);
+    for (WorkingStep& step : inNumbers.steps) {
+        const std::string found = textOf(step.result);
+        if (found == colder || found == keptLiquid)
+            page.steps.push_back(std::move(step));
+    }
+    addEffects(page, analysis, other);
     if (const auto sucrose_g = sucroseForAlcohol(explained.workings))
         page.conclusions.push_back(
             phrase("A gram of alcohol has as many molecules as {0} g of sucrose, and it is their number that counts.",
                 Figure{*sucrose_g, 1}));
     if (!analysis.texture.willFreeze)
         addVerdicts(page, analysis.texture.faults);
+}
+
+void fillSpiritInNumbers(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    addSteps(page, explained, withoutAlcohol(explained.analysis));
 }
 
 }  // namespace firn

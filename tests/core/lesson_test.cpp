@@ -159,14 +159,15 @@ TEST(Lesson, SumsHaveTheirLargestTermsFirst)
 TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)
 {
     const ExplainedAnalysis lesson = explained(ginIce, Process::Scraped);
-    const LessonPage page = lessonPage(LessonTopic::Spirit, lesson);
+    const LessonPage page = lessonPage(LessonTopic::Spirit, lesson), numbers = lessonPage(LessonTopic::SpiritInNumbers, lesson);
     ASSERT_TRUE(page.beside);
     // 50 g gin hold 16.65 g ethanol; its water stays.
     const ExplainedAnalysis without =
         explained("500 g cucumber\n183.35 g water\n130 g sucrose\n30 g glucose\n1 g salt", Process::Scraped);
-    EXPECT_NEAR(resultOf(page, "T_without").value, without.analysis.freezing.freezingPoint->temperature.value, 1e-6);
+    EXPECT_NEAR(resultOf(numbers, "T_without").value, without.analysis.freezing.freezingPoint->temperature.value, 1e-6);
     EXPECT_GT(resultOf(page, "ΔT").value, 0.5);
-    EXPECT_NEAR(resultOf(page, "m_without").value, without.analysis.texture.iceAtServing.value * without.analysis.mass.value, 1e-3);
+    EXPECT_NEAR(
+        resultOf(numbers, "m_without").value, without.analysis.texture.iceAtServing.value * without.analysis.mass.value, 1e-3);
     EXPECT_GT(resultOf(page, "Δm").value, 20.0);
     const std::string first = english(page.conclusions.front().sentence);
     EXPECT_TRUE(first.starts_with("Without the alcohol, ")) << first;
@@ -177,7 +178,7 @@ TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)
     EXPECT_EQ(isForTheSpoon, firmness >= Firmness::Soft && firmness <= Firmness::Firm) << first;
     EXPECT_EQ(english(*page.caption), "The line: this mix. The dots: the same without the alcohol; the water of the spirit stays.");
     // The ice is reckoned from the curve, and nothing on the page from its share.
-    for (const WorkingStep& step : page.steps)
+    for (const WorkingStep& step : numbers.steps)
         for (const Symbol& symbol : symbolsOf(step.formula))
             EXPECT_NE(textOf(symbol), "x_ice") << textOf(step.formula);
     const LessonPage hardly = lessonPage(LessonTopic::Spirit, explained("500 g water\n130 g sucrose\n0.5 g gin"));
