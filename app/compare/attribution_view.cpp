@@ -2,8 +2,10 @@
 
 #include "bench/fields.h"
 #include "compare/attribution_bars.h"
+#include "compare/comparison_workings.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "teach/figure_link.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -25,6 +27,7 @@ AttributionView::AttributionView(QWidget* parent)
     , m_figure(choiceOf(QStringLiteral("attributedFigure"), tr("Which figure is explained"), {}))
     , m_other(choiceOf(QStringLiteral("attributedTo"), tr("Which one is explained"), {}))
     , m_sentence(plainLabel(QStringLiteral("attributionSentence")))
+    , m_why(new FigureLink(tr("How this comes about"), {}))
     , m_bars(new AttributionBars)
 {
     for (const AttributedKind& kind : attributedKinds())
@@ -48,7 +51,9 @@ AttributionView::AttributionView(QWidget* parent)
     layout->setSpacing(closeSpace);
     layout->addLayout(choosing);
     layout->addWidget(m_sentence);
+    layout->addWidget(m_why);
     layout->addWidget(area, 1);
+    connect(m_why, &FigureLink::chosen, this, &AttributionView::openFigure);
     connect(m_other, &QComboBox::currentIndexChanged, this, &AttributionView::showChosen);
     connect(m_figure, &QComboBox::currentIndexChanged, this, &AttributionView::showChosen);
 }
@@ -79,6 +84,15 @@ void AttributionView::showChosen()
     m_sentence->setText(
         translated(inASentence(attribution, kind, m_comparison->sides.front().name, m_comparison->sides[index + 1].name)));
     m_bars->show(attribution, kind);
+    m_why->setVisible(!(attribution.*kind.figure).parts.empty());
+}
+
+void AttributionView::openFigure()
+{
+    if (m_why->isHidden())
+        return;
+    const AttributedKind& kind = attributedKinds()[std::size_t(m_figure->currentIndex())];
+    emit figureChosen(QString::fromStdString(figureOfAttribution(kind)), std::size_t(m_other->currentIndex()) + 1);
 }
 
 }  // namespace firn::app

@@ -10,6 +10,7 @@ class QComboBox;
 namespace firn::app {
 
 class AttributionBars;
+class FigureLink;
 class InkLabel;
 
 class AttributionView : public QWidget {
@@ -21,6 +22,13 @@ public:
     /// The comparison must stay until the next one is shown.
     void show(const Comparison& comparison);
 
+    /// Opens the figure that is shown, if it has parts.
+    void openFigure();
+
+signals:
+    /// Somebody wants to know how the whole comes about; its key, and the side that it is about.
+    void figureChosen(const QString& figure, std::size_t side);
+
 private:
     void showChosen();
 
@@ -28,6 +36,7 @@ private:
     QComboBox* m_figure;
     QComboBox* m_other;
     InkLabel* m_sentence;
+    FigureLink* m_why;
     AttributionBars* m_bars;
 };
 

@@ -1,5 +1,6 @@
 #include "compare/comparing_window.h"
 
+#include "analysis/workings_as_read.h"
 #include "bench/close_front.h"
 #include "bench/fields.h"
 #include "bench/message_bar.h"
@@ -11,6 +12,7 @@
 #include "compare/compared_curves.h"
 #include "compare/comparison_handout.h"
 #include "compare/comparison_table.h"
+#include "compare/comparison_workings.h"
 #include "compare/conditions_row.h"
 #include "compare/fairness_lines.h"
 #include "compare/output_row.h"
@@ -19,6 +21,7 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "print/print_outlet.h"
+#include "teach/derivation_window.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -76,12 +79,17 @@ ComparingWindow::ComparingWindow(Document& document, Questions& questions, QWidg
     onKey(Qt::Key_Escape, [this] { closeFront(*this); });
     onKey(QKeySequence::Print, [this] { print(); });
     onKey(tr("Ctrl+Shift+C"), [this] { copyPicture(); });
+    onKey(tr("Ctrl+E"),
+        [this] { m_attribution->isAncestorOf(focusWidget()) ? m_attribution->openFigure() : m_table->openCurrent(); });
     takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
     if (parent)
         takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &ComparingWindow::refresh);
     connect(m_places, &ChooserRow::chosen, this, &ComparingWindow::place);
     connect(m_places, &ChooserRow::fileWanted, this, &ComparingWindow::openFile);
+    connect(m_table, &ComparisonTable::figureChosen, this, &ComparingWindow::explain);
+    connect(m_attribution, &AttributionView::figureChosen, this,
+        [this](const QString& figure, std::size_t side) { explain(figure, side, true); });
     connect(m_conditions, &ConditionsRow::changed, this, &ComparingWindow::refresh);
     connect(m_output, &OutputRow::textWanted, this, &ComparingWindow::copyText);
     connect(m_output, &OutputRow::pictureWanted, this, &ComparingWindow::copyPicture);
@@ -195,6 +203,7 @@ void ComparingWindow::refresh()
             choice = {};
     m_places->show(m_choices, m_chosen);
     m_comparison.reset();
+    m_figures = {};
     const std::vector<Candidate> candidates = m_choices.candidatesOf(m_chosen);
     QString hint;
     if (candidates.size() < fewestCompared) {
@@ -228,6 +237,45 @@ QString ComparingWindow::title() const
 QString ComparingWindow::printedTitle() const
 {
     return tr("%1: %2", "a recipe's title and the names of what is compared").arg(nameOnPaper(m_document), namesIn(*m_comparison));
+}
+
+void ComparingWindow::explain(const QString& figure, std::size_t side, bool isDifference)
+{
+    const bool isRead = figure.startsWith(QLatin1String("computed."));
+    emit derivationWanted(figure, isDifference ? differencesOf(side) : isRead ? figuresRead(side, figure) : figuresOf(side));
+}
+
+SharedFigures ComparingWindow::figuresOf(std::size_t side)
+{
+    if (!m_figures[side]) {
+        const ComparedSide& compared = m_comparison->sides[side];
+        m_figures[side] = std::make_shared<const FigureSet>(FigureSet{workingsOfSide(*m_comparison, side, m_document.catalogue()),
+            tr("“%1” as compared").arg(QString::fromStdString(compared.name)), compared.analysis,
+            shownFigures(*m_comparison, side)});
+    }
+    return m_figures[side];
+}
+
+/// As warm as the sample was, which other figures of the side are not.
+SharedFigures ComparingWindow::figuresRead(std::size_t side, const QString& figure)
+{
+    const ComparedSide& compared = m_comparison->sides[side];
+    const auto found = std::find_if(compared.readings.rbegin(), compared.readings.rend(),
+        [&figure](const BesideReading& reading) { return figureComputedFor(reading.record.instrument) == figure.toStdString(); });
+    const ReadingRecord record = found->record;
+    return std::make_shared<const FigureSet>(
+        FigureSet{workingsAsRead({&record, 1}, compared.recipe, m_document.catalogue(), compared.analysis.conditions),
+            tr("“%1” as it was read").arg(QString::fromStdString(compared.name)), compared.analysis,
+            {{figure, valueOn(record.instrument, *found->computed->value)}}});
+}
+
+SharedFigures ComparingWindow::differencesOf(std::size_t side)
+{
+    const SharedFigures first = figuresOf(0), other = figuresOf(side);
+    const auto nameOf = [this](std::size_t i) { return QString::fromStdString(m_comparison->sides[i].name); };
+    return std::make_shared<const FigureSet>(FigureSet{workingsOfDifferences(*m_comparison, side, first->workings, other->workings),
+        tr("“%1” less “%2”", "two recipes").arg(nameOf(side), nameOf(0)), {}, shownDifferences(*m_comparison, side),
+        {first, other}});
 }
 
 void ComparingWindow::copyText() const
@@ -285,8 +333,11 @@ void showComparing(Document& document, Questions& questions, QWidget& near, cons
 {
     auto* window = near.findChild<ComparingWindow*>(QString(), Qt::FindDirectChildrenOnly);
     const bool isNew = !window;
-    if (isNew)
+    if (isNew) {
         window = new ComparingWindow(document, questions, &near);
+        if (auto* derivations = near.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+            QObject::connect(window, &ComparingWindow::derivationWanted, derivations, &DerivationWindow::openOf);
+    }
     if (isNew || !versions.isEmpty())
         window->choose(versions);
     window->show();

@@ -3,6 +3,7 @@
 
 #include "compare/choices.h"
 #include "compare/comparison.h"
+#include "teach/figure_set.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -47,6 +48,10 @@ public:
     void copyText() const;
     void copyPicture();
 
+signals:
+    /// Somebody wants to know how a figure comes about: its key, and the set that has it.
+    void derivationWanted(const QString& figure, const firn::app::SharedFigures& set);
+
 protected:
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
@@ -63,12 +68,17 @@ private:
     ComparingWishes wishes() const;
     void refresh();
     QString title() const;
+    void explain(const QString& figure, std::size_t side, bool isDifference);
+    SharedFigures figuresOf(std::size_t side);
+    SharedFigures figuresRead(std::size_t side, const QString& figure);
+    SharedFigures differencesOf(std::size_t side);
 
     Document& m_document;
     Questions& m_questions;
     Choices m_choices;
     Places m_chosen;
     std::optional<Comparison> m_comparison;
+    std::array<SharedFigures, mostCompared> m_figures;  // of the sides that somebody asked about
     MessageBar* m_messages;
     PrintOutlet* m_outlet;
     ChooserRow* m_places;
@@ -82,7 +92,7 @@ private:
     AttributionView* m_attribution;
 };
 
-/// The bench's own one, made at the first call, with these versions if there are any.
+/// The bench's own one, made at the first call; it shows derivations in the bench's window for them. With these versions if there are any.
 void showComparing(Document& document, Questions& questions, QWidget& near, const QStringList& versions = {});
 
 }  // namespace firn::app

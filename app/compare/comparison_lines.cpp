@@ -1,6 +1,7 @@
 #include "compare/comparison_lines.h"
 
-#include "compare/attribution_wording.h"
+#include "analysis/workings_as_read.h"
+#include "compare/comparison_workings.h"
 #include "gauges/wording.h"
 
 #include <QCoreApplication>
@@ -22,24 +23,34 @@ QString gramsOf(Grams mass)
     return withUnit(figure(digits.value, digits.decimals), Words::tr("g"));
 }
 
+/// The keys of the figures that stand in a side's cells, where there are any.
+struct Figures {
+    std::string ofValue = {};
+    std::string ofChange = {};
+};
+
 /// Collects the cells of one line, side by side.
 class CellsLine {
 public:
     explicit CellsLine(QString label) { m_line.label = std::move(label); }
 
-    void add(const QString& value, const QString& change, bool isOther)
+    void add(const QString& value, const QString& change, bool isOther, const Figures& figures = {})
     {
         const bool isFirst = m_line.cells.isEmpty();
-        m_line.cells << value;
-        m_line.isOther.push_back(isOther);
-        if (!isFirst) {
-            m_line.cells << change;
-            m_line.isOther.push_back(isOther);
-        }
+        addCell(value, isOther, figures.ofValue);
+        if (!isFirst)
+            addCell(change, isOther, figures.ofChange);
     }
     ComparisonLine line() const { return m_line; }
 
 private:
+    void addCell(const QString& text, bool isOther, const std::string& figure)
+    {
+        m_line.cells << text;
+        m_line.isOther.push_back(isOther);
+        m_line.figures << fromText(figure);
+    }
+
     ComparisonLine m_line;
 };
 
@@ -70,8 +81,12 @@ void addRows(std::vector<ComparisonLine>& lines, const Comparison& comparison)
                                                        : Words::tr("%1, in %2").arg(fromText(component.name), per)));
         for (const ComparedRow& row : component.rows) {
             CellsLine line(fromText(row.name));
-            for (const ComparedCell& cell : row.cells)
-                line.add(valueOf(cell, comparison.basis), markedName(cell.difference), cell.difference != RowDifference::Same);
+            for (std::size_t i = 0; i < row.cells.size(); ++i) {
+                const ComparedCell& cell = row.cells[i];
+                const std::string figure = cell.isThere ? figureOfSide(cell, comparison.sides[i]) : std::string();
+                line.add(
+                    valueOf(cell, comparison.basis), markedName(cell.difference), cell.difference != RowDifference::Same, {figure});
+            }
             lines.push_back(line.line());
         }
     }
@@ -136,7 +151,9 @@ void addFigures(std::vector<ComparisonLine>& lines, const Comparison& comparison
                 change            ? changeText(*change, one.decimals)
                 : isOfAnotherKind ? QStringLiteral("≠")
                                   : QString(),
-                isOfAnotherKind || change.value_or(0.0) != 0.0);
+                isOfAnotherKind || change.value_or(0.0) != 0.0,
+                {one.values[i] ? figureOfSide(one, comparison.sides[i]) : std::string(),
+                    change ? figureOfChange(one) : std::string()});
         }
         lines.push_back(line.line());
     }
@@ -163,7 +180,8 @@ void addReadings(std::vector<ComparisonLine>& lines, const Comparison& compariso
         for (const BesideReading* reading : latest) {
             const bool isComputed = reading && reading->computed && reading->computed->value;
             measured.add(reading ? readingText(reading->record) : QString(), {}, false);
-            computed.add(isComputed ? valueOn(instrument, *reading->computed->value) : QString(), {}, false);
+            computed.add(isComputed ? valueOn(instrument, *reading->computed->value) : QString(), {}, false,
+                {isComputed ? figureComputedFor(instrument) : std::string()});
         }
         lines.push_back(measured.line());
         lines.push_back(computed.line());
@@ -227,6 +245,33 @@ std::vector<ComparisonLine> linesOf(const Comparison& comparison)
     addReadings(lines, comparison);
     addReasons(lines, comparison);
     return lines;
+}
+
+QHash<QString, QString> shownFigures(const Comparison& comparison, std::size_t side)
+{
+    QHash<QString, QString> shown;
+    for (const ComparedFigure& one : comparison.figures)
+        if (one.values[side])
+            shown.insert(
+                fromText(figureOfSide(one, comparison.sides[side])), unitAfter(figure(*one.values[side], one.decimals), one.unit));
+    for (const ComparedComponent& component : comparison.components)
+        for (const ComparedRow& row : component.rows)
+            if (const ComparedCell& cell = row.cells[side]; cell.isThere)
+                shown.insert(fromText(figureOfSide(cell, comparison.sides[side])), gramsOf(cell.mass));
+    return shown;
+}
+
+QHash<QString, QString> shownDifferences(const Comparison& comparison, std::size_t side)
+{
+    QHash<QString, QString> shown;
+    for (const ComparedFigure& one : comparison.figures)
+        if (const auto change = shownChange(one, side))
+            shown.insert(fromText(figureOfChange(one)), unitAfter(changeText(*change, one.decimals), one.unit));
+    for (const AttributedKind& kind : attributedKinds())
+        if (const AttributedFigure& whole = comparison.attributions[side - 1].*kind.figure; !whole.whyNone)
+            shown.insert(fromText(figureOfAttribution(kind)),
+                unitAfter(changeText(shownWhole(whole, kind.decimals), kind.decimals), kind.unit));
+    return shown;
 }
 
 QString tabbedText(const Comparison& comparison)

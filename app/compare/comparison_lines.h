@@ -3,6 +3,7 @@
 
 #include "compare/comparison.h"
 
+#include <QHash>
 #include <QStringList>
 #include <vector>
 
@@ -15,8 +16,13 @@ struct ComparisonLine {
     QString label;                   // a section's name, a row's name, or the sentence
     QStringList cells = {};          // of each side, the value and then, but for the first side, its change
     std::vector<bool> isOther = {};  // for each cell, whether it differs from the first side's
+    QStringList figures = {};        // for each cell, the key of its figure in the workings of its side, or of the differences
     friend bool operator==(const ComparisonLine&, const ComparisonLine&) = default;
 };
+
+/// Whose cell this is.
+inline std::size_t sideOfCell(std::size_t cell) { return (cell + 1) / 2; }
+inline bool isChangeCell(std::size_t cell) { return cell > 0 && cell % 2 == 0; }
 
 /// Label, first side, then value and change of each further side.
 QStringList columnNames(const Comparison& comparison);
@@ -29,6 +35,10 @@ QString basisText(const Basis& basis);
 
 /// "+2.1", "−0.13", or "0.0" without a sign.
 QString changeText(double change, int decimals);
+
+/// A side's figures as the lines show them, without their bands, by their keys; and those of its differences from the first side.
+QHash<QString, QString> shownFigures(const Comparison& comparison, std::size_t side);
+QHash<QString, QString> shownDifferences(const Comparison& comparison, std::size_t side);
 
 /// All of it with tabs between the cells, for a spreadsheet: fairness, table, and what did it.
 QString tabbedText(const Comparison& comparison);

@@ -2,6 +2,7 @@
 
 #include "bench/fields.h"
 #include "bench/tool_tip.h"
+#include "gauges/figure_button.h"
 #include "gauges/palette.h"
 #include "gauges/type_and_space.h"
 
@@ -10,6 +11,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QScopedValueRollback>
 #include <algorithm>
 #include <numeric>
@@ -48,6 +50,7 @@ ComparisonTable::ComparisonTable(QWidget* parent)
     verticalHeader()->hide();
     calm(*this);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    connect(this, &QAbstractItemView::doubleClicked, this, &ComparisonTable::open);
 }
 
 void ComparisonTable::show(const Comparison& comparison)
@@ -65,24 +68,23 @@ void ComparisonTable::fill()
 {
     if (m_columns.isEmpty())
         return;
-    const int current = currentRow();
+    const int current = currentRow(), column = currentColumn();
     clearSpans();
     setRowCount(0);
     setColumnCount(int(m_columns.size()));
     setRowCount(int(m_lines.size()));
-    for (int column = 0; column < columnCount(); ++column) {
-        auto* item = new QTableWidgetItem(m_columns.at(column));
-        item->setToolTip(toolTipText(m_columns.at(column)));
+    for (int i = 0; i < columnCount(); ++i) {
+        auto* item = new QTableWidgetItem(m_columns.at(i));
+        item->setToolTip(toolTipText(m_columns.at(i)));
         // A change stands close behind its value.
-        item->setTextAlignment(
-            (column == 0 || (column > 2 && column % 2 == 1) ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-        setHorizontalHeaderItem(column, item);
+        item->setTextAlignment((i == 0 || (i > 2 && i % 2 == 1) ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+        setHorizontalHeaderItem(i, item);
     }
     for (int row = 0; row < rowCount(); ++row)
         fillLine(row, m_lines[std::size_t(row)]);
     fit();
     if (current >= 0 && current < rowCount())
-        setCurrentCell(current, 0);
+        setCurrentCell(current, std::min(column, columnCount() - 1));
 }
 
 void ComparisonTable::fillLine(int row, const ComparisonLine& line)
@@ -103,9 +105,11 @@ void ComparisonTable::fillLine(int row, const ComparisonLine& line)
     }
     for (int i = 0; i < int(line.cells.size()) && i + 1 < columnCount(); ++i) {
         auto* item = new QTableWidgetItem(line.cells.at(i));
-        const bool isChange = i > 0 && i % 2 == 0;
+        const bool isChange = isChangeCell(std::size_t(i));
         item->setTextAlignment((isChange ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-        item->setToolTip(toolTipText(line.cells.at(i)));
+        const bool opens = !line.figures.at(i).isEmpty();
+        item->setToolTip(toolTipText(
+            opens ? line.cells.at(i) + u'\n' + tr("Double-click or press Enter: how this comes about") : line.cells.at(i)));
         if (line.isOther[std::size_t(i)]) {
             item->setFont(heavier(font()));
             item->setForeground(isChange ? colours.curve : colours.ink);
@@ -185,9 +189,42 @@ void ComparisonTable::changeEvent(QEvent* event)
     }
 }
 
-/// The chosen rows, with tabs.
+/// Empty where the cell has no figure.
+QString ComparisonTable::figureAt(const QModelIndex& cell) const
+{
+    return cell.isValid() ? m_lines[std::size_t(cell.row())].figures.value(cell.column() - 1) : QString();
+}
+
+void ComparisonTable::open(const QModelIndex& cell)
+{
+    const QString figure = figureAt(cell);
+    if (figure.isEmpty())
+        return;
+    const auto place = std::size_t(cell.column() - 1);
+    emit figureChosen(figure, sideOfCell(place), isChangeCell(place));
+}
+
+void ComparisonTable::openCurrent() { open(currentIndex()); }
+
+void ComparisonTable::contextMenuEvent(QContextMenuEvent* event)
+{
+    const bool isByKey = event->reason() == QContextMenuEvent::Keyboard;
+    const QModelIndex cell = isByKey ? currentIndex() : indexAt(event->pos());
+    if (figureAt(cell).isEmpty())
+        return;
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    menu->addAction(invitation(), this, [this, cell = QPersistentModelIndex(cell)] { open(cell); });
+    menu->popup(isByKey ? viewport()->mapToGlobal(visualRect(cell).center()) : event->globalPos());
+}
+
+/// Enter opens; copying takes the chosen rows, with tabs.
 void ComparisonTable::keyPressEvent(QKeyEvent* event)
 {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        openCurrent();
+        return;
+    }
     if (!event->matches(QKeySequence::Copy)) {
         QTableWidget::keyPressEvent(event);
         return;

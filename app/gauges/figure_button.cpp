@@ -42,6 +42,11 @@ void FigureButton::paintFocus(QPainter& painter)
 
 void FigureButton::keyPressEvent(QKeyEvent* event)
 {
+    // In the windows beside the bench, which its menu does not reach.
+    if (event->key() == Qt::Key_E && event->modifiers() == Qt::ControlModifier) {
+        click();
+        return;
+    }
     switch (event->key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:

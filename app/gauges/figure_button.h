@@ -9,13 +9,15 @@ namespace firn::app {
 class FigureButton : public QAbstractButton {
     Q_OBJECT
     /// What Ctrl+E opens while the button has the focus.
-    Q_PROPERTY(QString figure READ figure CONSTANT)
+    Q_PROPERTY(QString figure READ figure)
 
 public:
     FigureButton(const QString& name, QString figure, QWidget* parent = nullptr);
 
     /// Its key in the report.
     QString figure() const { return m_figure; }
+    /// Another figure stands there now.
+    void setFigure(const QString& figure) { m_figure = figure; }
 
     QSize sizeHint() const override { return {leastSize_px, leastSize_px}; }
 

@@ -40,14 +40,14 @@ FoundView::FoundView(QWidget* parent)
     m_table->setColumnStretch(0, 1);
     for (int row = 0; row < tableRows; ++row) {
         auto& cells = m_cells.emplace_back();
+        auto& buttons = m_buttons.emplace_back();
         for (int column = 0; column < columnCount; ++column) {
             cells[std::size_t(column)] = new InkLabel(row == 0 || column == 0 || column == 3 ? InkLabel::Quiet : InkLabel::Plain);
             cells[std::size_t(column)]->setWordWrap(false);
             m_table->addWidget(cells[std::size_t(column)], row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+            buttons[std::size_t(column)] = row == 0 || column == 0 ? nullptr : buttonInTable(row, column);
         }
     }
-    m_sugars = buttonInTable(1, QStringLiteral("measured.sugars_percent"));
-    m_alcohol = buttonInTable(2, QStringLiteral("measured.alcohol_percent"));
     m_disturbances->setInk(InkLabel::Quiet);
     m_note->setObjectName(QStringLiteral("readingNote"));
     m_note->setAccessibleName(tr("Note to the reading"));
@@ -85,13 +85,14 @@ FoundView::FoundView(QWidget* parent)
     });
 }
 
-/// Over the cell of what was measured.
-FigureButton* FoundView::buttonInTable(int row, const QString& figure)
+/// Over a cell, whatever figure stands in it.
+FigureButton* FoundView::buttonInTable(int row, int column)
 {
-    auto* button = new FigureButton({}, figure);
+    auto* button = new FigureButton({}, {});
     button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
-    connect(button, &FigureButton::chosen, this, &FoundView::figureChosen);
-    m_table->addWidget(button, row, 1);
+    const InkLabel* cell = m_cells[std::size_t(row)][std::size_t(column)];
+    connect(button, &FigureButton::chosen, this, [this, cell](const QString& figure) { emit figureChosen(figure, cell->text()); });
+    m_table->addWidget(button, row, column);
     return button;
 }
 
@@ -160,29 +161,44 @@ void FoundView::showTable()
     int row = 0;
     put(row++, {QString(), tr("measured"), tr("by the recipe"), tr("apart")});
     const FoundMix* mix = m_measuring.mixes.empty() ? nullptr : &m_measuring.mixes.at(chosen());
-    put(row++, {tr("sugars"), mix ? sugarsText(*mix) : QString(), percentText(m_measuring.sugar),
-                   mix ? differenceText(mix->sugarDifference) : QString()});
+    put(row++,
+        {tr("sugars"), mix ? sugarsText(*mix) : QString(), percentText(m_measuring.sugar),
+            mix ? differenceText(mix->sugarDifference) : QString()},
+        {QString(), QStringLiteral("measured.sugars_percent"), QStringLiteral("percent.sugars"),
+            QStringLiteral("apart.sugars_percent")});
     if (m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0))
-        put(row++, {tr("alcohol, by mass"), mix ? alcoholText(*mix) : QString(), percentText(m_measuring.alcohol),
-                       mix ? differenceText(mix->alcoholDifference) : QString()});
-    for (const BesideReading& beside : m_measuring.beside)
-        put(row++, {nameOf(beside.record.instrument), mix ? valueOn(beside.record.instrument, beside.record.value) : QString(),
-                       computedText(beside), mix ? differenceText(beside) : QString()});
+        put(row++,
+            {tr("alcohol, by mass"), mix ? alcoholText(*mix) : QString(), percentText(m_measuring.alcohol),
+                mix ? differenceText(mix->alcoholDifference) : QString()},
+            {QString(), QStringLiteral("measured.alcohol_percent"), QStringLiteral("percent.alcohol"),
+                QStringLiteral("apart.alcohol_percent")});
+    for (const BesideReading& beside : m_measuring.beside) {
+        const Instrument instrument = beside.record.instrument;
+        const bool opens = beside.difference.has_value();
+        const auto ofInstrument = [&](const auto& figure) {
+            return opens ? QString::fromStdString(figure(instrument)) : QString();
+        };
+        put(row++,
+            {nameOf(instrument), mix ? valueOn(instrument, beside.record.value) : QString(), computedText(beside),
+                mix ? differenceText(beside) : QString()},
+            {QString(), QString(), ofInstrument(figureComputedFor), ofInstrument(figureApart)});
+    }
     for (; row < tableRows; ++row)
         put(row, {});
-    const bool hasAlcohol = m_measuring.alcohol.value > 0.0 || (mix && mix->estimate.alcohol.value > 0.0);
-    m_sugars->setVisible(mix);
-    m_alcohol->setVisible(mix && hasAlcohol);
-    if (mix) {
-        m_sugars->setAccessibleName(tr("sugars: %1").arg(sugarsText(*mix)));
-        m_alcohol->setAccessibleName(tr("alcohol: %1").arg(alcoholText(*mix)));
-    }
 }
 
-void FoundView::put(int row, const Line& line)
+void FoundView::put(int row, const Line& line, const Figures& figures)
 {
-    for (std::size_t column = 0; column < line.size(); ++column)
+    for (std::size_t column = 0; column < line.size(); ++column) {
         m_cells[std::size_t(row)][column]->setText(line[column]);
+        FigureButton* button = m_buttons[std::size_t(row)][column];
+        if (!button)
+            continue;
+        button->setFigure(figures[column]);
+        button->setAccessibleName(
+            tr("%1, %2: %3", "a row, a column and its value").arg(line[0], m_cells[0][column]->text(), line[column]));
+        button->setVisible(!figures[column].isEmpty() && !line[column].isEmpty());
+    }
 }
 
 void FoundView::changeEvent(QEvent* event)

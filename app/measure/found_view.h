@@ -36,8 +36,8 @@ public:
 signals:
     void mixChosen();
     void keepingAsked(const QString& note);
-    /// Somebody wants to know how a measured figure comes about; its key.
-    void figureChosen(const QString& figure);
+    /// Somebody wants to know how a figure of the table comes about: its key, and what stands there.
+    void figureChosen(const QString& figure, const QString& shown);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -45,13 +45,15 @@ protected:
 private:
     static constexpr int columnCount = 4;
     using Line = std::array<QString, columnCount>;
+    /// What the cells of a line open: keys, empty where a cell has no derivation.
+    using Figures = std::array<QString, columnCount>;
 
     void showMixes();
     void showResult();
     void showTable();
-    void put(int row, const Line& line);
+    void put(int row, const Line& line, const Figures& figures = {});
     QString headline() const;
-    FigureButton* buttonInTable(int row, const QString& figure);
+    FigureButton* buttonInTable(int row, int column);
 
     Measuring m_measuring;
     QString m_problem;
@@ -60,8 +62,7 @@ private:
     QComboBox* m_mixes;
     QGridLayout* m_table;
     std::vector<std::array<InkLabel*, columnCount>> m_cells;
-    FigureButton* m_sugars;
-    FigureButton* m_alcohol;
+    std::vector<std::array<FigureButton*, columnCount>> m_buttons;
     InkLabel* m_disturbances;
     QLineEdit* m_note;
     QPushButton* m_keep;

@@ -127,13 +127,20 @@ void MeasureWindow::refresh()
 }
 
 /// Reckoned again with its workings, which nobody needs while typing.
-void MeasureWindow::explain(const QString& figure)
+void MeasureWindow::explain(const QString& figure, const QString& shown)
 {
-    std::vector<Workings> ofMixes;
-    measuring(m_document.recipe(), m_document.catalogue(), m_document.component(), m_instruments->instruments(),
-        m_instruments->isRead(), m_instruments->known(), &ofMixes);
-    if (m_found->chosen() < ofMixes.size())
-        emit derivationWanted(figure, ofMixes[m_found->chosen()]);
+    const Analysis& analysis = m_document.analysis();
+    Workings workings = workingsOfMeasuring(m_document.recipe(), m_document.catalogue(), m_document.component(),
+        analysis.conditions, m_instruments->instruments(), m_instruments->problem().isEmpty() && m_instruments->isRead(),
+        m_instruments->known(), m_found->chosen());
+    emit figureWanted(figure, std::make_shared<const FigureSet>(FigureSet{std::move(workings),
+                                  tr("“%1” in Measure and correct").arg(measuredName()), analysis, {{figure, shown}}}));
+}
+
+QString MeasureWindow::measuredName() const
+{
+    const QString component = QString::fromStdString(m_document.recipe().components.at(m_document.component()).name);
+    return component.isEmpty() ? m_document.displayName() : component;
 }
 
 void MeasureWindow::keep(const QString& note)
@@ -152,9 +159,7 @@ void MeasureWindow::say(const QString& sentence) { m_messages->note(sentence); }
 
 void MeasureWindow::nameWindow()
 {
-    const QString component = QString::fromStdString(m_document.recipe().components.at(m_document.component()).name);
-    const QString of = component.isEmpty() ? m_document.displayName() : component;
-    setWindowTitle(tr("Measure and correct: %1").arg(QString(of).replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
+    setWindowTitle(tr("Measure and correct: %1").arg(measuredName().replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
 }
 
 void showMeasuring(Document& document, QWidget& bench)
@@ -162,8 +167,10 @@ void showMeasuring(Document& document, QWidget& bench)
     auto* window = bench.findChild<MeasureWindow*>(QString(), Qt::FindDirectChildrenOnly);
     if (!window) {
         window = new MeasureWindow(document, &bench);
-        if (auto* derivations = bench.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+        if (auto* derivations = bench.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly)) {
             QObject::connect(window, &MeasureWindow::derivationWanted, derivations, &DerivationWindow::openAnswer);
+            QObject::connect(window, &MeasureWindow::figureWanted, derivations, &DerivationWindow::openOf);
+        }
     }
     window->show();
     window->raise();

@@ -1,8 +1,8 @@
 // Measure and correct: what the instrument shows, what is in the mix, and how to put it right.
 #pragma once
 
-#include "derivation/working.h"
 #include "document/document.h"
+#include "teach/figure_set.h"
 
 #include <QWidget>
 
@@ -26,6 +26,8 @@ public:
 signals:
     /// Somebody wants to know how an answer comes about: its key, and the workings that have it.
     void derivationWanted(const QString& figure, const firn::Workings& workings);
+    /// The same of a figure of what is measured: its key, and the set that has it.
+    void figureWanted(const QString& figure, const firn::app::SharedFigures& set);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -34,7 +36,8 @@ protected:
 private:
     void layOut();
     void refresh();
-    void explain(const QString& figure);
+    void explain(const QString& figure, const QString& shown);
+    QString measuredName() const;
     void keep(const QString& note);
     void say(const QString& sentence);
     void nameWindow();

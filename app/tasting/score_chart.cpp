@@ -3,6 +3,7 @@
 #include "gauges/type_and_space.h"
 #include "tasting/tasting_wording.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -37,6 +38,7 @@ void ScoreChart::showNothing(const QString& hint)
     m_names.clear();
     m_hint = hint;
     setValueText(hint);
+    placeFigures();
     updateGeometry();
     update();
 }
@@ -51,8 +53,35 @@ void ScoreChart::show(const TastingScale& scale, const ScoresOnScale& scores, co
     for (std::size_t i = 0; i < scores.versions.size(); ++i)
         spoken.append(tr("%1: %2").arg(names.value(qsizetype(i)), meanText(scores.versions[i])));
     setValueText(spoken.join(u'\n'));
+    placeFigures();
     updateGeometry();
     update();
+}
+
+/// Over the mean of each version.
+void ScoreChart::placeFigures()
+{
+    std::vector<FigurePlace> places;
+    for (std::size_t i = 0; i < m_scores.versions.size(); ++i) {
+        const QString mean = meanText(m_scores.versions[i]);
+        QRect place = wordsOf(i).toAlignedRect();
+        place.setLeft(place.right() - fontMetrics().horizontalAdvance(mean));
+        places.push_back({QString::fromStdString(figureOfMean(i)), tr("%1: %2").arg(m_names.value(qsizetype(i)), mean), place});
+    }
+    setFigures(places);
+}
+
+void ScoreChart::resizeEvent(QResizeEvent* event)
+{
+    Gauge::resizeEvent(event);
+    placeFigures();
+}
+
+void ScoreChart::changeEvent(QEvent* event)
+{
+    Gauge::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        placeFigures();
 }
 
 /// For each version its name with the mean on one line and the marks on the next, then the ends of the scale.
@@ -69,6 +98,14 @@ QRectF ScoreChart::lineArea() const
 {
     const double side = 2.0 * radius_px;
     return QRectF(rect()).adjusted(side, 0.0, -side, 0.0);
+}
+
+/// The line in which a version's name and mean are written.
+QRectF ScoreChart::wordsOf(std::size_t version) const
+{
+    const QRectF area = lineArea();
+    const double line = lineHeight(font());
+    return {area.left(), double(version) * 3.0 * line, area.width(), line};
 }
 
 QPointF ScoreChart::placeOf(std::size_t version, double value) const
@@ -95,9 +132,8 @@ void ScoreChart::paintVersion(QPainter& painter, const GaugeColours& colours, st
 {
     const VersionScores& scores = m_scores.versions[version];
     const QPointF from = placeOf(version, m_scale.from), to = placeOf(version, m_scale.to);
-    const double line = lineHeight(font());
     const QString mean = meanText(scores);
-    const QRectF words(from.x(), double(version) * 3.0 * line, to.x() - from.x(), line);
+    const QRectF words = wordsOf(version);
     painter.setPen(colours.ink);
     painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, mean);
     const double room = words.width() - fontMetrics().horizontalAdvance(mean) - closeSpace;

@@ -23,9 +23,13 @@ public:
     QSize minimumSizeHint() const override;
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void paintGauge(QPainter& painter, const GaugeColours& colours) override;
 
 private:
+    void placeFigures();
+    QRectF wordsOf(std::size_t version) const;
     void paintEnds(QPainter& painter, const GaugeColours& colours) const;
     void paintVersion(QPainter& painter, const GaugeColours& colours, std::size_t version) const;
     QRectF lineArea() const;

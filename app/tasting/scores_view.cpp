@@ -7,6 +7,7 @@
 #include "gauges/wording.h"
 #include "tasting/scales.h"
 #include "tasting/score_chart.h"
+#include "tasting/tasting_wording.h"
 
 #include <QComboBox>
 #include <QSignalBlocker>
@@ -32,6 +33,7 @@ ScoresView::ScoresView(const Document& document, QWidget* parent)
     layout->addWidget(m_waiting);
     layout->addStretch();
     connect(m_scale, &QComboBox::activated, this, &ScoresView::show);
+    connect(m_chart, &Gauge::figureChosen, this, &ScoresView::explain);
 }
 
 void ScoresView::fillScales()
@@ -66,6 +68,21 @@ void ScoresView::show()
     m_waiting->setText(hidden == 0   ? QString()
                        : hidden == 1 ? tr("One blind tasting is left out until its sheet is revealed.")
                                      : tr("%n blind tastings are left out until their sheet is revealed.", nullptr, hidden));
+}
+
+void ScoresView::explain(const QString& figure)
+{
+    const Recipe& recipe = m_document.recipe();
+    Workings workings;
+    const ScoresOnScale scores = scoresOn(recipe, m_scale->currentText().toStdString(), &workings);
+    for (std::size_t i = 0; i < scores.versions.size(); ++i) {
+        if (const std::string key = figureOfMean(i); figure == QString::fromStdString(key)) {
+            FigureSet set{{}, tr("“%1” as tasted").arg(nameOfVersion(recipe, scores.versions[i].version)), {},
+                {{figure, meanText(scores.versions[i])}}};
+            set.workings.of(key) = workings.of(key);
+            emit figureWanted(figure, std::make_shared<const FigureSet>(std::move(set)));
+        }
+    }
 }
 
 }  // namespace firn::app

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "teach/figure_set.h"
 
 #include <QWidget>
 
@@ -20,7 +21,12 @@ public:
 
     void show();
 
+signals:
+    /// Somebody wants to know how a mean comes about: its key, and the set that has it.
+    void figureWanted(const QString& figure, const firn::app::SharedFigures& set);
+
 private:
+    void explain(const QString& figure);
     void fillScales();
 
     const Document& m_document;

@@ -20,6 +20,7 @@
 #include "tasting/tasting_form.h"
 #include "tasting/tasting_wording.h"
 #include "tasting/triangle_view.h"
+#include "teach/derivation_window.h"
 
 #include <QListWidget>
 #include <QPushButton>
@@ -55,6 +56,7 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     , m_scores(new ScoresView(document))
     , m_scales(new ScalesView(document))
     , m_blind(new BlindView(document, questions))
+    , m_triangle(new TriangleView)
 {
     setObjectName(QStringLiteral("tastingWindow"));
     layOut();
@@ -69,6 +71,8 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     connect(&document, &Document::changed, this, &TastingWindow::refresh);
     connect(&document, &Document::pathChanged, this, &TastingWindow::nameWindow);
     connect(m_form, &TastingForm::measuringWanted, this, [this, parent] { showMeasuring(m_document, *parent); });
+    connect(m_scores, &ScoresView::figureWanted, this, &TastingWindow::figureWanted);
+    connect(m_triangle, &TriangleView::figureWanted, this, &TastingWindow::figureWanted);
     connect(m_blind, &BlindView::said, m_messages, &MessageBar::tell);
     resize(usualSize);
     restoreGeometry(state().value(geometryKey).toByteArray());
@@ -81,7 +85,7 @@ void TastingWindow::layOut()
     m_tabs->addTab(scrolled(m_scores, Qt::ScrollBarAlwaysOff), tr("Scores"));
     m_tabs->addTab(m_scales, tr("Scales"));
     m_tabs->addTab(m_blind, tr("Blind tasting"));
-    m_tabs->addTab(new TriangleView, tr("Triangle test"));
+    m_tabs->addTab(m_triangle, tr("Triangle test"));
     m_tabs->setMinimumWidth(qRound(besideText(font(), tabs_px)));
     auto* body = new QWidget;
     auto* columns = new QHBoxLayout(body);
@@ -246,8 +250,11 @@ void TastingWindow::nameWindow()
 void showTasting(Document& document, Questions& questions, QWidget& bench)
 {
     auto* window = bench.findChild<TastingWindow*>(QString(), Qt::FindDirectChildrenOnly);
-    if (!window)
+    if (!window) {
         window = new TastingWindow(document, questions, &bench);
+        if (auto* derivations = bench.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+            QObject::connect(window, &TastingWindow::figureWanted, derivations, &DerivationWindow::openOf);
+    }
     window->show();
     window->raise();
     window->activateWindow();

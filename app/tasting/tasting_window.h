@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "teach/figure_set.h"
 
 #include <QWidget>
 
@@ -18,6 +19,7 @@ class MessageBar;
 class Questions;
 class ScalesView;
 class ScoresView;
+class TriangleView;
 class TastingForm;
 
 /// Stays open beside the bench.
@@ -27,6 +29,10 @@ class TastingWindow : public QWidget {
 public:
     /// All three must outlive the window; `parent` is the bench.
     TastingWindow(Document& document, Questions& questions, QWidget* parent);
+
+signals:
+    /// Somebody wants to know how a figure comes about: its key, and the set that has it.
+    void figureWanted(const QString& figure, const firn::app::SharedFigures& set);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -58,6 +64,7 @@ private:
     ScoresView* m_scores;
     ScalesView* m_scales;
     BlindView* m_blind;
+    TriangleView* m_triangle;
 };
 
 /// The bench's own one, made at the first call.

@@ -7,6 +7,8 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "tasting/triangle_test.h"
+#include "teach/figure_link.h"
+#include "teach/figure_wording.h"
 
 #include <QVBoxLayout>
 #include <cmath>
@@ -39,6 +41,8 @@ TriangleView::TriangleView(QWidget* parent)
     , m_tasters(countField(QStringLiteral("triangleTasters"), tr("Tasters")))
     , m_right(countField(QStringLiteral("triangleRight"), tr("Found the odd cup")))
     , m_verdict(new InkLabel(InkLabel::Plain, this))
+    , m_chance(new FigureLink(tr("How the share by guessing comes about"), QString::fromLatin1(figureOfChance), this))
+    , m_needed(new FigureLink(tr("How many right answers are needed, and why"), QString::fromLatin1(figureOfLeastRight), this))
 {
     m_verdict->setObjectName(QStringLiteral("triangleVerdict"));
     auto* hint = new InkLabel(InkLabel::Quiet, this);
@@ -56,15 +60,40 @@ TriangleView::TriangleView(QWidget* parent)
     layout->addWidget(hint);
     layout->addWidget(fields);
     layout->addWidget(m_verdict);
+    layout->addWidget(m_chance);
+    layout->addWidget(m_needed);
     layout->addStretch();
+    for (FigureLink* link : {m_chance, m_needed}) {
+        link->hide();
+        connect(link, &FigureLink::chosen, this, &TriangleView::explain);
+    }
     for (NumberField* field : {m_tasters, m_right}) {
         connect(field, &NumberField::numberTyped, this, &TriangleView::judge);
         connect(field, &NumberField::problemChanged, this, &TriangleView::judge);
     }
 }
 
+Result<Sentence> TriangleView::verdict(Workings* workings) const
+{
+    return triangleTest(std::size_t(*m_tasters->number()), std::size_t(*m_right->number()), workings);
+}
+
+void TriangleView::explain(const QString& key)
+{
+    FigureSet set{{}, tr("Triangle test: %1 of %2 right").arg(figure(*m_right->number(), 0), figure(*m_tasters->number(), 0))};
+    if (!verdict(&set.workings))
+        return;
+    for (const auto& [each, working] : set.workings.all()) {
+        const QString shown = QString::fromStdString(each);
+        set.shown.insert(shown, onBench(shown, working.steps().back().result));
+    }
+    emit figureWanted(key, std::make_shared<const FigureSet>(std::move(set)));
+}
+
 void TriangleView::judge()
 {
+    for (FigureLink* link : {m_chance, m_needed})
+        link->hide();
     for (const NumberField* field : {m_tasters, m_right})
         if (!field->problem().isEmpty()) {
             m_verdict->setInk(InkLabel::Caution);
@@ -75,9 +104,11 @@ void TriangleView::judge()
         m_verdict->setText({});
         return;
     }
-    const auto said = triangleTest(std::size_t(*m_tasters->number()), std::size_t(*m_right->number()));
+    const auto said = verdict();
     m_verdict->setInk(said ? InkLabel::Plain : InkLabel::Caution);
     m_verdict->setText(translated(said ? *said : said.error()));
+    for (FigureLink* link : {m_chance, m_needed})
+        link->setVisible(said.has_value());
 }
 
 }  // namespace firn::app

@@ -1,35 +1,37 @@
 // Where a reader has been, back and forth as in a browser.
 #pragma once
 
-#include <QStringList>
+#include "teach/figure_set.h"
+
+#include <QList>
 
 namespace firn::app {
 
 class Browsing {
 public:
-    QString here() const { return m_visited.value(m_place); }
+    PlacedFigure here() const { return m_visited.value(m_place); }
     bool canGoBack() const { return m_place > 0; }
     bool canGoForward() const { return m_place + 1 < m_visited.size(); }
     void back() { goTo(m_place - (canGoBack() ? 1 : 0)); }
     void forward() { goTo(m_place + (canGoForward() ? 1 : 0)); }
 
     /// What lay ahead is forgotten.
-    void visit(const QString& figure)
+    void visit(const PlacedFigure& place)
     {
         stay();
-        if (figure == here())
+        if (place == here())
             return;
-        m_visited = m_visited.mid(0, m_place + 1) << figure;
+        m_visited = m_visited.mid(0, m_place + 1) << place;
         m_place = m_visited.size() - 1;
     }
 
     /// The same while a reader leafs through a list: takes the place of what was leafed to before, so that only the last is remembered.
-    void leafTo(const QString& figure)
+    void leafTo(const PlacedFigure& place)
     {
         if (m_isLeafing)
             m_visited.resize(m_place--);
-        const bool isElsewhere = figure != here();
-        visit(figure);
+        const bool isElsewhere = place != here();
+        visit(place);
         m_isLeafing = isElsewhere;
     }
 
@@ -43,7 +45,7 @@ private:
         m_place = place;
     }
 
-    QStringList m_visited;
+    QList<PlacedFigure> m_visited;
     qsizetype m_place = -1;
     bool m_isLeafing = false;
 };

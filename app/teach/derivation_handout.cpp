@@ -1,6 +1,5 @@
 #include "teach/derivation_handout.h"
 
-#include "teach/figure_wording.h"
 #include "teach/step_content.h"
 
 #include <QCoreApplication>
@@ -56,15 +55,19 @@ std::vector<Block> blocksOf(const std::vector<WorkingStep>& steps)
     return blocks;
 }
 
-Handout handoutOf(const Derivation& derivation, const QString& title, const QString& recipe)
+Handout handoutOf(const Derivation& derivation, const FigureHead& head, const QString& recipe)
 {
-    const QString shown = onBench(QString::fromStdString(derivation.figure), derivation.result());
-    std::vector<Block> blocks{{TextBlock{Words::tr("%1: %2", "a figure and its value").arg(title, shown), TextStyle::Title}},
-        {TextBlock{Words::tr("%1, step by step", "a recipe").arg(recipe), TextStyle::Quiet}}, {RuleBlock{}, betweenParts_em}};
+    const QString figure = QString::fromStdString(derivation.figure);
+    const QString title =
+        Words::tr("%1: %2", "a figure and its value").arg(head.title, shownText(head, figure, derivation.result()));
+    const QString whose =
+        head.whose.isEmpty() ? recipe : Words::tr("%1: %2", "a recipe, and whose figures of it").arg(recipe, head.whose);
+    std::vector<Block> blocks{{TextBlock{title, TextStyle::Title}},
+        {TextBlock{Words::tr("%1, step by step", "a recipe").arg(whose), TextStyle::Quiet}}, {RuleBlock{}, betweenParts_em}};
     std::ranges::move(blocksOf(derivation.steps), std::back_inserter(blocks));
     blocks.push_back({RuleBlock{}, betweenSteps_em, true});
-    blocks.push_back({TextBlock{exactAndShown(derivation.result(), shown), TextStyle::Heading}, betweenParts_em});
-    return {title, {{title, {}, std::move(blocks)}}};
+    blocks.push_back({TextBlock{lastLine(head, figure, derivation.result()), TextStyle::Heading}, betweenParts_em});
+    return {head.title, {{head.title, {}, std::move(blocks)}}};
 }
 
 }  // namespace firn::app

@@ -3,13 +3,14 @@
 
 #include "explain/explain.h"
 #include "print/block.h"
+#include "teach/figure_wording.h"
 
 namespace firn::app {
 
 /// The steps under each other, numbered from 1.
 std::vector<Block> blocksOf(const std::vector<WorkingStep>& steps);
 
-/// `recipe` is what the recipe is called, `title` what the figure means.
-Handout handoutOf(const Derivation& derivation, const QString& title, const QString& recipe);
+/// `recipe` is what the recipe is called.
+Handout handoutOf(const Derivation& derivation, const FigureHead& head, const QString& recipe);
 
 }  // namespace firn::app

@@ -2,26 +2,26 @@
 
 #include "bench/hairline.h"
 #include "gauges/type_and_space.h"
-#include "teach/figure_wording.h"
 #include "teach/step_view.h"
 
 #include <QVBoxLayout>
 
 namespace firn::app {
 
-DerivationPage::DerivationPage(const Derivation& derivation, const QString& title, const QSet<int>& unfolded, QWidget* parent)
+DerivationPage::DerivationPage(const Derivation& derivation, const FigureHead& head, const QSet<int>& unfolded, QWidget* parent)
     : QWidget(parent)
     , m_lines(new QVBoxLayout(this))
 {
     m_lines->setContentsMargins(groupSpace, closeSpace, groupSpace, groupSpace);
     m_lines->setSpacing(closeSpace);
-    const Symbol& result = derivation.result();
-    const QString shown = onBench(QString::fromStdString(derivation.figure), result);
-    addLine(title, "title", titleFont(font()));
-    addLine(shown, "value", figureFont(font()));
+    const QString figure = QString::fromStdString(derivation.figure);
+    addLine(head.title, "title", titleFont(font()));
+    if (!head.whose.isEmpty())
+        addLine(head.whose, "whose", titleFont(font()));
+    addLine(shownText(head, figure, derivation.result()), "value", figureFont(font()));
     addSteps(derivation.steps, unfolded);
     m_lines->addWidget(new Hairline);
-    addLine(exactAndShown(result, shown), "lastLine", titleFont(font()));
+    addLine(lastLine(head, figure, derivation.result()), "lastLine", titleFont(font()));
     m_lines->addStretch(1);
 }
 

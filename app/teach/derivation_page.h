@@ -2,6 +2,7 @@
 #pragma once
 
 #include "explain/explain.h"
+#include "teach/figure_wording.h"
 
 #include <QSet>
 #include <QWidget>
@@ -15,7 +16,7 @@ class DerivationPage : public QWidget {
 
 public:
     /// Steps are counted from 1; the long sums of those that are not `unfolded` are folded.
-    DerivationPage(const Derivation& derivation, const QString& title, const QSet<int>& unfolded, QWidget* parent = nullptr);
+    DerivationPage(const Derivation& derivation, const FigureHead& head, const QSet<int>& unfolded, QWidget* parent = nullptr);
 
 signals:
     void figureChosen(const QString& figure);

@@ -109,17 +109,38 @@ void DerivationWindow::buildBar(QVBoxLayout& layout)
     layout.addWidget(bar);
 }
 
-void DerivationWindow::open(const QString& figure)
+void DerivationWindow::open(const QString& figure) { visit({figure}); }
+
+void DerivationWindow::openAnswer(const QString& figure, const Workings& workings)
 {
-    m_browsing.visit(figure);
+    visit({figure, std::make_shared<const FigureSet>(FigureSet{workings})});
+}
+
+void DerivationWindow::openOf(const QString& figure, const SharedFigures& set) { visit({figure, set}); }
+
+void DerivationWindow::visit(const PlacedFigure& place)
+{
+    m_browsing.visit(place);
     come();
     m_page->setFocus();
 }
 
-void DerivationWindow::openAnswer(const QString& figure, const Workings& workings)
+/// From a page to a figure that stands in it: of the same set, or of one of its sides.
+void DerivationWindow::follow(const QString& figure)
 {
-    m_answers = workings;
-    open(figure);
+    static const QRegularExpression ofSide(QStringLiteral("^sides\\[(\\d+)\\]\\.(.+)$"));
+    const SharedFigures set = m_browsing.here().set;
+    const QRegularExpressionMatch match = ofSide.match(figure);
+    if (match.hasMatch() && set)
+        visit({match.captured(2), set->sides.at(match.captured(1).toUInt())});
+    else
+        visit({figure, set});
+}
+
+SharedFigures DerivationWindow::named() const
+{
+    const SharedFigures set = m_browsing.here().set;
+    return set && !set->whose.isEmpty() ? set : nullptr;
 }
 
 /// Whatever stands for a figure says so in its property.
@@ -135,8 +156,8 @@ void DerivationWindow::openFocused()
 
 void DerivationWindow::openList()
 {
-    if (m_browsing.here().isEmpty())
-        m_browsing.visit(QStringLiteral("percent.sugars"));
+    if (figure().isEmpty() || named())
+        m_browsing.visit({QStringLiteral("percent.sugars")});
     come();
     m_figures->setFocus();
 }
@@ -144,7 +165,7 @@ void DerivationWindow::openList()
 /// The focus stays in the list, so that the arrow keys go on.
 void DerivationWindow::leafTo(const QString& figure)
 {
-    m_browsing.leafTo(figure);
+    m_browsing.leafTo({figure, named()});
     m_unfolded.clear();
     showPage(false);
 }
@@ -166,6 +187,7 @@ void DerivationWindow::come()
 {
     m_unfolded.clear();
     if (isVisible()) {
+        listFigures();
         showPage(false);
     } else {
         m_page->verticalScrollBar()->setValue(0);
@@ -202,14 +224,30 @@ void DerivationWindow::evaluate()
     m_workings = analyseWithWorkings(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions,
         m_document.component(), m_document.stepsDone())
                      .workings;
-    m_figures->show(m_workings, m_document.analysis());
+    listFigures();
     showPage(true);
+}
+
+void DerivationWindow::listFigures()
+{
+    const SharedFigures set = named();
+    m_figures->show(
+        set ? set->workings : m_workings, [this](const QString& figure, const Symbol& result) { return headOf(figure, result); });
 }
 
 Result<Derivation> DerivationWindow::derivation() const
 {
-    const std::string figure = m_browsing.here().toStdString();
-    return explain(figure, m_answers.find(figure) ? m_answers : m_workings);
+    const auto [figure, set] = m_browsing.here();
+    const std::string key = figure.toStdString();
+    return explain(key, named() || (set && set->workings.find(key)) ? set->workings : m_workings);
+}
+
+FigureHead DerivationWindow::headOf(const QString& figure, const Symbol& result) const
+{
+    const SharedFigures set = named();
+    if (!set)
+        return {titleInLocale(figure, result, m_document.analysis())};
+    return {titleInLocale(figure, result, set->analysis), set->whose, set->shown.value(figure, onBench(figure, result))};
 }
 
 /// Built anew; on the same page the reader stays at the same place, with the focus on the same figure.
@@ -232,7 +270,11 @@ void DerivationWindow::showPage(bool isSamePage)
         }
     }
 
-    m_figures->choose(m_browsing.here());
+    m_figures->choose(figure());
+    const SharedFigures set = named();
+    setWindowTitle(
+        set ? tr("How a figure comes about: %1").arg(QString(set->whose).replace(QLatin1String("[*]"), QLatin1String("[*][*]")))
+            : tr("How a figure comes about"));
     m_back->setEnabled(m_browsing.canGoBack());
     m_forward->setEnabled(m_browsing.canGoForward());
     m_copyText->setEnabled(shown.has_value());
@@ -243,8 +285,8 @@ void DerivationWindow::showPage(bool isSamePage)
 
 QWidget* DerivationWindow::pageOf(const Derivation& derivation)
 {
-    auto* page = new DerivationPage(derivation, titleInLocale(figure(), derivation.result(), m_document.analysis()), m_unfolded);
-    connect(page, &DerivationPage::figureChosen, this, &DerivationWindow::open);
+    auto* page = new DerivationPage(derivation, headOf(figure(), derivation.result()), m_unfolded);
+    connect(page, &DerivationPage::figureChosen, this, &DerivationWindow::follow);
     connect(page, &DerivationPage::sourceChosen, this, &DerivationWindow::sourceChosen);
     connect(page, &DerivationPage::foldingChosen, this, [this](int step, bool isFolded) {
         if (isFolded)
@@ -259,7 +301,8 @@ QWidget* DerivationWindow::pageOf(const Derivation& derivation)
 void DerivationWindow::copyText()
 {
     if (const auto shown = derivation())
-        QApplication::clipboard()->setText(QString::fromStdString(derivationText(*shown)));
+        QApplication::clipboard()->setText(
+            QString::fromStdString(derivationText(*shown, headOf(figure(), shown->result()).whose.toStdString())));
 }
 
 void DerivationWindow::copyPicture()
@@ -274,9 +317,8 @@ void DerivationWindow::copyPicture()
 
 Result<Handout> DerivationWindow::handout() const
 {
-    return derivation().map([this](const Derivation& shown) {
-        return handoutOf(shown, titleInLocale(figure(), shown.result(), m_document.analysis()), nameOnPaper(m_document));
-    });
+    return derivation().map(
+        [this](const Derivation& shown) { return handoutOf(shown, headOf(figure(), shown.result()), nameOnPaper(m_document)); });
 }
 
 }  // namespace firn::app

@@ -5,6 +5,7 @@
 #include "explain/explain.h"
 #include "print/block.h"
 #include "teach/browsing.h"
+#include "teach/figure_wording.h"
 
 #include <QSet>
 #include <QWidget>
@@ -30,13 +31,15 @@ public:
     /// For a menu: opens the figure that has the focus on the bench, or the list of all figures.
     QAction* openAction() { return m_open; }
 
-    QString figure() const { return m_browsing.here(); }
+    QString figure() const { return m_browsing.here().figure; }
 
 public slots:
     /// Shows the derivation of the figure of this key.
     void open(const QString& figure);
     /// The same of a figure that these workings have beside those of the recipe: an answer to what was typed.
     void openAnswer(const QString& figure, const firn::Workings& workings);
+    /// The same of a figure of a set, which says whose it is.
+    void openOf(const QString& figure, const firn::app::SharedFigures& set);
     void openList();
     void openFocused();
     void goBack();
@@ -54,12 +57,18 @@ protected:
 
 private:
     void buildBar(QVBoxLayout& layout);
+    void visit(const PlacedFigure& place);
+    void follow(const QString& figure);
     void come();
     void evaluate();
+    void listFigures();
     void leafTo(const QString& figure);
     void showPage(bool isSamePage);
     QWidget* pageOf(const Derivation& derivation);
+    /// The set that is shown instead of the figures of the bench; null where it is those.
+    SharedFigures named() const;
     Result<Derivation> derivation() const;
+    FigureHead headOf(const QString& figure, const Symbol& result) const;
     Result<Handout> handout() const;
 
     const Document& m_document;
@@ -75,7 +84,6 @@ private:
     FigureList* m_figures;
     QScrollArea* m_page;
     Workings m_workings;
-    Workings m_answers;  // as they were when they were asked for
     Browsing m_browsing;
     QSet<int> m_unfolded;  // numbers of steps of the page
 };

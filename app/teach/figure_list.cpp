@@ -3,7 +3,6 @@
 #include "bench/tool_tip.h"
 #include "explain/figures.h"
 #include "gauges/wording.h"
-#include "teach/figure_wording.h"
 #include "teach/listed_figures.h"
 
 #include <QHeaderView>
@@ -26,6 +25,8 @@ QString titleInLocale(const QString& figure, const Symbol& result, const Analysi
         for (const RowAnalysis& each : component) {
             if (figure == QStringLiteral("rows[%1].grams").arg(row))
                 return FigureList::tr("Mass of the row “%1”").arg(plain(each.text));
+            if (figure == QStringLiteral("compared.rows[%1].grams").arg(row))
+                return FigureList::tr("The row “%1” in the mass that is compared").arg(plain(each.text));
             if (figure == QStringLiteral("rows[%1].share_percent").arg(row++))
                 return FigureList::tr("Share of the row “%1”").arg(plain(each.text));
         }
@@ -51,7 +52,7 @@ FigureList::FigureList(QWidget* parent)
     });
 }
 
-void FigureList::show(const Workings& workings, const Analysis& analysis)
+void FigureList::show(const Workings& workings, const HeadOf& headOf)
 {
     const QSignalBlocker quietly(this);
     const std::vector<std::string> keys = listedFigures(workings);
@@ -63,12 +64,12 @@ void FigureList::show(const Workings& workings, const Analysis& analysis)
         const QString key = QString::fromStdString(keys[std::size_t(i)]);
         const Symbol& result = workings.find(keys[std::size_t(i)])->steps().back().result;
         QTreeWidgetItem* item = topLevelItem(i);
-        const QString title = titleInLocale(key, result, analysis);
-        item->setText(0, title);
-        item->setText(1, onBench(key, result));
+        const FigureHead head = headOf(key, result);
+        item->setText(0, head.title);
+        item->setText(1, shownText(head, key, result));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setData(0, keyRole, key);
-        item->setToolTip(0, toolTipText(title));
+        item->setToolTip(0, toolTipText(head.title));
         item->setSizeHint(0, {0, std::max(targetHeight_px, fontMetrics().height())});
     }
 }

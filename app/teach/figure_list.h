@@ -3,8 +3,10 @@
 
 #include "analysis/analysis.h"
 #include "derivation/working.h"
+#include "teach/figure_wording.h"
 
 #include <QTreeWidget>
+#include <functional>
 
 namespace firn::app {
 
@@ -17,7 +19,8 @@ class FigureList : public QTreeWidget {
 public:
     explicit FigureList(QWidget* parent = nullptr);
 
-    void show(const Workings& workings, const Analysis& analysis);
+    using HeadOf = std::function<FigureHead(const QString& figure, const Symbol& result)>;
+    void show(const Workings& workings, const HeadOf& headOf);
 
     /// Chooses this figure, or none where it is not in the list, without a signal.
     void choose(const QString& figure);

@@ -60,14 +60,20 @@ QString onBench(const QString& figureKey, const Symbol& result)
     return valueInLocale(result);
 }
 
-QString exactAndShown(const Symbol& result, const QString& shown)
+QString shownText(const FigureHead& head, const QString& figure, const Symbol& result)
+{
+    return head.shown.isEmpty() ? onBench(figure, result) : head.shown;
+}
+
+/// What stands there is rounded from the exact value: a last 5 that was rounded up would be rounded up once more.
+QString lastLine(const FigureHead& head, const QString& figure, const Symbol& result)
 {
     const auto digitsOf = [](const QString& text) { return text.section(QChar(0x202F), 0, 0); };
+    const QString shown = shownText(head, figure, result);
     QString exact = valueInLocale(result);
     if (exact == shown)
         return exact;
     Symbol finer = result;
-    // A last 5 may have been rounded up to it, and would be rounded up once more.
     while (digitsOf(exact).endsWith(u'5') && finer.decimals.value_or(0) < mostDecimals) {
         finer.decimals = int(digitsOf(exact).size() - digitsOf(exact).indexOf(QLocale().decimalPoint()));
         exact = valueInLocale(finer);

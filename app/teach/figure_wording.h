@@ -14,8 +14,16 @@ QString valueInLocale(const Symbol& symbol);
 /// The result of a figure as the gauges round it: "18.6 %".
 QString onBench(const QString& figure, const Symbol& result);
 
-/// "18.553 %, shown as 18.6 %": with as many digits as round to what is shown.
-QString exactAndShown(const Symbol& result, const QString& shown);
+/// What a figure is called and how it stood where a reader asked for it.
+struct FigureHead {
+    QString title;
+    QString whose = {};  // where it is not the bench's
+    QString shown = {};  // where that is not as on the bench
+};
+
+/// The figure as it was shown, and the last line of its derivation, which says both what it is and how it was rounded.
+QString shownText(const FigureHead& head, const QString& figure, const Symbol& result);
+QString lastLine(const FigureHead& head, const QString& figure, const Symbol& result);
 
 /// Text that may come from a file, without control characters.
 QString plain(const std::string& text);

@@ -137,7 +137,7 @@ void MethodsWindow::evaluate()
 
 void MethodsWindow::showColumn(Column& column, const Derivation& derivation)
 {
-    auto* page = new DerivationPage(derivation, column.title, column.unfolded);
+    auto* page = new DerivationPage(derivation, {column.title}, column.unfolded);
     connect(page, &DerivationPage::figureChosen, this, &MethodsWindow::figureChosen);
     connect(page, &DerivationPage::sourceChosen, this, &MethodsWindow::sourceChosen);
     connect(page, &DerivationPage::foldingChosen, this, [this, &column, &derivation](int step, bool isFolded) {

@@ -24,9 +24,9 @@ Hydrometer hydrometerOf(const ReadingRecord& record)
         record.division.value_or(whole.division)};
 }
 
-namespace {
-
 Celsius temperatureOf(const ReadingRecord& record) { return {record.temperature_c.value_or(20.0)}; }
+
+namespace {
 
 bool isHydrometer(Instrument instrument)
 {
@@ -41,6 +41,8 @@ EggAge ageOf(GramsPerMillilitre density)
     return age == eggAges().end() ? EggAge{"measured", density, density, density} : *age;
 }
 
+}  // namespace
+
 EggReading eggOf(const ReadingRecord& record)
 {
     EggReading reading{{record.value}, temperatureOf(record)};
@@ -50,45 +52,55 @@ EggReading eggOf(const ReadingRecord& record)
     return reading;
 }
 
+namespace {
+
 BoilingReading boilingOf(const ReadingRecord& record) { return {{record.value}, record.pressure.value_or(standardPressure)}; }
 
-std::optional<ScaleReading> patchIn(const EggReading& egg, const Mix& mix)
+std::optional<ScaleReading> patchIn(const EggReading& egg, const Mix& mix, Working* working)
 {
     const auto liquid = densityOf(mix, egg.temperature);
-    const auto lies = [&](GramsPerMillilitre density) { return liquid ? floatEgg({egg.mass, density}, *liquid) : EggFloat{}; };
-    const EggFloat likely = lies(egg.age.density);
-    if (!likely.floats)
+    const auto lies = [&](GramsPerMillilitre density, Working* ofIt = nullptr) {
+        return liquid ? floatEgg({egg.mass, density}, *liquid, ofIt) : EggFloat{};
+    };
+    const EggFloat likely = lies(egg.age.density, working);
+    if (!likely.floats) {
+        if (working)
+            working->giveUp();
         return std::nullopt;
+    }
     const Millimetres byAge = (lies(egg.age.least).exposedWidth - lies(egg.age.most).exposedWidth) / 2.0;
     return ScaleReading{OnScale::Yes, likely.exposedWidth.value,
         {{phrase("the ruler"), egg.width_sd.value}, {phrase("the egg's age"), byAge.value}}};
 }
 
-std::optional<ScaleReading> boilIn(const BoilingReading& reading, const Mix& mix)
+std::optional<ScaleReading> boilIn(const BoilingReading& reading, const Mix& mix, Working* working)
 {
-    const auto boils = boilingPointOf(mix, reading.pressure);
-    if (!boils)
+    const auto boils = boilingPointOf(mix, reading.pressure, working);
+    if (!boils) {
+        if (working)
+            working->giveUp();
         return std::nullopt;
+    }
     return ScaleReading{OnScale::Yes, boils->temperature.value, errorsOf(reading, boils->halfGap)};
 }
 
 }  // namespace
 
-std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed)
+std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed, Working* working)
 {
     switch (record.instrument) {
     case Instrument::Refractometer:
-        return read(refractometerOf(record), computed, temperatureOf(record));
+        return read(refractometerOf(record), computed, temperatureOf(record), working);
     case Instrument::Egg:
-        return patchIn(eggOf(record), computed);
+        return patchIn(eggOf(record), computed, working);
     case Instrument::BoilingPoint:
-        return boilIn(boilingOf(record), computed);
+        return boilIn(boilingOf(record), computed, working);
     case Instrument::HydrometerBrix:
     case Instrument::HydrometerGravity:
     case Instrument::HydrometerBaume:
         break;
     }
-    return read(hydrometerOf(record), computed, temperatureOf(record));
+    return read(hydrometerOf(record), computed, temperatureOf(record), working);
 }
 
 Result<Found> foundBy(

@@ -1,6 +1,7 @@
 // Readings of the record beside what is computed: what the instrument would have shown, and what the mix was.
 #pragma once
 
+#include "derivation/working.h"
 #include "mix/mix.h"
 #include "readings/measurement.h"
 #include "readings/sugar_by_egg.h"
@@ -15,9 +16,15 @@ namespace firn {
 Refractometer refractometerOf(const ReadingRecord& record);
 Hydrometer hydrometerOf(const ReadingRecord& record);
 
+/// How warm the sample was: 20 °C where the record says nothing.
+Celsius temperatureOf(const ReadingRecord& record);
+
+/// The egg of a record: its mass, and how old it is.
+EggReading eggOf(const ReadingRecord& record);
+
 /// What the instrument of this record shows in the computed mix, in the record's unit: measured beside computed. None off its scale, where the
-/// egg sinks, and where it cannot be used.
-std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed);
+/// egg sinks, and where it cannot be used. `working`, if given, takes how it comes about; of a boiling point it takes nothing.
+std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed, Working* working = nullptr);
 
 /// What readings of one mix, made at one time, say about it.
 struct Found {

@@ -11,11 +11,12 @@ namespace firn {
 const std::array<AttributedKind, 3>& attributedKinds()
 {
     static const std::array<AttributedKind, 3> kinds{
-        AttributedKind{"freezing_point_k", "Freezing point", "°C", 2, &Attribution::freezingPoint_c,
+        AttributedKind{"freezing_point_k", "Freezing point", "°C", "freezing_point_c", 2, &Attribution::freezingPoint_c,
             phrase("From “{0}” to “{1}” the freezing point rises by {2} °C; “{3}” accounts for {4} °C.").pattern,
             phrase("From “{0}” to “{1}” the freezing point falls by {2} °C; “{3}” accounts for {4} °C.").pattern,
             phrase("“{0}” and “{1}” begin to freeze at the same temperature.").pattern},
-        AttributedKind{"sweetness_percent_sucrose", "Sweetness", "points", 1, &Attribution::sweetness_percentSucrose,
+        AttributedKind{"sweetness_percent_sucrose", "Sweetness", "points", "sweetness_percent_sucrose", 1,
+            &Attribution::sweetness_percentSucrose,
             phrase(
                 "“{1}” is sweeter than “{0}” by {2} sweetness points (1 point is as sweet as 1 % sugar); “{3}” accounts for {4}.")
                 .pattern,
@@ -23,7 +24,8 @@ const std::array<AttributedKind, 3>& attributedKinds()
                    "{4}.")
                 .pattern,
             phrase("“{0}” and “{1}” are equally sweet.").pattern},
-        AttributedKind{"ice_percent_at_serving", "Ice when served", "points", 1, &Attribution::iceAtServing_percent,
+        AttributedKind{"ice_percent_at_serving", "Ice when served", "points", "texture.ice_percent_at_serving", 1,
+            &Attribution::iceAtServing_percent,
             phrase("Served, “{1}” has {2} points more ice than “{0}”; “{3}” accounts for {4} points.").pattern,
             phrase("Served, “{1}” has {2} points less ice than “{0}”; “{3}” accounts for {4} points.").pattern,
             phrase("Served, “{0}” and “{1}” have the same ice.").pattern},

@@ -9,9 +9,10 @@
 namespace firn {
 
 struct AttributedKind {
-    std::string_view key;    // in the comparison's JSON
-    std::string_view label;  // "Freezing point"
-    std::string_view unit;   // of the parts
+    std::string_view key;        // in the comparison's JSON
+    std::string_view label;      // "Freezing point"
+    std::string_view unit;       // of the parts
+    std::string_view figureKey;  // of the figure, in the report
     int decimals;
     AttributedFigure Attribution::*figure;
 

@@ -80,6 +80,7 @@ std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> ana
         figure.label = kind.label;
         figure.unit = kind.unit;
         figure.decimals = kind.decimals;
+        figure.isOfBatch = kind.isOfBatch;
         for (std::size_t i = 0; i < analyses.size(); ++i) {
             Value value = kind.of(*analyses[i]);
             if (value && kind.isOfBatch)

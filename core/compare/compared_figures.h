@@ -15,6 +15,7 @@ struct ComparedFigure {
     std::string_view label;  // "Freezing point"
     std::string_view unit;
     int decimals = 1;
+    bool isOfBatch = false;                     // grows with the batch: its values are those in the mass that is compared
     std::vector<std::optional<double>> values;  // of each recipe; none where it does not exist
     std::vector<std::optional<double>>
         changes;                        // from the first recipe's; none for the first, and where it would say nothing of the mix

@@ -1,5 +1,7 @@
 #include "compare/compared_rows.h"
 
+#include "analysis/weighing_working.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -34,6 +36,7 @@ struct PlacedRow {
     const WeighedRecipe& side;
     const Row& row;
     const RowAnalysis& analysis;
+    std::string figure;
 };
 
 RowDifference differenceOf(const PlacedRow& first, const PlacedRow& other, double factor)
@@ -60,7 +63,7 @@ std::optional<PlacedRow> rowOf(
         return std::nullopt;
     const std::size_t index = *component.components[side];
     return PlacedRow{recipes[side], recipes[side].recipe->components[index].rows[*line.rows[side]],
-        recipes[side].analysis->components[index][*line.rows[side]]};
+        recipes[side].analysis->components[index][*line.rows[side]], figureOfRow(*recipes[side].recipe, index, *line.rows[side])};
 }
 
 ComparedCell cellOf(const std::optional<PlacedRow>& first, const std::optional<PlacedRow>& row, double perBasis, double factor)
@@ -71,6 +74,7 @@ ComparedCell cellOf(const std::optional<PlacedRow>& first, const std::optional<P
         cell.written = amountText(row->row.amount);
         cell.mass = row->analysis.mass * perBasis;
         cell.problem = row->analysis.problem;
+        cell.figure = row->figure;
         cell.difference = first ? differenceOf(*first, *row, factor) : RowDifference::Added;
     } else if (first) {
         cell.difference = RowDifference::LeftOut;

@@ -31,6 +31,7 @@ struct ComparedCell {
     Grams mass;           // in the basis that is compared
     RowDifference difference = RowDifference::Same;
     std::optional<Sentence> problem;  // why the row counts for nothing
+    std::string figure = {};          // key of its mass in the batch: "rows[3].grams"
 };
 
 struct ComparedRow {

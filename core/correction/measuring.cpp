@@ -4,7 +4,14 @@
 #include "readings/readings.h"
 #include "solution/volume.h"
 
+#include <fmt/format.h>
+
 namespace firn {
+
+std::string figureApart(Instrument instrument)
+{
+    return "apart" + figureComputedFor(instrument).substr(std::string_view("computed").size());
+}
 
 namespace {
 
@@ -21,6 +28,42 @@ FoundMix besideRecipe(const MixEstimate& estimate, const Beforehand& known, cons
     if (found.isAlcoholFound || known.alcohol)
         found.state.alcohol = estimate.alcohol;
     return found;
+}
+
+/// How far apart two figures of the workings are; the measured one is a reading itself where it has no working.
+void recordApart(Workings& workings, const std::string& key, Symbol measured, const std::string& computedFigure, double difference,
+    Sentence meaning)
+{
+    const Working* ofComputed = workings.find(computedFigure);
+    if (!ofComputed)
+        return;
+    Symbol computed = ofComputed->steps().back().result;
+    computed.figure = computedFigure;
+    workings.of(key).found({"Δ" + computed.name, computed.subscript, difference, computed.unit, std::move(meaning)},
+        Formula(std::move(measured)) - Formula(computed), Source::Definition);
+}
+
+void recordApart(Workings& workings, const BesideReading& beside)
+{
+    const std::string computedFigure = figureComputedFor(beside.record.instrument);
+    if (const Working* ofComputed = workings.find(computedFigure); ofComputed && beside.difference) {
+        const Symbol& computed = ofComputed->steps().back().result;
+        recordApart(workings, figureApart(beside.record.instrument),
+            {computed.name, "read", beside.record.value, computed.unit, phrase("what was read"), {}, computed.decimals},
+            computedFigure, *beside.difference, phrase("what was read less what is computed for it"));
+    }
+}
+
+void recordApart(Workings& workings, const std::string& what, MassFraction difference)
+{
+    const std::string measuredFigure = fmt::format("measured.{}_percent", what);
+    if (const Working* ofMeasured = workings.find(measuredFigure)) {
+        Symbol measured = ofMeasured->steps().back().result;
+        measured.subscript += ",measured";
+        measured.figure = measuredFigure;
+        recordApart(workings, fmt::format("apart.{}_percent", what), std::move(measured), "percent." + what, percent(difference),
+            phrase("{0}, measured less computed", what));
+    }
 }
 
 }  // namespace
@@ -53,6 +96,25 @@ Measuring measuring(const Recipe& recipe, const Catalogue& catalogue, std::size_
     for (const MixEstimate& estimate : found->mixes)
         result.mixes.push_back(besideRecipe(estimate, known, result));
     return result;
+}
+
+Workings workingsOfMeasuring(const Recipe& recipe, const Catalogue& catalogue, std::size_t component, const Conditions& conditions,
+    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known, std::size_t mix)
+{
+    Workings all = workingsAsRead(instruments, recipe, catalogue, conditions, component);
+    std::vector<Workings> ofMixes;
+    const Measuring found = measuring(recipe, catalogue, component, instruments, isRead, known, &ofMixes);
+    if (isRead) {
+        for (const BesideReading& beside : found.beside)
+            recordApart(all, beside);
+    }
+    if (mix < ofMixes.size()) {
+        for (const auto& [figure, working] : ofMixes[mix].all())
+            all.of(figure).add(working.steps());
+        recordApart(all, "sugars", found.mixes[mix].sugarDifference);
+        recordApart(all, "alcohol", found.mixes[mix].alcoholDifference);
+    }
+    return all;
 }
 
 std::optional<Result<JarFilling>> fillingFor(const Jar& jar, const Mix& mix, Celsius temperature)

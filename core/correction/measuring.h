@@ -3,6 +3,7 @@
 
 #include "analysis/measured_beside.h"
 #include "analysis/recorded_reading.h"
+#include "analysis/workings_as_read.h"
 #include "correction/correction.h"
 #include "readings/jar.h"
 
@@ -34,6 +35,15 @@ struct Measuring {
 /// `workings`, if given, take for each of the mixes how it is found, under the keys of solve().
 Measuring measuring(const Recipe& recipe, const Catalogue& catalogue, std::size_t component,
     const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known, std::vector<Workings>* workings = nullptr);
+
+/// The key under which workings have how far a reading is from what is computed for it: "apart.refractometer_brix".
+std::string figureApart(Instrument instrument);
+
+/// How the figures of a measuring come about: those of the component by its recipe and of the instruments in it (workings_as_read.h); where they
+/// are read, how far that is from what is computed; and where they find a mix of this number, what was found and under
+/// "apart.sugars_percent" and "apart.alcohol_percent" how far that is from the recipe.
+Workings workingsOfMeasuring(const Recipe& recipe, const Catalogue& catalogue, std::size_t component, const Conditions& conditions,
+    const std::vector<ReadingRecord>& instruments, bool isRead, const Beforehand& known, std::size_t mix);
 
 /// How much of this mix a jar takes for the usual hydrometer; none without a liquid.
 std::optional<Result<JarFilling>> fillingFor(const Jar& jar, const Mix& mix, Celsius temperature);

@@ -37,7 +37,9 @@ enum class Source {
     DessertKinds,
     CrystalSizes,
     Sandiness,
-    MeasuredBrix
+    MeasuredBrix,
+    TriangleTest,
+    Attribution
 };
 
 }  // namespace firn

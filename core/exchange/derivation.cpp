@@ -153,12 +153,14 @@ std::string derivationJson(const Derivation& derivation)
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-std::string derivationText(const Derivation& derivation)
+std::string derivationText(const Derivation& derivation, const std::string& whose)
 {
     const Symbol& result = derivation.result();
     std::string page;
     write(page, "", fmt::format("{} = {}", derivation.figure, valueText(numberOf(result))));
     write(page, "", english(titleOf(derivation.figure, result)));
+    if (!whose.empty())
+        write(page, "", whose);
     return page + "\n" + stepsText(derivation.steps);
 }
 

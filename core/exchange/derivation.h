@@ -10,8 +10,8 @@ namespace firn {
 /// The "firn-derivation" JSON, version 1, described in docs/file-format.md. Numbers are plain doubles; `value` is the report's to the last bit.
 std::string derivationJson(const Derivation& derivation);
 
-/// The same for people, in English.
-std::string derivationText(const Derivation& derivation);
+/// The same for people, in English. `whose` is whose figure it is, where that has to be said.
+std::string derivationText(const Derivation& derivation, const std::string& whose = {});
 
 /// Its steps alone, numbered from 1.
 std::string stepsText(const std::vector<WorkingStep>& steps);

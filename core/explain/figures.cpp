@@ -17,10 +17,10 @@ constexpr std::array<std::string_view, 11> missable{"freezing_point_c", "freezin
     "texture.serving_window_c.warmest", "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix",
     "readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
 
-constexpr auto besideReport = std::to_array<std::string_view>(
-    {"finished_volume_ml_20c", "instruments.refractometer_brix", "instruments.hydrometer_brix", "instruments.hydrometer_gravity",
-        "instruments.hydrometer_baume", "measured.sugars_percent", "measured.alcohol_percent", "measured.sugars_least_percent",
-        "measured.sugars_likely_percent", "measured.sugars_most_percent", "correction.added_g", "syrup.answer"});
+constexpr auto besideReport = std::to_array<std::string_view>({"finished_volume_ml_20c", "instruments.refractometer_brix",
+    "instruments.hydrometer_brix", "instruments.hydrometer_gravity", "instruments.hydrometer_baume", "measured.sugars_percent",
+    "measured.alcohol_percent", "measured.sugars_least_percent", "measured.sugars_likely_percent", "measured.sugars_most_percent",
+    "correction.added_g", "syrup.answer", "tasting.triangle_chance", "tasting.triangle_least_right"});
 
 /// "rows[]" of "rows[12].grams", with the rest: what is counted, without the number.
 std::string withoutNumbers(std::string_view key)
@@ -98,7 +98,7 @@ bool isFigure(std::string_view key)
     const std::string kind = withoutNumbers(key);
     return kind == "syrup.figures[]" || kind == "rows[].grams" || kind == "rows[].share_percent"
            || kind == "freezing_curve[].temperature_c" || kind == "freezing_curve[].ice_percent_of_mass"
-           || kind == "freezing_curve[].water_frozen_percent";
+           || kind == "freezing_curve[].water_frozen_percent" || kind == "tasting.mean_score[]";
 }
 
 Sentence reasonForNone(std::string_view key)
@@ -115,6 +115,10 @@ Sentence reasonForNone(std::string_view key)
         return phrase("choose what to add in Measure and correct.");
     if (key.starts_with("syrup."))
         return phrase("ask for one in Syrups.");
+    if (key.starts_with("tasting.mean_score"))
+        return phrase("give scores in Tasting.");
+    if (key.starts_with("tasting."))
+        return phrase("type the answers of a triangle test in Tasting.");
     if (key.starts_with("instruments."))
         return phrase("the mix is off the scale of this instrument, or there is no liquid to read in.");
     if (key == "readings.refractometer_brix")

@@ -141,6 +141,15 @@ const std::array sources{
     SourceFacts{Source::MeasuredBrix, "Fruit with a measured °Bx",
         "An assumption: its sugars, in their own proportions, and its water change until its juice reads so; all else stays",
         "fruit and juice up to 85 °Bx", "as good as the reading", "core/analysis/measured_brix"},
+    SourceFacts{Source::TriangleTest, "Triangle test", "Exact binomial with p = 1/3, as ISO 4120, from memory",
+        "three cups to a taster, two of them alike, each taster once; up to 1000 tasters",
+        "the printed least numbers of right answers, from 6 to 30 tasters", "core/tasting/triangle_test"},
+    SourceFacts{Source::Attribution, "What did it",
+        "L. S. Shapley, A value for n-person games, in Contributions to the Theory of Games II (1953) 307: the mean over the "
+        "orders "
+        "in which changes can be made one at a time",
+        "all orders of up to 6 changes, beyond that a sample of them", "parts add up to the whole difference in every order",
+        "core/compare/attribution"},
 };
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "tasting/scales.h"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <numeric>
 #include <optional>
 
@@ -58,9 +59,34 @@ std::vector<Sentence> whyUnfair(const Recipe& recipe, const std::vector<VersionS
     return reasons;
 }
 
+/// What tells it from other tastings, as far as it was noted.
+std::string labelOf(const Tasting& tasting, std::size_t place)
+{
+    std::string label = tasting.date;
+    for (const std::string& noted : {tasting.tasters, tasting.code})
+        if (!noted.empty())
+            label += (label.empty() ? "" : ", ") + noted;
+    return label.empty() ? fmt::format("{}", place + 1) : label;
+}
+
+void recordMean(Working& working, const Recipe& recipe, std::string_view scale, const VersionScores& version)
+{
+    std::vector<SeriesTerm> terms;
+    for (const ScoreMark& mark : version.marks)
+        terms.push_back({labelOf(recipe.tastings[mark.tasting], mark.tasting),
+            Symbol{"x", fmt::format("{}", terms.size() + 1), mark.value, "", phrase("score of this tasting")}});
+    const Symbol count{"n", "", double(version.marks.size()), "", phrase("tastings with a score"), {}, 0};
+    working
+        .found({"x̄", "", version.mean, "", phrase("mean score on the scale “{0}”", std::string(scale))},
+            series("i", Symbol{"x", "i", 0.0, "", phrase("score of each tasting")}, std::move(terms)) / count, Source::Definition)
+        .range = phrase("Each tasting counts once, open or blind; those that a sheet still hides are left out.");
+}
+
 }  // namespace
 
-ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale)
+std::string figureOfMean(std::size_t version) { return fmt::format("tasting.mean_score[{}]", version); }
+
+ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale, Workings* workings)
 {
     ScoresOnScale scores;
     for (const Version& version : recipe.versions)
@@ -81,10 +107,13 @@ ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale)
             of->marks.push_back({i, *value, !tasting.code.empty()});
     }
     std::erase_if(scores.versions, [](const VersionScores& version) { return version.marks.empty(); });
-    for (VersionScores& version : scores.versions) {
+    for (std::size_t i = 0; i < scores.versions.size(); ++i) {
+        VersionScores& version = scores.versions[i];
         const double sum = std::accumulate(version.marks.begin(), version.marks.end(), 0.0,
             [](double before, const ScoreMark& mark) { return before + mark.value; });
         version.mean = sum / double(version.marks.size());
+        if (workings)
+            recordMean(workings->of(figureOfMean(i)), recipe, scale, version);
     }
     scores.unfair = whyUnfair(recipe, scores.versions);
     return scores;

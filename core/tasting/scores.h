@@ -1,8 +1,8 @@
 // Scores across the versions of a recipe, and whether they can be compared.
 #pragma once
 
+#include "derivation/working.h"
 #include "recipe/recipe.h"
-#include "units/sentence.h"
 
 #include <string>
 #include <string_view>
@@ -30,7 +30,10 @@ struct ScoresOnScale {
     std::vector<Sentence> unfair;         // why the versions' scores cannot be held against each other
 };
 
-/// What tasters said on this scale.
-ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale);
+/// The key under which workings have the mean score of the version at this place: "tasting.mean_score[0]".
+std::string figureOfMean(std::size_t version);
+
+/// What tasters said on this scale. `workings`, if given, take how the mean of each version comes about.
+ScoresOnScale scoresOn(const Recipe& recipe, std::string_view scale, Workings* workings = nullptr);
 
 }  // namespace firn

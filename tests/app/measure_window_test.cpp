@@ -57,9 +57,9 @@ protected:
     double openedSugars()
     {
         double value = -1.0;
-        const auto once = QObject::connect(
-            window, &MeasureWindow::derivationWanted, window, [&](const QString& figure, const Workings& workings) {
-                if (const Working* working = workings.find(figure.toStdString()))
+        const auto once =
+            QObject::connect(window, &MeasureWindow::figureWanted, window, [&](const QString& figure, const SharedFigures& set) {
+                if (const Working* working = set->workings.find(figure.toStdString()))
                     value = working->steps().back().result.value;
             });
         for (FigureButton* button : window->findChildren<FigureButton*>()) {
@@ -156,6 +156,10 @@ TEST_F(Measure, WhatWasFoundAndWhatToAddOpenToTheirDerivation)
     QObject::connect(window, &MeasureWindow::derivationWanted, window, [&](const QString& figure, const Workings& of) {
         opened = figure;
         workings = of;
+    });
+    QObject::connect(window, &MeasureWindow::figureWanted, window, [&](const QString& figure, const SharedFigures& set) {
+        opened = figure;
+        workings = set->workings;
     });
     const auto lastValue = [&] {
         const Working* working = workings.find(opened.toStdString());

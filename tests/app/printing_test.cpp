@@ -26,7 +26,7 @@ std::vector<ExerciseSheet> sheetsOf(const Recipe& recipe, std::uint64_t first, s
 Handout derivationOf(const char* figure, const Recipe& recipe)
 {
     return handoutOf(
-        explain(figure, recipe, shippedCatalogue(), {}).value(), QStringLiteral("A figure"), QStringLiteral("A recipe"));
+        explain(figure, recipe, shippedCatalogue(), {}).value(), {QStringLiteral("A figure")}, QStringLiteral("A recipe"));
 }
 
 Recipe longRecipe()

@@ -26,7 +26,7 @@ TEST(Sources, EachIsListedOnceAndLivesWhereItSays)
         const std::string path = FIRN_SOURCE_DIR "/" + std::string(facts.code);
         EXPECT_TRUE(std::filesystem::exists(path + ".h")) << path;
     }
-    for (int i = 0; i <= static_cast<int>(Source::MeasuredBrix); ++i)
+    for (int i = 0; i <= static_cast<int>(Source::Attribution); ++i)
         EXPECT_TRUE(seen.contains(static_cast<Source>(i))) << "source " << i << " is not listed";
 }
 
