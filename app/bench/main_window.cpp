@@ -4,6 +4,7 @@
 #include "bench/file_actions.h"
 #include "bench/icons.h"
 #include "bench/ingredient_table.h"
+#include "bench/key_leaver.h"
 #include "bench/keys_panel.h"
 #include "bench/message_bar.h"
 #include "bench/notes_panel.h"
@@ -30,6 +31,7 @@
 #include "versions/versions_panel.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDockWidget>
 #include <QMimeData>
@@ -88,6 +90,8 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     , m_questions(questions)
 {
     setAcceptDrops(true);
+    // Text fields of X11 take them to go to the end of the line, and to delete as far.
+    qApp->installEventFilter(new KeyLeaver({QKeySequence(tr("Ctrl+E")), QKeySequence(tr("Ctrl+K"))}, this));
     m_document.setInstruments(rememberedInstruments());
     auto* centre = new QWidget;
     auto* layout = new QVBoxLayout(centre);

@@ -1,34 +1,13 @@
 #include "bench/undo_shortcut.h"
 
+#include "bench/key_leaver.h"
 #include "bench/message_bar.h"
 
-#include <QKeyEvent>
 #include <QShortcut>
 #include <QUndoStack>
 #include <QWidget>
 
 namespace firn::app {
-
-namespace {
-
-class UndoLeaver : public QObject {
-public:
-    using QObject::QObject;
-
-    bool eventFilter(QObject* object, QEvent* event) override
-    {
-        if (event->type() == QEvent::ShortcutOverride) {
-            const auto* key = static_cast<QKeyEvent*>(event);
-            if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
-                event->ignore();
-                return true;
-            }
-        }
-        return QObject::eventFilter(object, event);
-    }
-};
-
-}  // namespace
 
 void takeRecipesUndo(QWidget& window, QUndoStack& history, MessageBar& messages)
 {
@@ -42,6 +21,10 @@ void takeRecipesUndo(QWidget& window, QUndoStack& history, MessageBar& messages)
     onKey(QKeySequence::Redo, &QUndoStack::redo);
 }
 
-void leaveUndoToWindow(QWidget& field) { field.installEventFilter(new UndoLeaver(&field)); }
+void leaveUndoToWindow(QWidget& field)
+{
+    field.installEventFilter(
+        new KeyLeaver(QKeySequence::keyBindings(QKeySequence::Undo) + QKeySequence::keyBindings(QKeySequence::Redo), &field));
+}
 
 }  // namespace firn::app
