@@ -1,6 +1,5 @@
 #include "compare/comparing_window.h"
 
-#include "analysis/workings_as_read.h"
 #include "bench/close_front.h"
 #include "bench/fields.h"
 #include "bench/message_bar.h"
@@ -12,7 +11,6 @@
 #include "compare/compared_curves.h"
 #include "compare/comparison_handout.h"
 #include "compare/comparison_table.h"
-#include "compare/comparison_workings.h"
 #include "compare/conditions_row.h"
 #include "compare/fairness_lines.h"
 #include "compare/output_row.h"
@@ -203,7 +201,7 @@ void ComparingWindow::refresh()
             choice = {};
     m_places->show(m_choices, m_chosen);
     m_comparison.reset();
-    m_figures = {};
+    m_figures.forget();
     const std::vector<Candidate> candidates = m_choices.candidatesOf(m_chosen);
     QString hint;
     if (candidates.size() < fewestCompared) {
@@ -241,41 +239,9 @@ QString ComparingWindow::printedTitle() const
 
 void ComparingWindow::explain(const QString& figure, std::size_t side, bool isDifference)
 {
-    const bool isRead = figure.startsWith(QLatin1String("computed."));
-    emit derivationWanted(figure, isDifference ? differencesOf(side) : isRead ? figuresRead(side, figure) : figuresOf(side));
-}
-
-SharedFigures ComparingWindow::figuresOf(std::size_t side)
-{
-    if (!m_figures[side]) {
-        const ComparedSide& compared = m_comparison->sides[side];
-        m_figures[side] = std::make_shared<const FigureSet>(FigureSet{workingsOfSide(*m_comparison, side, m_document.catalogue()),
-            tr("“%1” as compared").arg(QString::fromStdString(compared.name)), compared.analysis,
-            shownFigures(*m_comparison, side)});
-    }
-    return m_figures[side];
-}
-
-/// As warm as the sample was, which other figures of the side are not.
-SharedFigures ComparingWindow::figuresRead(std::size_t side, const QString& figure)
-{
-    const ComparedSide& compared = m_comparison->sides[side];
-    const auto found = std::find_if(compared.readings.rbegin(), compared.readings.rend(),
-        [&figure](const BesideReading& reading) { return figureComputedFor(reading.record.instrument) == figure.toStdString(); });
-    const ReadingRecord record = found->record;
-    return std::make_shared<const FigureSet>(
-        FigureSet{workingsAsRead({&record, 1}, compared.recipe, m_document.catalogue(), compared.analysis.conditions),
-            tr("“%1” as it was read").arg(QString::fromStdString(compared.name)), compared.analysis,
-            {{figure, valueOn(record.instrument, *found->computed->value)}}});
-}
-
-SharedFigures ComparingWindow::differencesOf(std::size_t side)
-{
-    const SharedFigures first = figuresOf(0), other = figuresOf(side);
-    const auto nameOf = [this](std::size_t i) { return QString::fromStdString(m_comparison->sides[i].name); };
-    return std::make_shared<const FigureSet>(FigureSet{workingsOfDifferences(*m_comparison, side, first->workings, other->workings),
-        tr("“%1” less “%2”", "two recipes").arg(nameOf(side), nameOf(0)), {}, shownDifferences(*m_comparison, side),
-        {first, other}});
+    const Catalogue& catalogue = m_document.catalogue();
+    emit derivationWanted(figure, isDifference ? m_figures.differences(*m_comparison, side, catalogue)
+                                               : m_figures.having(figure, *m_comparison, side, catalogue));
 }
 
 void ComparingWindow::copyText() const

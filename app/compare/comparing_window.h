@@ -3,7 +3,7 @@
 
 #include "compare/choices.h"
 #include "compare/comparison.h"
-#include "teach/figure_set.h"
+#include "compare/side_figures.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -69,16 +69,13 @@ private:
     void refresh();
     QString title() const;
     void explain(const QString& figure, std::size_t side, bool isDifference);
-    SharedFigures figuresOf(std::size_t side);
-    SharedFigures figuresRead(std::size_t side, const QString& figure);
-    SharedFigures differencesOf(std::size_t side);
 
     Document& m_document;
     Questions& m_questions;
     Choices m_choices;
     Places m_chosen;
     std::optional<Comparison> m_comparison;
-    std::array<SharedFigures, mostCompared> m_figures;  // of the sides that somebody asked about
+    SideFigures m_figures;
     MessageBar* m_messages;
     PrintOutlet* m_outlet;
     ChooserRow* m_places;

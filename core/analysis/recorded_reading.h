@@ -23,7 +23,7 @@ Celsius temperatureOf(const ReadingRecord& record);
 EggReading eggOf(const ReadingRecord& record);
 
 /// What the instrument of this record shows in the computed mix, in the record's unit: measured beside computed. None off its scale, where the
-/// egg sinks, and where it cannot be used. `working`, if given, takes how it comes about; of a boiling point it takes nothing.
+/// egg sinks, and where it cannot be used. `working`, if given, takes how it comes about.
 std::optional<ScaleReading> computedFor(const ReadingRecord& record, const Mix& computed, Working* working = nullptr);
 
 /// What readings of one mix, made at one time, say about it.

@@ -164,8 +164,8 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
         Working& working = workings.of(part.figure, home);
         WorkingStep& step = working.found(withoutFigure(massOf(part, prepared.weighedOut, working)),
             series("i", generalRow * Formula(generalContent), std::move(terms)), Source::Catalogue);
-        step.origin =
-            phrase("its parts brought to 100 g, to which rounded figures do not quite add up; rows that hold none are left out");
+        step.origin = phrase("the parts of a row are brought to its mass, to which rounded figures do not quite add up; rows that "
+                             "hold none are left out");
     }
     recordSpread(workings.of(std::string(figureOfSpread), home), prepared, recipe.components[component], massOfRow);
 }

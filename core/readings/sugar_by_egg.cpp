@@ -45,7 +45,7 @@ struct EggAtHand {
         auto target = targetOf(asHydrometer(*liquid, reading.temperature));
         if (!target)
             return failure(target.error());
-        target->value = liquid->value;
+        target->value = liquid->value;  // the egg's own density, which a scale read back would blur
         std::vector<Workings> found;
         const auto all = solve({{*target, std::move(working)}}, {.alcohol = alcohol}, background, workings ? &found : nullptr);
         if (!all)

@@ -24,9 +24,6 @@ struct Gap {
 constexpr std::array gaps{Gap{0, 0.0}, Gap{10, 0.058}, Gap{20, 0.105}, Gap{32, 0.16}, Gap{40, 0.175}, Gap{50, 0.09}, Gap{62, 0.075},
     Gap{66, 0.40}, Gap{70, 0.755}, Gap{74, 1.035}, Gap{78, 1.19}, Gap{80, 1.27}};
 
-/// Without the dust that a difference of decimal fractions leaves behind.
-double rounded(double half_k) { return std::round(half_k * 1e6) / 1e6; }
-
 Symbol halfGapSymbol(KelvinDifference halfGap)
 {
     return {"δ", "", halfGap.value, "K", phrase("half of what the two tables of boiling points differ by"), {}, 3};
@@ -44,7 +41,7 @@ KelvinDifference halfGapOf(const Strength& strength, Working* working)
         const Formula ofWay = function("min", {1.0, (100.0 * solidsStrengthSymbol(strength) - before.solids_percent)
                                                         / (after->solids_percent - before.solids_percent)});
         WorkingStep& step = working->found(
-            halfGapSymbol(half), before.half_k + rounded(after->half_k - before.half_k) * ofWay, Source::BoilingPoint);
+            halfGapSymbol(half), before.half_k + (Formula(after->half_k) - before.half_k) * ofWay, Source::BoilingPoint);
         step.method = phrase("Interpolated between {0} and {1} % of dissolved solids in the water.",
             Figure{before.solids_percent, 0}, Figure{after->solids_percent, 0});
         step.range = phrase("To 80 %; below 20 % it goes down to nothing with the strength.");
