@@ -29,7 +29,15 @@ std::optional<Process> processNamed(std::string_view key)
     return found == processKeys.end() ? std::nullopt : std::optional(found->process);
 }
 
+Recipe::Recipe() = default;
+Recipe::Recipe(const Recipe&) = default;
+Recipe::Recipe(Recipe&&) noexcept = default;
+Recipe& Recipe::operator=(const Recipe&) = default;
+Recipe& Recipe::operator=(Recipe&&) noexcept = default;
+Recipe::~Recipe() = default;
 bool operator==(const Recipe&, const Recipe&) = default;
+bool operator==(const LinkedRecipe&, const LinkedRecipe&) = default;
+bool operator==(const Version&, const Version&) = default;
 
 std::optional<Process> processOf(const Recipe& recipe, std::size_t component)
 {

@@ -46,7 +46,15 @@ struct Component {
 struct LinkedRecipe;
 struct Version;
 
+/// Holds other recipes, whose types are complete only below it: what handles those vectors (making, copying, destroying) stands in recipe.cpp.
 struct Recipe {
+    Recipe();
+    Recipe(const Recipe&);
+    Recipe(Recipe&&) noexcept;
+    Recipe& operator=(const Recipe&);
+    Recipe& operator=(Recipe&&) noexcept;
+    ~Recipe();
+
     std::string title;
     std::optional<Process> process;
     double overrun_percent = 0.0;  // air beaten in, % of the mix's volume
@@ -56,7 +64,7 @@ struct Recipe {
     std::vector<Component> components{Component{}};  // never empty
     UnknownFields unknown;
     std::vector<Ingredient> ingredients = {};  // the cook's own ones that it uses, so that it reads the same on another machine
-    std::vector<LinkedRecipe> linked = {};
+    std::vector<LinkedRecipe> linked;
     std::vector<ReadingRecord> readings = {};  // of all versions, in the order in which they were made
 
     // What the notebook finds it by.
@@ -64,8 +72,8 @@ struct Recipe {
     bool isFavourite = false;
     bool isArchived = false;
 
-    std::vector<Version> versions = {};  // in the order in which they were kept
-    std::string basedOn = {};            // id of the version that the rows above come from; empty if they come from none
+    std::vector<Version> versions;  // in the order in which they were kept
+    std::string basedOn = {};       // id of the version that the rows above come from; empty if they come from none
     std::vector<TastingScale> scales = {};
     std::vector<Tasting> tastings = {};  // of all versions
     std::vector<BlindSheet> blindSheets = {};
@@ -77,7 +85,7 @@ struct LinkedRecipe {
     std::string name;  // as rows have it
     std::string file;  // absolute, or from the folder of the recipe that links to it
     Recipe recipe;
-    friend bool operator==(const LinkedRecipe&, const LinkedRecipe&) = default;
+    friend bool operator==(const LinkedRecipe&, const LinkedRecipe&);
 };
 
 /// The recipe as it was at one time, kept in the same file. See versions.h.
@@ -89,7 +97,7 @@ struct Version {
     std::string basedOn;  // id of the version that it was made from; empty for none
     Recipe recipe;        // alone: without versions, readings and tastings of its own
     UnknownFields unknown = {};
-    friend bool operator==(const Version&, const Version&) = default;
+    friend bool operator==(const Version&, const Version&);
 };
 
 /// How a component is frozen, and with how much air: its own, else the recipe's; none where neither says so.
