@@ -1,29 +1,16 @@
 #include "compare/candidate.h"
 
 #include "ingredients/catalogue.h"
+#include "recipe/blind_sheet.h"
 #include "recipe/versions.h"
 #include "units/text.h"
 
 #include <algorithm>
 #include <iterator>
-#include <ranges>
 
 namespace firn {
 
 namespace {
-
-/// Nothing while a blind sheet hides it.
-std::optional<std::string> versionOf(const Tasting& tasting, const Recipe& recipe)
-{
-    if (tasting.code.empty() || !tasting.version.empty())
-        return tasting.version;
-    for (const BlindSheet& sheet : std::views::reverse(recipe.blindSheets)) {
-        const auto sample = std::ranges::find(sheet.samples, tasting.code, &CodedSample::code);
-        if (sample != sheet.samples.end())
-            return sheet.isRevealed ? std::optional(sample->version) : std::nullopt;
-    }
-    return std::nullopt;
-}
 
 Candidate withRecords(Candidate candidate, const Recipe& recipe, const std::string& id, bool isBench)
 {

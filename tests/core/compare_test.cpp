@@ -4,6 +4,7 @@
 #include "compare/shown_figures.h"
 #include "exchange/comparison.h"
 #include "exchange/report.h"
+#include "recipe/blind_sheet.h"
 #include "recipe/scaling.h"
 #include "recipe/versions.h"
 
@@ -578,6 +579,32 @@ TEST(Candidates, VersionsByIdAndNameWithTheirRecords)
     ASSERT_FALSE(none);
     EXPECT_NE(english(none.error()).find("There are: 1."), std::string::npos);
     EXPECT_NE(english(versionCandidate(granita(), "9").error()).find("keeps no versions"), std::string::npos);
+}
+
+RC_GTEST_PROP(Candidates, NoneHasATastingThatASheetStillHides, ())
+{
+    // Any mixture of versions and codes in the file, on sheets revealed or not: a file can have both fields.
+    Recipe recipe = withVersionKept(granita(), {"first try", "", "2026-04-03"});
+    recipe.components.front().rows[2].amount.value = 220.0;
+    recipe = withVersionKept(std::move(recipe), {"second try", "", "2026-04-04"});
+    const auto anyVersion = rc::gen::element<std::string>("", "1", "2");
+    const auto anyCode = rc::gen::element<std::string>("", "417", "902", "555");
+    const int sheets = *rc::gen::inRange(0, 3);
+    for (int i = 0; i < sheets; ++i)
+        recipe.blindSheets.push_back({"", {{*anyCode, *anyVersion}, {*anyCode, *anyVersion}}, *rc::gen::arbitrary<bool>()});
+    const int tastings = *rc::gen::inRange(1, 6);
+    for (int i = 0; i < tastings; ++i) {
+        Tasting& tasting = recipe.tastings.emplace_back();
+        tasting.version = *anyVersion;
+        tasting.code = *anyCode;
+    }
+    for (const Candidate& candidate :
+        {benchCandidate(recipe, "bench"), *versionCandidate(recipe, "1"), *versionCandidate(recipe, "2")}) {
+        for (const Tasting& tasting : candidate.tastings) {
+            RC_ASSERT(!isStillHidden(tasting, recipe));
+            RC_ASSERT(versionOf(tasting, recipe).has_value());
+        }
+    }
 }
 
 // JSON and text
