@@ -53,10 +53,10 @@ void putPage(QScrollArea& area, QWidget* page)
 /// In units of the last digit that is shown.
 double rounded(KelvinDifference difference) { return std::round(difference.value * std::pow(10.0, decimals)); }
 
-QString kelvins(KelvinDifference difference)
+QString degreesApart(KelvinDifference difference)
 {
     const QString sign = rounded(difference) > 0.0 ? QStringLiteral("+") : QString();
-    return withUnit(sign + figure(difference.value, decimals), MethodsWindow::tr("K"));
+    return withUnit(sign + figure(difference.value, decimals), MethodsWindow::tr("°C"));
 }
 
 /// Whether the figures as shown add up to the whole as shown.
@@ -75,7 +75,7 @@ MethodsWindow::MethodsWindow(const Document& document, QWidget* parent)
     , m_document(document)
     , m_textbook{scrolledPage("textbook", tr("By sucrose equivalents")), tr("By sucrose equivalents, as the textbook does")}
     , m_curve{scrolledPage("waterActivity", tr("By water activity")), tr("By water activity, as Firn's curve does")}
-    , m_reasons(scrolledPage("reasons", tr("Where they part, and why")))
+    , m_reasons(scrolledPage("reasons", tr("Where they differ, and why")))
 {
     setObjectName(QStringLiteral("methods"));
     setWindowTitle(tr("Two methods for the freezing point"));
@@ -169,21 +169,23 @@ void MethodsWindow::showReasons(const MethodComparison& found)
         table->addWidget(reason, row, 1);
         return std::pair{shown, reason};
     };
-    QWidget* summary = plainLabel(plain(found.summary.front()));
+    QWidget* summary = plainLabel(plain(found.summary));
     summary->setObjectName(QStringLiteral("summary"));
     summary->setFont(titleFont(font()));
     table->addWidget(summary, 0, 0, 1, 2);
     for (const Parting& parting : found.partings)
-        addRow(kelvins(parting.difference), plain(parting.reason), "parting");
+        addRow(degreesApart(parting.difference), plain(parting.reason), "parting");
     table->addWidget(new Hairline, table->rowCount(), 0, 1, 2);
-    const QString whole = tr("together: the freezing point by water activity less that by sucrose equivalents.");
-    const auto [value, text] = addRow(kelvins(found.difference),
-        addsUp(found) ? whole : tr("%1 Each figure is rounded by itself, so the last digit of their sum may stray.").arg(whole),
+    const QString whole = tr("together: the freezing point by water activity minus that by sucrose equivalents.");
+    const auto [value, text] = addRow(degreesApart(found.difference),
+        addsUp(found) ? whole : tr("%1 Figures are rounded separately, so the sum may differ in the last digit.").arg(whole),
         "difference");
     QFont bold = font();
     bold.setBold(true);
     value->setFont(bold);
     text->setFont(bold);
+    if (found.advice)
+        table->addWidget(plainLabel(plain(*found.advice)), table->rowCount(), 0, 1, 2);
     table->setRowStretch(table->rowCount(), 1);
     putPage(*m_reasons, page);
 }

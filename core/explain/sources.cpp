@@ -116,9 +116,10 @@ const std::array sources{
         "0 to 180 g sucrose equivalents in 100 g water; the last step goes on beyond", "0.01 K at each printed step",
         "core/freezing/textbook"},
     SourceFacts{Source::TextbookFactors, "Factors of sucrose equivalents",
-        "H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6; 342.3/M for what the book does not treat",
-        "sugars and milk; alcohol, salt, acid and small polyols by their molar mass alone", "not known beyond sugars and milk",
-        "core/freezing/textbook"},
+        "H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6; 342.3/M for what the book does not treat, for "
+        "salt 2 x 342.3/M, since it splits into 2 ions",
+        "sugars and milk; alcohol, acid and small polyols by their molar mass alone, salt by that of its 2 ions",
+        "not known beyond sugars and milk", "core/freezing/textbook"},
     SourceFacts{Source::Sweetness, "Sweetness against sucrose",
         "A technical memorandum on the texture of sorbets (TM 2042); maltose, trehalose, xylitol and erythritol from memory",
         "above 0.5 mol/L, where cold no longer dulls sweetness (Bartoshuk and others, Physiol. Behav. 28 (1982) 905)",

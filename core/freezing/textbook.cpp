@@ -22,7 +22,7 @@ Symbol equivalentsSymbol(Grams mass) { return {"SE", "", mass.value, "g", phrase
 
 Symbol strengthSymbol(double sucrose_per100gWater)
 {
-    return {"s", "", sucrose_per100gWater, "g/100 g", phrase("sucrose equivalents in 100 g water")};
+    return {"s", "", sucrose_per100gWater, "g", phrase("sucrose equivalents in 100 g water")};
 }
 
 Symbol sugarsDepressionSymbol(KelvinDifference depression)
@@ -59,8 +59,8 @@ double depressionOfSucrose_k(double sucrose_per100gWater, Working* working)
     const double result = depression_k[i] + (depression_k[i + 1] - depression_k[i]) * (position - static_cast<double>(i));
     if (working) {
         const double row_g = tableStep_g * static_cast<double>(i);
-        const Symbol low{"s", "1", row_g, "g/100 g", phrase("row of the table below it")};
-        const Symbol high{"s", "2", row_g + tableStep_g, "g/100 g", phrase("row of the table above it")};
+        const Symbol low{"s", "1", row_g, "g", phrase("row of the table below it")};
+        const Symbol high{"s", "2", row_g + tableStep_g, "g", phrase("row of the table above it")};
         const Symbol atLow{"ΔT", "1", depression_k[i], "K", phrase("depression in the lower row")};
         const Symbol atHigh{"ΔT", "2", depression_k[i + 1], "K", phrase("depression in the upper row")};
         const Symbol strength = strengthSymbol(sucrose_per100gWater);
@@ -82,15 +82,15 @@ struct Factor {
 // Sucrose equivalents by molar mass, as the book gives them: 1 for disaccharides, 1.9 for monosaccharides and six-carbon sugar alcohols,
 // 342/M for smaller things. Chains of glucose syrups by their molar mass too, which makes a DE 42 syrup's solids 0.8 as the book has it.
 // Lactose is counted as itself; the book's 0.545 per gram of milk solids-not-fat is their lactose.
-constexpr double sucrose_g_mol = 342.3;
 constexpr std::array factors{
     Factor{Constituent::Sucrose, 1.0}, Factor{Constituent::Lactose, 1.0}, Factor{Constituent::Maltose, 1.0},
     Factor{Constituent::Trehalose, 1.0}, Factor{Constituent::Maltitol, 1.0}, Factor{Constituent::Glucose, 1.9},
     Factor{Constituent::Fructose, 1.9}, Factor{Constituent::Galactose, 1.9}, Factor{Constituent::Sorbitol, 1.9},
-    Factor{Constituent::Oligosaccharides, sucrose_g_mol / 504.4}, Factor{Constituent::Dextrins, sucrose_g_mol / 4000.0},
-    Factor{Constituent::Xylitol, sucrose_g_mol / 152.1}, Factor{Constituent::Erythritol, sucrose_g_mol / 122.1},
-    Factor{Constituent::Glycerol, sucrose_g_mol / 92.1}, Factor{Constituent::Acid, sucrose_g_mol / 192.1},
-    Factor{Constituent::Ethanol, sucrose_g_mol / 46.07}, Factor{Constituent::Salt, 2.0 * sucrose_g_mol / 58.44},  // two ions
+    Factor{Constituent::Oligosaccharides, sucroseOfTextbook_g_mol / 504.4},
+    Factor{Constituent::Dextrins, sucroseOfTextbook_g_mol / 4000.0}, Factor{Constituent::Xylitol, sucroseOfTextbook_g_mol / 152.1},
+    Factor{Constituent::Erythritol, sucroseOfTextbook_g_mol / 122.1}, Factor{Constituent::Glycerol, sucroseOfTextbook_g_mol / 92.1},
+    Factor{Constituent::Acid, sucroseOfTextbook_g_mol / 192.1}, Factor{Constituent::Ethanol, sucroseOfTextbook_g_mol / 46.07},
+    Factor{Constituent::Salt, 2.0 * sucroseOfTextbook_g_mol / 58.44},  // two ions
 };
 
 constexpr double saltsTerm_k = 2.37;  // K for milk solids-not-fat and whey solids equal to the water
@@ -102,8 +102,8 @@ void recordStrength(Working& working, const TextbookMix& mix, double shareOfWate
         const Symbol frozen{"f", "", shareOfWaterFrozen, "", phrase("share of the water that is ice already")};
         working.found(water, waterSymbol(mix, 0.0, working) * (1.0 - Formula(frozen)), Source::Textbook);
     }
-    working.found(strengthSymbol(sucrose_per100gWater), 100.0 * (equivalentsSymbol(mix.sucroseEquivalents) / Formula(water)),
-        Source::Textbook);
+    working.found(strengthSymbol(sucrose_per100gWater),
+        Formula(Number{100.0, "g"}) * (equivalentsSymbol(mix.sucroseEquivalents) / Formula(water)), Source::Textbook);
 }
 
 void recordDepression(Working& working, const TextbookMix& mix, double shareOfWaterFrozen, const TextbookFreezing& found)
@@ -117,8 +117,9 @@ void recordDepression(Working& working, const TextbookMix& mix, double shareOfWa
         working.keyOf("freezing_point_textbook_c")};
     WorkingStep& last = working.found(
         point, Formula(Number{0.0, "°C"}) - sugarsDepressionSymbol(found.depressionOfSugars) - salts, Source::Textbook);
-    last.range =
-        phrase("Made for sugars and milk. Alcohol, salt and acid, which the book does not treat, count by their molar mass.");
+    last.range = phrase(
+        "Made for sugars and milk. Alcohol and acid, which the book does not treat, count by their molar mass, salt by that of its "
+        "2 ions.");
 }
 
 }  // namespace
@@ -165,8 +166,10 @@ TextbookMix textbookMix(const Mix& mix, Working* working)
         for (const Factor& factor : factors) {
             const MixPart& part = partOf(factor.constituent);
             const Symbol mass = massOf(factor.constituent, mix, *working);
-            const Symbol perGram{
-                "f", part.subscript, factor.sucrosePerGram, "", phrase("grams of sucrose that a gram of it counts as")};
+            const Symbol perGram{"f", part.subscript, factor.sucrosePerGram, "",
+                factor.constituent == Constituent::Salt
+                    ? phrase("grams of sucrose that a gram of it counts as: 2 · 342.3/M, since it splits into 2 ions")
+                    : phrase("grams of sucrose that a gram of it counts as")};
             if (mass.value > 0.0)
                 terms.push_back({part.label, mass * perGram});
         }

@@ -10,6 +10,9 @@
 
 namespace firn {
 
+/// The book's molar mass of sucrose.
+inline constexpr double sucroseOfTextbook_g_mol = 342.3;
+
 /// What the method starts from, grams.
 struct TextbookMix {
     Grams sucroseEquivalents;

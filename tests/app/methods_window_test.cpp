@@ -40,9 +40,9 @@ protected:
 
     QList<QLabel*> labels(const char* name) const { return methods->findChildren<QLabel*>(QLatin1String(name)); }
     QWidget* column(const char* name) const { return methods->findChild<QScrollArea*>(QLatin1String(name))->widget(); }
-    static double numberIn(const QString& kelvins)
+    static double numberIn(const QString& difference)
     {
-        QString text = kelvins.section(QChar(0x202F), 0, 0);
+        QString text = difference.section(QChar(0x202F), 0, 0);
         return text.replace(QChar(0x2212), '-').toDouble();
     }
     QString valueIn(const char* name) const { return column(name)->findChild<QLabel*>("value")->text(); }
