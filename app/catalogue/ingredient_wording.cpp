@@ -2,6 +2,7 @@
 
 #include "bench/typed_text.h"
 #include "gauges/wording.h"
+#include "units/deviation.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -63,7 +64,7 @@ QString namesOf(const std::vector<Hazard>& hazards) { return joined(hazards); }
 
 QString spreadText(const Spread& spread)
 {
-    const auto band = [](double grams) { return gramsText(Grams{grams}); };
+    const auto band = [](double grams) { return gramsText(Grams{shownDeviation(1, grams)}); };
     QString text;
     if (spread.water_sd && spread.sugars_sd)
         text = Words::tr("water ± %1, sugars ± %2 in 100 g").arg(band(*spread.water_sd), band(*spread.sugars_sd));

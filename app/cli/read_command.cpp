@@ -6,6 +6,7 @@
 #include "document/typed_numbers.h"
 #include "readings/sugar_by_boiling.h"
 #include "readings/sugar_by_egg.h"
+#include "units/deviation.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -184,7 +185,7 @@ QString json(const Result<std::vector<MixEstimate>>& estimates, const Wishes& wi
 QString part(const QString& name, MassFraction value, MassFraction sd)
 {
     const QString text = QStringLiteral("%1 %2 % by mass").arg(name).arg(percent(value), 0, 'f', 1);
-    return sd.value > 0.0 ? text + QStringLiteral(" ± %1").arg(percent(sd), 0, 'f', 1) : text;
+    return sd.value > 0.0 ? text + QStringLiteral(" ± %1").arg(shownDeviation(1, percent(sd)), 0, 'f', 1) : text;
 }
 
 QString lines(const Result<std::vector<MixEstimate>>& estimates, const Wishes& wishes)

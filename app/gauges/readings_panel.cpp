@@ -7,6 +7,7 @@
 #include "gauges/refractometer_picture.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "units/deviation.h"
 
 #include <QEvent>
 #include <QPainter>
@@ -30,8 +31,8 @@ QString withBand(const ScaleReading& reading, int decimals, const QString& unit)
 {
     if (!reading.value)
         return ReadingsPanel::tr("off the scale");
-    const QString band =
-        ReadingsPanel::tr("%1 ± %2").arg(figure(*reading.value, decimals), figure(combined(reading.errors), decimals));
+    const QString band = ReadingsPanel::tr("%1 ± %2").arg(
+        figure(*reading.value, decimals), figure(shownDeviation(decimals, combined(reading.errors)), decimals));
     return unit.isEmpty() ? band : withUnit(band, unit);
 }
 

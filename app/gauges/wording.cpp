@@ -1,5 +1,6 @@
 #include "gauges/wording.h"
 
+#include "units/deviation.h"
 #include "units/number.h"
 
 #include <QCoreApplication>
@@ -105,9 +106,9 @@ QString percentText(MassFraction share, int decimals) { return withUnit(figure(p
 QString percentText(MassFraction share, MassFraction standardDeviation)
 {
     const int decimals = percent(standardDeviation) < 2.0 ? 1 : 0;
-    const QString band = figure(percent(standardDeviation), decimals);
-    if (band == figure(0.0, decimals))
+    if (standardDeviation.value <= 0.0)
         return percentText(share, decimals);
+    const QString band = figure(shownDeviation(decimals, percent(standardDeviation)), decimals);
     return withUnit(Wording::tr("%1 ± %2").arg(figure(percent(share), decimals), band), QStringLiteral("%"));
 }
 

@@ -1,6 +1,7 @@
 #include "measure/measure_wording.h"
 
 #include "gauges/wording.h"
+#include "units/deviation.h"
 
 #include <QCoreApplication>
 
@@ -44,7 +45,8 @@ QString unitOf(Instrument instrument)
 QString band(double value, double sd, int decimals, const QString& unit)
 {
     // A line must not end within it.
-    const QString text = withUnit(withUnit(figure(value, decimals), QStringLiteral("±")), figure(sd, decimals));
+    const QString text =
+        withUnit(withUnit(figure(value, decimals), QStringLiteral("±")), figure(shownDeviation(decimals, sd), decimals));
     return unit.isEmpty() ? text : withUnit(text, unit);
 }
 

@@ -1,6 +1,7 @@
 #include "compare/compared_figures.h"
 
 #include "compare/shown_figures.h"
+#include "units/deviation.h"
 
 #include <algorithm>
 #include <array>
@@ -111,7 +112,7 @@ std::optional<double> shownChange(const ComparedFigure& figure, std::size_t side
 std::optional<double> shownUncertainty(const ComparedFigure& figure, std::size_t side)
 {
     const double uncertainty = figure.uncertainties[side];
-    return figure.values[side] && !isShownAsZero(uncertainty, figure.decimals) ? std::optional(uncertainty) : std::nullopt;
+    return figure.values[side] && uncertainty > 0.0 ? std::optional(shownDeviation(figure.decimals, uncertainty)) : std::nullopt;
 }
 
 const ComparedFigure* figureIn(const std::vector<ComparedFigure>& figures, std::string_view key)

@@ -29,7 +29,7 @@ bool isNothing(const ComparedFigure& figure);
 /// The change as a reader finds it in the figures shown; `changes` has it to the last bit.
 std::optional<double> shownChange(const ComparedFigure& figure, std::size_t side);
 
-/// The uncertainty if there is one in the digits shown.
+/// The uncertainty in the digits shown, which is never less than one unit of the last; none of what is exact.
 std::optional<double> shownUncertainty(const ComparedFigure& figure, std::size_t side);
 
 /// The figures of the report, to the last bit. `perBasis` is what masses and volumes of each recipe are multiplied by.
