@@ -9,6 +9,7 @@
 #include "teach/step_view.h"
 
 #include <QEvent>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -23,15 +24,13 @@ constexpr int answerWidth_px = 180;
 
 }  // namespace
 
-bool ExerciseProgress::isRight() const
-{
-    return judgement && (judgement->verdict == Verdict::Right || judgement->verdict == Verdict::RightButNoUnit);
-}
+bool ExerciseProgress::isRight() const { return judgement && firn::isRight(judgement->verdict); }
 
 ExercisePane::ExercisePane(QWidget* parent)
     : QWidget(parent)
     , m_question(new QLabel)
     , m_given(new InkLabel(InkLabel::Plain))
+    , m_tables(new QVBoxLayout)
     , m_answerRow(new QWidget)
     , m_answer(new QLineEdit)
     , m_verdict(new InkLabel(InkLabel::Plain))
@@ -71,6 +70,7 @@ ExercisePane::ExercisePane(QWidget* parent)
     m_lines->setSpacing(groupSpace);
     m_lines->addWidget(m_question);
     m_lines->addWidget(m_given);
+    m_lines->addLayout(m_tables);
     m_lines->addWidget(m_answerRow);
     m_lines->addWidget(m_verdict);
     m_hints->setSpacing(closeSpace);
@@ -99,6 +99,7 @@ void ExercisePane::show(const Exercise& exercise, ExerciseProgress& progress)
     for (const Sentence& line : exercise.given)
         given << plain(line);
     m_given->setText(given.join(QLatin1Char('\n')));
+    showTables();
     m_answerRow->show();
     m_answer->setText(progress.typed);
     m_answer->setPlaceholderText(tr("a number and its unit"));
@@ -110,9 +111,41 @@ void ExercisePane::showNone(const QString& why)
     m_progress = nullptr;
     m_question->setText(why);
     m_given->setText({});
+    m_exercise.tables.clear();
+    showTables();
     m_answerRow->hide();
     m_verdict->setText({});
     showProgress();
+}
+
+void ExercisePane::showTables()
+{
+    while (m_tables->count() > 0) {
+        const std::unique_ptr<QLayoutItem> item(m_tables->takeAt(0));
+        delete item->widget();
+    }
+    for (const GivenTable& given : m_exercise.tables) {
+        auto* table = new QWidget(this);
+        table->setObjectName(QStringLiteral("table"));
+        auto* grid = new QGridLayout(table);
+        grid->setContentsMargins(0, 0, 0, 0);
+        grid->setHorizontalSpacing(groupSpace);
+        grid->setVerticalSpacing(gridStep / 2);
+        const auto addLine = [&](const std::vector<Sentence>& cells, int row, InkLabel::Ink ink) {
+            for (int column = 0; column < int(cells.size()); ++column) {
+                auto* cell = new InkLabel(ink, table);
+                cell->setText(plain(cells[std::size_t(column)]));
+                cell->setWordWrap(false);
+                cell->setAlignment(column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+                grid->addWidget(cell, row, column);
+            }
+        };
+        addLine(given.names, 0, InkLabel::Quiet);
+        for (std::size_t i = 0; i < given.rows.size(); ++i)
+            addLine(given.rows[i], int(i) + 1, InkLabel::Plain);
+        grid->setColumnStretch(int(given.names.size()), 1);
+        m_tables->addWidget(table);
+    }
 }
 
 void ExercisePane::takeFocus()

@@ -51,6 +51,7 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void showTables();
     void showProgress();
     void showSteps();
 
@@ -58,6 +59,7 @@ private:
     ExerciseProgress* m_progress = nullptr;
     QLabel* m_question;
     InkLabel* m_given;
+    QVBoxLayout* m_tables;
     QWidget* m_answerRow;
     QLineEdit* m_answer;
     InkLabel* m_verdict;

@@ -1,6 +1,5 @@
 #include "teach/exercise_sheet.h"
 
-#include "exchange/recipe_text.h"
 #include "gauges/wording.h"
 #include "mix/symbols.h"
 #include "teach/derivation_handout.h"
@@ -29,9 +28,9 @@ QString headingOf(const Exercise& exercise, std::size_t index)
 }
 
 /// Rows in two columns, since twenty of them would leave no room for the exercises.
-void addRows(std::vector<Block>& blocks, const std::vector<Row>& rows)
+void addRows(std::vector<Block>& blocks, const std::vector<std::string>& rows)
 {
-    const auto text = [&](std::size_t i) { return i < rows.size() ? plain(rowsToText({rows[i]})).trimmed() : QString(); };
+    const auto text = [&](std::size_t i) { return i < rows.size() ? plain(rows[i]) : QString(); };
     const std::size_t half = (rows.size() + 1) / 2;
     for (std::size_t i = 0; i < half; ++i) {
         Block& block = blocks.emplace_back();
@@ -42,10 +41,11 @@ void addRows(std::vector<Block>& blocks, const std::vector<Row>& rows)
 
 void addRecipe(std::vector<Block>& blocks, const ExerciseSheet& sheet)
 {
-    for (const Component& component : sheet.recipe.components) {
-        if (!component.name.empty() && sheet.recipe.components.size() > 1)
-            blocks.push_back({TextBlock{plain(component.name), TextStyle::Body}, betweenParts_em, true});
-        addRows(blocks, component.rows);
+    for (std::size_t i = 0; i < sheet.lines.size(); ++i) {
+        const std::string& name = sheet.recipe.components[i].name;
+        if (!name.empty() && sheet.lines.size() > 1)
+            blocks.push_back({TextBlock{plain(name), TextStyle::Body}, betweenParts_em, true});
+        addRows(blocks, sheet.lines[i]);
     }
     blocks.push_back(
         {TextBlock{Words::tr("In it: %1.", "what the mix holds").arg(contentsOf(sheet.mix)), TextStyle::Quiet}, betweenParts_em});
@@ -59,6 +59,37 @@ void addHead(std::vector<Block>& blocks, const ExerciseSheet& sheet, const QStri
     addRecipe(blocks, sheet);
 }
 
+Block tableOf(const GivenTable& given)
+{
+    TableBlock table;
+    // The first column names what stands in its row, or is looked up: it is the widest.
+    constexpr double firstShare = 2.0;
+    const auto cellsOf = [](const std::vector<Sentence>& sentences, TextStyle style) {
+        std::vector<Cell> cells;
+        for (const Sentence& sentence : sentences)
+            cells.push_back({plain(sentence), cells.empty() ? firstShare : 1.0, !cells.empty(), style});
+        return cells;
+    };
+    table.names = cellsOf(given.names, TextStyle::Quiet);
+    for (const auto& row : given.rows)
+        table.rows.push_back(cellsOf(row, TextStyle::Body));
+    Block block;
+    block.content = std::move(table);
+    block.spaceBefore_em = betweenParts_em;
+    block.keepsWithNext = true;
+    return block;
+}
+
+/// Room to work in, by how many steps the solution takes, and a line for the answer.
+void addRoom(std::vector<Block>& blocks, const Exercise& exercise)
+{
+    constexpr std::size_t fewestLines = 2, mostLines = 5;
+    const std::size_t lines = std::clamp(exercise.solution.size() + 1, fewestLines, mostLines);
+    for (std::size_t i = 0; i < lines; ++i)
+        blocks.push_back({WritingBlock{{i == 0 ? Words::tr("Working") : QString()}}, 0.0, true});
+    blocks.push_back({WritingBlock{{Words::tr("Answer")}}, 0.0});
+}
+
 Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)
 {
     Section section{Words::tr("Exercises on %1", "a recipe").arg(recipe), numberOf(sheet), {}};
@@ -69,18 +100,18 @@ Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)
         section.blocks.push_back({TextBlock{plain(exercise.question)}, betweenParts_em, true});
         for (const Sentence& line : exercise.given)
             section.blocks.push_back({TextBlock{plain(line)}, betweenParts_em, true});
-        section.blocks.push_back({WritingBlock{{Words::tr("Working"), Words::tr("Answer")}}, 0.0});
+        for (const GivenTable& table : exercise.tables)
+            section.blocks.push_back(tableOf(table));
+        addRoom(section.blocks, exercise);
     }
     return section;
 }
 
 void addAnswer(std::vector<Block>& blocks, const Exercise& exercise, std::size_t index, bool keepsWithNext)
 {
-    blocks.push_back(
-        {RowBlock{{{headingOf(exercise, index), 5.0}, {answerText(exercise.answer), 2.0, true},
-             {Words::tr("± %1", "a tolerance").arg(figure(exercise.answer.tolerance, exercise.answer.tolerance < 1.0 ? 1 : 0)), 2.0,
-                 false, TextStyle::Quiet}}},
-            betweenParts_em, keepsWithNext});
+    blocks.push_back({RowBlock{{{headingOf(exercise, index), 5.0}, {answerText(exercise.answer), 2.0, true},
+                          {plain(toleranceOf(exercise.answer)), 2.0, false, TextStyle::Quiet}}},
+        betweenParts_em, keepsWithNext});
 }
 
 Section solutionsOf(const ExerciseSheet& sheet, const QString& recipe)

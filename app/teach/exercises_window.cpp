@@ -3,7 +3,6 @@
 #include "bench/close_front.h"
 #include "bench/hairline.h"
 #include "bench/ink_label.h"
-#include "exchange/recipe_text.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "print/print_outlet.h"
@@ -44,11 +43,12 @@ bool isSame(const Exercise& a, const Exercise& b)
 QString rowsOf(const ExerciseSheet& sheet)
 {
     QString text;
-    for (const Component& component : sheet.recipe.components) {
-        if (!component.name.empty() && sheet.recipe.components.size() > 1)
-            text += plain(component.name) + QStringLiteral(":\n");
-        for (const Row& row : component.rows)
-            text += plain(rowsToText({row})).trimmed() + u'\n';
+    for (std::size_t i = 0; i < sheet.lines.size(); ++i) {
+        const std::string& name = sheet.recipe.components[i].name;
+        if (!name.empty() && sheet.lines.size() > 1)
+            text += plain(name) + QStringLiteral(":\n");
+        for (const std::string& line : sheet.lines[i])
+            text += plain(line) + u'\n';
     }
     return text + ExercisesWindow::tr("\nIn it: %1.", "what the mix holds").arg(contentsOf(sheet.mix));
 }
@@ -107,7 +107,7 @@ QLayout* ExercisesWindow::buildHead()
     another->setObjectName(QStringLiteral("another"));
     another->setMinimumHeight(targetHeight_px);
     auto* meaning = new InkLabel(InkLabel::Quiet, this);
-    meaning->setText(tr("0 is the recipe as it is; any other number has amounts of its own."));
+    meaning->setText(tr("Sheet 0 uses your recipe; other numbers vary the amounts."));
     meaning->setWordWrap(false);
     connect(m_number, &QLineEdit::editingFinished, this, &ExercisesWindow::readNumber);
     connect(another, &QPushButton::clicked, this, [this] { openSheet(m_sheet.seed + 1); });
@@ -201,7 +201,7 @@ void ExercisesWindow::follow()
         return;
     showSheet();
     if (!isFirst) {
-        say(tr("The recipe has changed, and its exercises with it: they begin afresh."), false);
+        say(tr("The recipe changed, so the exercises were restarted."), false);
         QAccessibleEvent told(m_message, QAccessible::Alert);
         QAccessible::updateAccessibility(&told);
     }
@@ -221,7 +221,7 @@ void ExercisesWindow::readNumber()
     bool isNumber = false;
     const quint64 number = m_number->text().trimmed().toULongLong(&isNumber);
     if (!isNumber)
-        say(tr("“%1” is no sheet: type a whole number, such as 7.").arg(m_number->text()), true);
+        say(tr("Enter a sheet number, for example 7."), true);
     else if (number != m_sheet.seed)
         openSheet(number);
     else

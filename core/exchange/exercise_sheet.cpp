@@ -3,8 +3,8 @@
 #include "exchange/derivation.h"
 #include "exchange/derivation_json.h"
 #include "exchange/plain_text.h"
-#include "exchange/recipe_text.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace firn {
@@ -16,12 +16,46 @@ std::string answerOf(const ExpectedAnswer& answer)
     return english(phrase("{0} {1}", Figure{answer.value, answer.decimals}, answer.unit));
 }
 
-std::string lineOf(const Row& row)
+/// Columns under their names, each as wide as its widest cell.
+std::string textOf(const GivenTable& table)
 {
-    std::string line = rowsToText({row});
-    while (line.ends_with('\n'))
-        line.pop_back();
-    return printable(std::move(line));
+    std::vector<std::vector<std::string>> lines(1);
+    for (const Sentence& name : table.names)
+        lines.front().push_back(printable(english(name)));
+    for (const auto& row : table.rows) {
+        auto& line = lines.emplace_back();
+        for (const Sentence& cell : row)
+            line.push_back(printable(english(cell)));
+    }
+    std::string text;
+    for (const auto& line : lines) {
+        text += " ";
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            std::size_t width = 0;
+            for (const auto& other : lines)
+                width = std::max(width, other[i].size());
+            text += i + 1 < line.size() ? fmt::format(" {:<{}} ", line[i], width) : " " + line[i];
+        }
+        text += "\n";
+    }
+    return text;
+}
+
+Json tablesOf(const Exercise& exercise)
+{
+    Json tables = Json::array();
+    for (const GivenTable& table : exercise.tables) {
+        Json names = Json::array(), rows = Json::array();
+        for (const Sentence& name : table.names)
+            names.push_back(english(name));
+        for (const auto& row : table.rows) {
+            Json& cells = rows.emplace_back(Json::array());
+            for (const Sentence& cell : row)
+                cells.push_back(english(cell));
+        }
+        tables.push_back({{"names", std::move(names)}, {"rows", std::move(rows)}});
+    }
+    return tables;
 }
 
 Json exerciseJson(const Exercise& exercise, bool hasSolutions)
@@ -33,7 +67,7 @@ Json exerciseJson(const Exercise& exercise, bool hasSolutions)
     for (const Sentence& line : exercise.given)
         given.push_back(english(line));
     Json json{{"name", nameOf(exercise.kind)}, {"question", english(exercise.question)}, {"given", std::move(given)},
-        {"hints", std::move(hints)}};
+        {"tables", tablesOf(exercise)}, {"hints", std::move(hints)}};
     if (!hasSolutions)
         return json;
     json["answer"] = exercise.answer.value;
@@ -49,15 +83,17 @@ std::string exercisesText(const ExerciseSheet& sheet, bool hasSolutions)
 {
     std::string page =
         fmt::format("{}\nSheet {}\n\n", printable(sheet.recipe.title.empty() ? "Untitled" : sheet.recipe.title), sheet.seed);
-    for (const Component& component : sheet.recipe.components) {
-        for (const Row& row : component.rows)
-            page += lineOf(row) + "\n";
+    for (const auto& component : sheet.lines) {
+        for (const std::string& line : component)
+            page += printable(line) + "\n";
     }
     for (std::size_t i = 0; i < sheet.exercises.size(); ++i) {
         const Exercise& exercise = sheet.exercises[i];
         page += fmt::format("\n{}. {}\n{}\n", i + 1, nameOf(exercise.kind), printable(english(exercise.question)));
         for (const Sentence& line : exercise.given)
             page += fmt::format("  {}\n", printable(english(line)));
+        for (const GivenTable& table : exercise.tables)
+            page += textOf(table);
         if (hasSolutions)
             page += "\n" + stepsText(exercise.solution) + fmt::format("\nAnswer: {}\n", answerOf(exercise.answer));
     }
@@ -72,9 +108,9 @@ std::string exercisesJson(const ExerciseSheet& sheet, bool hasSolutions)
 {
     Json json{{"format", "firn-exercises"}, {"version", 1}, {"title", sheet.recipe.title}, {"sheet", sheet.seed}};
     json["rows"] = Json::array();
-    for (const Component& component : sheet.recipe.components) {
-        for (const Row& row : component.rows)
-            json["rows"].push_back(lineOf(row));
+    for (const auto& component : sheet.lines) {
+        for (const std::string& line : component)
+            json["rows"].push_back(line);
     }
     json["exercises"] = Json::array();
     for (const Exercise& exercise : sheet.exercises)

@@ -2,6 +2,7 @@
 
 #include "units/number.h"
 #include "units/text.h"
+#include "units/unit.h"
 
 #include <algorithm>
 #include <array>
@@ -11,42 +12,52 @@ namespace firn {
 
 namespace {
 
+/// A unit as it is typed, in lower case, and how its number becomes one of the answer's unit: factor * number + offset.
 struct Spelling {
-    std::string_view typed;  // in lower case
+    std::string_view typed;
     std::string_view unit;
-    double factor;  // of that unit
+    double factor = 1.0;
+    double offset = 0.0;
+    bool isOther = false;  // another unit than the one asked for
 };
 
+constexpr Spelling converted(std::string_view typed, std::string_view unit, double factor, double offset = 0.0)
+{
+    return {typed, unit, factor, offset, true};
+}
+
+constexpr double fahrenheitStep_k = 5.0 / 9.0, fahrenheitZero_c = -160.0 / 9.0;
+
 constexpr std::array spellings{
-    Spelling{"%", "%", 1.0},
-    Spelling{"percent", "%", 1.0},
-    Spelling{"per cent", "%", 1.0},
-    Spelling{"°c", "°C", 1.0},
-    Spelling{"° c", "°C", 1.0},
-    Spelling{"c", "°C", 1.0},
-    Spelling{"°", "°C", 1.0},
-    Spelling{"degrees", "°C", 1.0},
-    Spelling{"g", "g", 1.0},
-    Spelling{"gram", "g", 1.0},
-    Spelling{"grams", "g", 1.0},
-    Spelling{"kg", "g", 1000.0},
-    Spelling{"ml", "mL", 1.0},
-    Spelling{"l", "mL", 1000.0},
-    Spelling{"°bx", "°Bx", 1.0},
-    Spelling{"bx", "°Bx", 1.0},
-    Spelling{"brix", "°Bx", 1.0},
-    Spelling{"° brix", "°Bx", 1.0},
-    Spelling{"°brix", "°Bx", 1.0},
-    Spelling{"°bé", "°Bé", 1.0},
-    Spelling{"°be", "°Bé", 1.0},
-    Spelling{"bé", "°Bé", 1.0},
-    Spelling{"be", "°Bé", 1.0},
-    Spelling{"baumé", "°Bé", 1.0},
-    Spelling{"baume", "°Bé", 1.0},
-    Spelling{"% vol", "% vol", 1.0},
-    Spelling{"%vol", "% vol", 1.0},
-    Spelling{"vol %", "% vol", 1.0},
-    Spelling{"% by volume", "% vol", 1.0},
+    Spelling{"%", "%"},
+    Spelling{"percent", "%"},
+    Spelling{"per cent", "%"},
+    Spelling{"°c", "°C"},
+    Spelling{"° c", "°C"},
+    Spelling{"c", "°C"},
+    Spelling{"°", "°C"},
+    Spelling{"degrees", "°C"},
+    converted("k", "°C", 1.0, -273.15),
+    converted("kelvin", "°C", 1.0, -273.15),
+    converted("°f", "°C", fahrenheitStep_k, fahrenheitZero_c),
+    converted("° f", "°C", fahrenheitStep_k, fahrenheitZero_c),
+    converted("f", "°C", fahrenheitStep_k, fahrenheitZero_c),
+    converted("fahrenheit", "°C", fahrenheitStep_k, fahrenheitZero_c),
+    Spelling{"°bx", "°Bx"},
+    Spelling{"bx", "°Bx"},
+    Spelling{"brix", "°Bx"},
+    Spelling{"° brix", "°Bx"},
+    Spelling{"°brix", "°Bx"},
+    Spelling{"°bé", "°Bé"},
+    Spelling{"°be", "°Bé"},
+    Spelling{"bé", "°Bé"},
+    Spelling{"be", "°Bé"},
+    Spelling{"baumé", "°Bé"},
+    Spelling{"baume", "°Bé"},
+    Spelling{"% vol", "% vol"},
+    Spelling{"%vol", "% vol"},
+    Spelling{"vol %", "% vol"},
+    Spelling{"% by volume", "% vol"},
 };
 
 struct TypedAnswer {
@@ -69,20 +80,62 @@ Result<TypedAnswer> typedAnswer(std::string_view typed)
     }
     const auto number = leadingNumber(text);
     if (!number)
-        return failure(phrase("“{0}” is no answer: type a number and its unit, such as 26 % or -2.7 °C.", shortened(typed)));
+        return failure(phrase("“{0}” is not an answer. Type a number and its unit, such as 26 % or -2.7 °C.", shortened(typed)));
     return TypedAnswer{sign * number->value, lowered(trimmed(text.substr(number->length)))};
+}
+
+/// The typed number in the unit that is asked for; none where its unit is of another kind.
+struct Converted {
+    double value;
+    bool isFromOther;
+};
+
+std::optional<Converted> inUnitOf(const ExpectedAnswer& expected, const TypedAnswer& typed)
+{
+    // A mass share is often called °Bx and a share by volume just %: neither is what was asked for.
+    const auto spelling = std::ranges::find_if(
+        spellings, [&](const Spelling& each) { return each.typed == typed.unit && each.unit == expected.unit; });
+    if (spelling != spellings.end())
+        return Converted{spelling->factor * typed.value + spelling->offset, spelling->isOther};
+    const auto asked = unitNamed(expected.unit), given = unitNamed(typed.unit);
+    if (!asked || !given || factsOf(*asked).dimension != factsOf(*given).dimension)
+        return std::nullopt;
+    return Converted{typed.value * factsOf(*given).size / factsOf(*asked).size, *asked != *given};
 }
 
 constexpr double slipOfTheLastBit = 1e-9;  // as near as the tolerance is near enough, whatever the last bit says
 
-Judgement right(const ExpectedAnswer& expected, bool hasUnit)
+bool isInPercent(const ExpectedAnswer& answer) { return answer.unit.starts_with('%'); }
+
+Figure toleranceFigure(const ExpectedAnswer& answer)
 {
-    const Figure exact{expected.value, std::max(expected.decimals, 1)};
-    const Figure tolerance{expected.tolerance, expected.tolerance == std::floor(expected.tolerance) ? 0 : 1};
-    if (hasUnit)
-        return {Verdict::Right, phrase("Right. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+    return {answer.tolerance, answer.tolerance == std::floor(answer.tolerance) ? 0 : 1};
+}
+
+Judgement right(const ExpectedAnswer& expected)
+{
+    const Figure exact{expected.value, std::max(expected.decimals, 1)}, tolerance = toleranceFigure(expected);
+    return {Verdict::Right,
+        isInPercent(expected)
+            ? phrase("Right. It is {0} {1}, and ± {2} percentage points count as right.", exact, expected.unit, tolerance)
+            : phrase("Right. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+}
+
+Judgement rightWithoutUnit(const ExpectedAnswer& expected)
+{
+    const Figure exact{expected.value, std::max(expected.decimals, 1)}, tolerance = toleranceFigure(expected);
     return {Verdict::RightButNoUnit,
-        phrase("Right, in {1}. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+        isInPercent(expected)
+            ? phrase("Right, in {1}. It is {0} {1}, and ± {2} percentage points count as right.", exact, expected.unit, tolerance)
+            : phrase("Right, in {1}. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
+}
+
+Judgement rightInAnotherUnit(const ExpectedAnswer& expected, double converted)
+{
+    const int decimals = std::max(expected.decimals, 1);
+    return {Verdict::RightInAnotherUnit,
+        phrase("Right: that is {3} {1}. It is {0} {1}, and ± {2} {1} counts as right.", Figure{expected.value, decimals},
+            expected.unit, toleranceFigure(expected), Figure{converted, decimals})};
 }
 
 Judgement beside(bool isLess, bool isTemperature)
@@ -93,33 +146,52 @@ Judgement beside(bool isLess, bool isTemperature)
     return isLess ? Judgement{Verdict::TooLow, phrase("Too low.")} : Judgement{Verdict::TooHigh, phrase("Too high.")};
 }
 
+/// The slip that the value comes nearest to, within the tolerance.
+const Slip* slipAt(double value, const ExpectedAnswer& expected)
+{
+    const auto distance = [value](const Slip& slip) { return std::abs(slip.value - value); };
+    const auto nearest = std::ranges::min_element(expected.slips, {}, distance);
+    return nearest != expected.slips.end() && distance(*nearest) <= expected.tolerance ? &*nearest : nullptr;
+}
+
 }  // namespace
+
+bool isRight(Verdict verdict)
+{
+    return verdict == Verdict::Right || verdict == Verdict::RightButNoUnit || verdict == Verdict::RightInAnotherUnit;
+}
+
+Sentence toleranceOf(const ExpectedAnswer& answer)
+{
+    return isInPercent(answer) ? phrase("± {0} percentage points", toleranceFigure(answer))
+                               : phrase("± {0} {1}", toleranceFigure(answer), answer.unit);
+}
 
 Result<Judgement> judge(std::string_view typed, const ExpectedAnswer& expected)
 {
     const auto answer = typedAnswer(typed);
     if (!answer)
         return failure(answer.error());
-    double value = answer->value;
-    if (!answer->unit.empty()) {
-        // A mass share is often called °Bx and a share by volume just %: neither is what was asked for.
-        const auto spelling = std::ranges::find_if(
-            spellings, [&](const Spelling& each) { return each.typed == answer->unit && each.unit == expected.unit; });
-        if (spelling == spellings.end())
-            return Judgement{Verdict::WrongUnit, phrase("The answer is wanted in {0}.", expected.unit)};
-        value *= spelling->factor;
-    }
+    const bool hasUnit = !answer->unit.empty();
+    const auto converted = hasUnit ? inUnitOf(expected, *answer) : Converted{answer->value, false};
+    if (!converted)
+        return Judgement{Verdict::WrongUnit, phrase("The answer should be in {0}.", expected.unit)};
+    const double value = converted->value;
     const auto isNear = [&](double candidate, double sought) {
         return std::abs(candidate - sought) <= expected.tolerance * (1.0 + slipOfTheLastBit);
     };
     if (isNear(value, expected.value))
-        return right(expected, !answer->unit.empty());
+        return converted->isFromOther ? rightInAnotherUnit(expected, value)
+               : hasUnit              ? right(expected)
+                                      : rightWithoutUnit(expected);
     if (expected.byOtherMethod && isNear(value, *expected.byOtherMethod))
         return Judgement{Verdict::OtherMethod, phrase("That is the other method.")};
     if (isNear(-value, expected.value))
-        return Judgement{Verdict::SignLost, phrase("Mind the sign.")};
-    if (expected.unit.starts_with('%') && isNear(100.0 * value, expected.value))
+        return Judgement{Verdict::SignLost, phrase("Check the sign.")};
+    if (isInPercent(expected) && isNear(100.0 * value, expected.value))
         return Judgement{Verdict::Fraction, phrase("In percent, please: that is a fraction.")};
+    if (const Slip* slip = slipAt(value, expected))
+        return Judgement{Verdict::Slip, slip->said};
     return beside(value < expected.value, expected.unit == "°C");
 }
 

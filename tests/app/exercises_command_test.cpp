@@ -16,9 +16,21 @@ TEST_F(ExercisesCommand, PrintsQuestionsAndKeepsTheAnswers)
 {
     const ProgramRun run = runFirn({"exercises", sorbet()});
     EXPECT_EQ(run.status, 0) << run.error.toStdString();
-    EXPECT_TRUE(run.output.startsWith("Ice\nSheet 0\n\n75 g water\n25 g sucrose\n\n1. Sugars by mass\n"))
+    EXPECT_TRUE(run.output.startsWith("Ice\nSheet 0\n\n75 g water\n25 g sugar (sucrose)\n\n1. Sugars by mass\n"))
         << run.output.toStdString();
     EXPECT_FALSE(run.output.contains("Answer:"));
+}
+
+TEST_F(ExercisesCommand, NoExercisePrintsTheAnswerOfAnother)
+{
+    const QString page = runFirn({"exercises", sorbet()}).output;
+    EXPECT_FALSE(page.contains("25.0 %")) << page.toStdString();
+    const ProgramRun solved = runFirn({"exercises", sorbet(), "--solutions", "--json"});
+    for (const QJsonValue& each : solved.json()["exercises"].toArray()) {
+        const QJsonObject exercise = each.toObject();
+        if (exercise["name"].toString() == QLatin1String("Freezing point"))
+            EXPECT_FALSE(page.contains(QString::number(exercise["answer"].toDouble(), 'f', 1) + " °C")) << page.toStdString();
+    }
 }
 
 TEST_F(ExercisesCommand, WithSolutionsTheSugarsComeToTheirShare)

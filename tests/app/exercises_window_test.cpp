@@ -46,7 +46,7 @@ protected:
     const Exercise& current() const { return exercises->sheet().exercises.at(std::size_t(list()->currentRow())); }
     QString rightAfter(const QString& praise) const
     {
-        return praise + " It is " + answerIn("%.1f %%") + ", and ± 0.5 % counts as right.";
+        return praise + " It is " + answerIn("%.1f %%") + ", and ± 0.5 percentage points count as right.";
     }
     QString answerIn(const char* pattern) const { return QString::asprintf(pattern, current().answer.value); }
     QString verdictOn(const QString& typed)
@@ -66,11 +66,38 @@ TEST_F(ExercisesWindowTest, AnAnswerIsTypedWithEitherMarkWithAndWithoutUnit)
     EXPECT_EQ(verdictOn(answerIn("%.1f %%")), rightAfter("Right."));
     EXPECT_EQ(verdictOn(answerIn("%.1f %%").replace('.', ',')), rightAfter("Right."));
     EXPECT_EQ(verdictOn(answerIn("%.1f")), rightAfter("Right, in %."));
-    EXPECT_EQ(verdictOn(answerIn("%.1f g")), "The answer is wanted in %.");
+    EXPECT_EQ(verdictOn(answerIn("%.1f g")), "The answer should be in %.");
     EXPECT_EQ(verdictOn("3 %"), "Too low.");
     EXPECT_EQ(verdictOn("88 %"), "Too high.");
-    EXPECT_TRUE(verdictOn("<b>much</b>").startsWith("“<b>much</b>” is no answer"));
+    EXPECT_TRUE(verdictOn("<b>much</b>").startsWith("“<b>much</b>” is not an answer"));
     EXPECT_TRUE(verdictOn("") == "Type an answer first.");
+}
+
+TEST_F(ExercisesWindowTest, AnAnswerInAnotherUnitIsConvertedAndASlipNamed)
+{
+    const auto choose = [this](ExerciseKind kind) {
+        for (int row = 0; row < list()->count(); ++row)
+            if (exercises->sheet().exercises.at(std::size_t(row)).kind == kind)
+                list()->setCurrentRow(row);
+    };
+    choose(ExerciseKind::FreezingPoint);
+    const double point_c = current().answer.value;
+    EXPECT_TRUE(verdictOn(QString::asprintf("%.1f K", point_c + 273.15)).startsWith("Right: that is "))
+        << label("verdict").toStdString();
+    EXPECT_TRUE(verdictOn(QString::asprintf("%.1f °F", 32.0 + 1.8 * point_c)).startsWith("Right: that is "));
+    choose(ExerciseKind::SugarsByMass);
+    const Mix& mix = exercises->sheet().mix;
+    EXPECT_EQ(verdictOn(QString::asprintf("%.1f %%", 100.0 * (sugars(mix) / mix[Constituent::Water]))),
+        "That is sugars per 100 g of water. Divide by the mass of the whole mix.");
+}
+
+TEST_F(ExercisesWindowTest, WhatIsGivenInATableStandsInOne)
+{
+    for (int row = 0; row < list()->count(); ++row) {
+        list()->setCurrentRow(row);
+        QApplication::processEvents();
+        EXPECT_EQ(exercises->findChildren<QWidget*>("table").size(), qsizetype(current().tables.size()));
+    }
 }
 
 TEST_F(ExercisesWindowTest, WhatWasSolvedIsMarkedAndKept)
@@ -119,7 +146,7 @@ TEST_F(ExercisesWindowTest, EverySolutionEndsWithTheExpectedAnswerAndIsHiddenAga
 TEST_F(ExercisesWindowTest, AnotherSheetHasOtherNumbersAndTheSameOneTheSame)
 {
     const QString question = label("question"), rows = label("rows");
-    EXPECT_TRUE(rows.contains("150 g sucrose")) << rows.toStdString();
+    EXPECT_TRUE(rows.contains("150 g sugar (sucrose)")) << rows.toStdString();
     button("another")->click();
     EXPECT_EQ(field("sheetNumber")->text(), "1");
     EXPECT_NE(label("question"), question);
@@ -130,7 +157,7 @@ TEST_F(ExercisesWindowTest, AnotherSheetHasOtherNumbersAndTheSameOneTheSame)
     EXPECT_EQ(label("message"), "");
     field("sheetNumber")->setText("first");
     QTest::keyClick(field("sheetNumber"), Qt::Key_Return);
-    EXPECT_EQ(label("message"), "“first” is no sheet: type a whole number, such as 7.");
+    EXPECT_EQ(label("message"), "Enter a sheet number, for example 7.");
     EXPECT_EQ(label("question"), question);
 }
 
@@ -166,7 +193,7 @@ TEST_F(ExercisesWindowTest, FollowsEditsAndSaysWhenTheExercisesChanged)
     const QString question = label("question");
     changeAmount(window.document(), RowPlace{0, 1}, Amount{300.0});
     EXPECT_NE(label("question"), question);
-    EXPECT_TRUE(label("message").startsWith("The recipe has changed"));
+    EXPECT_TRUE(label("message").startsWith("The recipe changed"));
     EXPECT_EQ(label("verdict"), "");
     window.document().startWith(Recipe{});
     EXPECT_TRUE(label("question").startsWith("There is nothing to ask about yet"));
