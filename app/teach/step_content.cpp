@@ -31,9 +31,8 @@ std::string figureIn(const SeriesTerm& term)
     return found == symbols.end() ? std::string() : found->figure;
 }
 
-std::vector<Formula> valuesOf(const WorkingStep& step)
+std::vector<Formula> valuesOf(const WorkingStep& step, Formula values)
 {
-    Formula values = withValues(step.formula, &step.result);
     const Formula result = Number{step.result.value, step.result.unit, true, step.result.decimals};
     auto* sides = std::get_if<Operation>(&values.node);
     const bool isEquation = sides && sides->op == Operator::Equals;
@@ -55,8 +54,10 @@ QStringList notesOf(const WorkingStep& step)
         if (sentence)
             notes << pattern.arg(plain(*sentence));
     };
+    if (step.isInNumbers)
+        notes << plain(noteOnNumbers());
     add(Words::tr("How: %1"), step.method);
-    add(Words::tr("Holds: %1"), step.range);
+    add(Words::tr("Valid for: %1"), step.range);
     add(Words::tr("Uncertain: %1"), step.uncertainty);
     return notes;
 }
@@ -73,21 +74,27 @@ QString sourceOf(const WorkingStep& step)
 
 StepContent contentOf(const WorkingStep& step)
 {
-    StepContent content{step.formula, valuesOf(step), {}, {}, notesOf(step), sourceOf(step)};
-    const auto* found = termsOf(step.formula);
-    const std::vector<SeriesTerm> terms = found ? *found : std::vector<SeriesTerm>();
+    const Formula values = withValues(step);
+    StepContent content{step.formula, valuesOf(step, values), {}, {}, notesOf(step), sourceOf(step)};
+    const auto termsIn = [](const Formula& formula) {
+        const auto* found = termsOf(formula);
+        return found ? *found : std::vector<SeriesTerm>();
+    };
+    const std::vector<SeriesTerm> terms = termsIn(step.formula), termsWithValues = termsIn(values);
     const auto add = [&](const Symbol& symbol, const std::string& figure) {
         content.symbols.push_back({symbol, valueInLocale(symbol), plain(symbol.meaning), figure});
     };
     add(step.result, {});
-    for (const Symbol& symbol : symbolsOf(step.formula)) {
+    for (const Symbol& symbol : symbolsAsShown(step.formula, values)) {
         if (!isSame(symbol, step.result) && !isIn(terms, symbol))
             add(symbol, symbol.figure);
     }
     for (const Symbol& general : generalSymbolsOf(step.formula))
         content.symbols.push_back({general, {}, plain(general.meaning), {}});
-    for (const SeriesTerm& term : terms)
-        content.terms.push_back({plain(term.label), withValues(term.formula), plain(term.source), figureIn(term)});
+    for (const Symbol& function : functionsOf(step.formula))
+        content.symbols.push_back({function, {}, plain(function.meaning), {}});
+    for (std::size_t i = 0; i < terms.size(); ++i)
+        content.terms.push_back({plain(terms[i].label), termsWithValues[i].formula, plain(terms[i].source), figureIn(terms[i])});
     return content;
 }
 

@@ -11,7 +11,7 @@ namespace firn::app {
 /// What a symbol stands for.
 struct SymbolLine {
     Symbol symbol;
-    QString value;  // "22.18 g"; empty for what stands for any term of a sum
+    QString value;  // "22.18 g"; empty for what stands for any term of a sum, and for a table
     QString meaning;
     std::string figure;  // its key, where it is a figure that can be opened
 };

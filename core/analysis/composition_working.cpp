@@ -41,7 +41,7 @@ void recordFinishedVolume(Workings& workings, const Recipe& recipe, const std::v
         volume.subscript = std::to_string(i + 1);
         volume.figure = part.keyOf("volume_ml_20c");
         const Symbol air{"o", std::to_string(i + 1), overrunOf(recipe, i), "%", phrase("air beaten in, of the mix's volume")};
-        terms.push_back({recipe.components[i].name, volume * (Formula(air) / 100.0)});
+        terms.push_back({recipe.components[i].name, volume * (Formula(air) / oneHundredPercent())});
     }
     Symbol volume = volumeSymbol(found.volume_20c, "mix", {20.0});
     volume.figure = "volume_ml_20c";
@@ -50,7 +50,7 @@ void recordFinishedVolume(Workings& workings, const Recipe& recipe, const std::v
             volume
                 + series("i",
                     Symbol{"V", "i", 0.0, "mL", phrase("volume of each component")}
-                        * (Symbol{"o", "i", 0.0, "%", phrase("air beaten into each")} / Formula(100.0)),
+                        * (Symbol{"o", "i", 0.0, "%", phrase("air beaten into each")} / oneHundredPercent()),
                     std::move(terms)),
             Source::Definition);
 }
@@ -64,11 +64,11 @@ Symbol shareSymbol(std::string subscript, MassFraction share, std::string meanin
 WorkingStep& recordShare(Working& working, Symbol share, const Symbol& part, const Mix& mix)
 {
     if (mix.isEmpty()) {
-        WorkingStep& step = working.found(std::move(share), 0.0, Source::Definition);
+        WorkingStep& step = working.found(std::move(share), Number{0.0, "%"}, Source::Definition);
         step.range = phrase("There is nothing in the mix.");
         return step;
     }
-    return working.found(std::move(share), 100.0 * (part / massOfMix(mix, dessert)), Source::Definition);
+    return working.found(std::move(share), oneHundredPercent() * (part / massOfMix(mix, dessert)), Source::Definition);
 }
 
 void recordSums(Workings& workings, const Mix& mix, const Shares& shares)
@@ -111,13 +111,14 @@ void recordAlcoholByVolume(Workings& workings, const Analysis& found)
     Working& working = workings.of("percent.alcohol_by_volume");
     const Symbol result{"φ", "", found.alcohol_percentByVolume, "% vol", phrase("alcohol, of the volume at 20 °C before air")};
     if (found.mix.isEmpty()) {
-        working.found(result, 0.0, Source::Definition);
+        working.found(result, Number{0.0, "% vol"}, Source::Definition);
         return;
     }
     const Symbol rho{"ρ", "ethanol", ethanolDensity_20c.value, "g/mL", phrase("density of pure alcohol at 20 °C"), {}, 5};
     Symbol volume = volumeSymbol(found.volume_20c, "mix", {20.0});
     volume.figure = "volume_ml_20c";
-    working.found(result, 100.0 * (massOf(Constituent::Ethanol, found.mix, dessert) / rho) / volume, Source::EthanolDensity);
+    working.found(result, Formula(Number{100.0, "% vol"}) * (massOf(Constituent::Ethanol, found.mix, dessert) / rho) / volume,
+        Source::EthanolDensity);
 }
 
 void recordUncertainty(Workings& workings, const std::vector<std::size_t>& chosen, const Analysis& found, double sugarsVariance_g2)
@@ -158,12 +159,13 @@ void recordComposition(Workings& workings, const Recipe& recipe, const std::vect
     recordAlcoholByVolume(workings, found);
     recordUncertainty(workings, chosen, found, sugarsVariance_g2);
     Working& ofLactose = workings.of("lactose_g_per_100_g_water");
-    const Symbol lactose{"l", "", found.lactose_gPer100gWater, "g/100 g", phrase("lactose in 100 g water")};
+    const Symbol lactose{"l", "", found.lactose_gPer100gWater, "g", phrase("lactose in 100 g water")};
     if (found.water.value > 0.0)
-        ofLactose.found(lactose, 100.0 * (massOf(Constituent::Lactose, mix, dessert) / massOf(Constituent::Water, mix, dessert)),
+        ofLactose.found(lactose,
+            Formula(Number{100.0, "g"}) * (massOf(Constituent::Lactose, mix, dessert) / massOf(Constituent::Water, mix, dessert)),
             Source::Definition);
     else
-        ofLactose.found(lactose, 0.0, Source::Definition).range = phrase("There is no water.");
+        ofLactose.found(lactose, Number{0.0, "g"}, Source::Definition).range = phrase("There is no water.");
 }
 
 }  // namespace firn

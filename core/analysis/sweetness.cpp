@@ -39,12 +39,12 @@ void record(Working& working, const Mix& mix, double sweetness_percent)
         const MixPart& part = partOf(sweetness.constituent);
         if (mass.value > 0.0)
             terms.push_back({part.label,
-                100.0 * (mass / massOfMix(mix, working))
+                oneHundredPercent() * (mass / massOfMix(mix, working))
                     * Symbol{"f", part.subscript, sweetness.relative, "", phrase("sweetness of {0} against sucrose", part.label)}});
     }
     WorkingStep& step = working.found({"S", "", sweetness_percent, "%", phrase("sucrose solution that is as sweet")},
         series("i",
-            100.0 * (generalMass() / massOfMix(mix, working))
+            oneHundredPercent() * (generalMass() / massOfMix(mix, working))
                 * Symbol{"f", "i", 0.0, "", phrase("sweetness of each against sucrose")},
             std::move(terms)),
         Source::Sweetness);

@@ -72,27 +72,46 @@ void recordSpread(Working& working, const PreparedComponent& prepared, const Com
         Source::Spread);
 }
 
-Symbol shareOfLoss(const char* subscript, double share, Sentence meaning)
+Symbol shareOfLoss(std::string_view subscript, std::size_t step, double share, Sentence meaning)
 {
-    return {"r", subscript, share, "", std::move(meaning)};
+    return {"r", fmt::format("{},{}", subscript, step + 1), share, "", std::move(meaning)};
 }
 
 /// What a step takes away of a constituent, from what was there before, as steps.cpp reckons it.
-Formula lossOf(const Loss& loss, Constituent c, const Symbol& before, const LossShares& shares)
+Formula lossOf(const Loss& loss, std::size_t step, Constituent c, const Symbol& before, const LossShares& shares)
 {
     const auto clinging = [&] {
-        return shareOfLoss("liquid", shares.liquid, phrase("share of the liquid that goes with it, by its mass"));
+        return shareOfLoss("liquid", step, shares.liquid, phrase("share of the liquid that goes with it, by its mass"));
     };
     if (std::holds_alternative<HeldBack>(loss))
         return before
-               * (isInsoluble(c) ? shareOfLoss("pulp", shares.insoluble, phrase("share of the pulp that the strainer holds back"))
-                                 : clinging());
+               * (isInsoluble(c)
+                       ? shareOfLoss("pulp", step, shares.insoluble, phrase("share of the pulp that the strainer holds back"))
+                       : clinging());
     if (std::holds_alternative<Steeped>(loss)) {
-        const Symbol spent{"m", "spent", shares.spent[c].value, "g", phrase("what the steeped matter keeps of its own")};
+        const Symbol spent{
+            "m", fmt::format("spent,{}", step + 1), shares.spent[c].value, "g", phrase("what the steeped matter keeps of its own")};
         return isInsoluble(c) ? Formula(spent) : spent + (before - Formula(spent)) * clinging();
     }
-    const Symbol left = shareOfLoss("water", shares.waterLeft, phrase("share of the water that is left when boiling is done"));
+    const Symbol left =
+        shareOfLoss("water", step, shares.waterLeft, phrase("share of the water that is left when boiling is done"));
     return before * (1.0 - (c == Constituent::Ethanol ? power(left, ethanolVolatility) : Formula(left)));
+}
+
+/// What a part was before a step: the same symbol with the number of the steps before it, on this page, too.
+Symbol beforeStep(Working& working, std::size_t step)
+{
+    std::vector<WorkingStep> steps = working.steps();
+    const Symbol last = steps.back().result;
+    Symbol before = last;
+    before.subscript += fmt::format(",{}", step);
+    steps.back() = withSymbols(std::move(steps.back()), [&](Symbol& symbol) {
+        if (isSame(symbol, last))
+            symbol.subscript = before.subscript;
+    });
+    working = Working(working.keyOf(""));
+    working.add(steps);
+    return before;
 }
 
 /// For what is not yet what the figure of this part says.
@@ -125,8 +144,8 @@ void recordShare(Working& working, Grams weighed, double asked_percent, Grams to
     const Symbol asked{"p", "all", asked_percent, "%", phrase("all shares of the mix that rows ask for")};
     const Symbol whole{"m", "all", total.value, "g", phrase("mass of all rows of the component")};
     const Symbol share{"p", "row", amount.value, "%", phrase("share of the mix that the row asks for")};
-    working.found(whole, rest / (1.0 - asked / 100.0), Source::Definition);
-    working.found(rowMass(mass), whole * (share / 100.0), Source::Recipe);
+    working.found(whole, rest / (1.0 - asked / oneHundredPercent()), Source::Definition);
+    working.found(rowMass(mass), whole * (share / oneHundredPercent()), Source::Recipe);
 }
 
 void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t component, const PreparedComponent& prepared,
@@ -185,13 +204,13 @@ void recordShares(Workings& workings, const Recipe& recipe, std::size_t componen
         const Symbol share{"w", "row", percent(row.share), "%", phrase("share of the row in its component, by mass")};
         Working& working = workings.of(figureOfRowShare(recipe, component, i));
         if (row.share.value == 0.0) {
-            working.found(share, 0.0, Source::Definition).origin = row.problem;
+            working.found(share, Number{0.0, "%"}, Source::Definition).origin = row.problem;
             continue;
         }
         Symbol mass = rowMass(row.mass);
         mass.figure = figureOfRow(recipe, component, i);
         working.found(whole, series("i", generalMass(), terms), Source::Definition);
-        working.found(share, 100.0 * (mass / whole), Source::Definition);
+        working.found(share, oneHundredPercent() * (mass / whole), Source::Definition);
     }
 }
 
@@ -206,15 +225,14 @@ void recordSteps(
             const double lost_g = part.of(outcome.lost).value;
             if (lost_g == 0.0)
                 continue;
-            const Symbol taken{"m", fmt::format("{},lost", part.subscript), lost_g, "g",
+            const Symbol taken{"m", fmt::format("{},lost,{}", part.subscript, i + 1), lost_g, "g",
                 phrase("{0} that step {1} takes away", part.label, Figure{double(i + 1), 0})};
-            Symbol before = withoutFigure(massOf(part, prepared.mixAfter(i), working));
-            before.subscript += ",before";
+            Symbol before = beforeStep(working, i);
             before.meaning = phrase("{0} before that step", part.label);
             if (&part < &mixParts()[constituentCount])
                 working.found(taken,
-                    lossOf(
-                        recipe.components[component].steps[i].loss, static_cast<Constituent>(part.index), before, outcome.shares),
+                    lossOf(recipe.components[component].steps[i].loss, i, static_cast<Constituent>(part.index), before,
+                        outcome.shares),
                     Source::Steps);
             working.found(withoutFigure(massOf(part, outcome.after, working)), before - Formula(taken), Source::Steps).origin =
                 lossOf(recipe.components[component].steps[i]);

@@ -37,7 +37,8 @@ std::optional<Grams> amountReaching(const SugarsTarget& target, const Mix& mix, 
         const Symbol carried{"s", "add", sugars(gram).value, "g/g", phrase("sugars in a gram of what is added")};
         const Symbol gramOf{"c", "add", gram.mass().value, "g/g", phrase("a gram of it, as its constituents sum up")};
         working->found(addedSymbol(amount_g),
-            (wanted / Formula(100.0) * mass - Formula(now)) / (carried - wanted / Formula(100.0) * gramOf), Source::Definition);
+            (wanted / oneHundredPercent() * mass - Formula(now)) / (carried - wanted / oneHundredPercent() * gramOf),
+            Source::Definition);
     }
     return Grams{amount_g};
 }
@@ -54,8 +55,10 @@ std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, co
             const Grams found{rootBetween(excess, below_g, amount_g)};
             if (working) [[unlikely]] {
                 const Symbol wanted{"B", "wanted", target.brix, "°Bx", phrase("what the refractometer shall show at 20 °C")};
-                working->solved(addedSymbol(found.value), function("n_mix", {addedSymbol(found.value)}),
-                    function("n_sucrose", {wanted, Number{20.0, "°C"}}), Source::Refraction,
+                working->solved(addedSymbol(found.value),
+                    function(
+                        "nD_mix", {addedSymbol(found.value)}, phrase("refractive index of the mix with so much added, at 20 °C")),
+                    indexOfSucrose({wanted, Number{20.0, "°C"}}), Source::Refraction,
                     phrase("Solved for what to add between {0} and {1} g: the mix with it has the index that the scale writes so.",
                         Figure{below_g, 1}, Figure{amount_g, 1}));
             }

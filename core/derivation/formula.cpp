@@ -124,10 +124,14 @@ Formula power(Formula base, Formula exponent) { return Operation{Operator::Power
 Formula root(Formula radicand) { return Operation{Operator::Root, {std::move(radicand)}}; }
 Formula ln(Formula argument) { return function("ln", {std::move(argument)}); }
 
-Formula function(std::string name, std::vector<Formula> arguments)
+Formula function(std::string name, std::vector<Formula> arguments, Sentence meaning)
 {
-    return Operation{Operator::Function, std::move(arguments), std::move(name)};
+    return Operation{Operator::Function, std::move(arguments), std::move(name), std::move(meaning)};
 }
+
+Formula oneHundredPercent() { return Number{100.0, "%"}; }
+
+Formula zeroCelsius() { return Number{273.15, "K"}; }
 
 Formula equation(Formula left, Formula right) { return Operation{Operator::Equals, {std::move(left), std::move(right)}}; }
 
@@ -233,6 +237,35 @@ std::vector<Symbol> symbolsOf(const Formula& formula)
     return symbols;
 }
 
+namespace {
+
+void roundAlike(const Formula& formula, const Formula& values, std::vector<Symbol>& symbols)
+{
+    if (const auto* symbol = std::get_if<Symbol>(&formula.node)) {
+        const auto* number = std::get_if<Number>(&values.node);
+        const auto known = std::ranges::find_if(symbols, [&](const Symbol& each) { return isSame(each, *symbol); });
+        if (number && number->decimals && known != symbols.end())
+            known->decimals = known->decimals ? std::max(*known->decimals, *number->decimals) : number->decimals;
+    } else if (const auto* operation = std::get_if<Operation>(&formula.node)) {
+        const auto& others = std::get<Operation>(values.node).parts;
+        for (std::size_t i = 0; i < operation->parts.size(); ++i)
+            roundAlike(operation->parts[i], others[i], symbols);
+    } else if (const auto* sum = std::get_if<Series>(&formula.node)) {
+        const auto& others = std::get<Series>(values.node).terms;
+        for (std::size_t i = 0; i < sum->terms.size(); ++i)
+            roundAlike(sum->terms[i].formula, others[i].formula, symbols);
+    }
+}
+
+}  // namespace
+
+std::vector<Symbol> symbolsAsShown(const Formula& formula, const Formula& values)
+{
+    std::vector<Symbol> symbols = symbolsOf(formula);
+    roundAlike(formula, values, symbols);
+    return symbols;
+}
+
 std::vector<Symbol> generalSymbolsOf(const Formula& formula)
 {
     std::vector<Symbol> symbols;
@@ -248,6 +281,32 @@ std::vector<Symbol> generalSymbolsOf(const Formula& formula)
                 symbols.push_back(std::move(symbol));
     }
     return symbols;
+}
+
+std::vector<Symbol> functionsOf(const Formula& formula)
+{
+    std::vector<Symbol> functions;
+    const auto add = [&](Symbol symbol) {
+        if (std::ranges::none_of(functions, [&](const Symbol& known) { return isSame(known, symbol); }))
+            functions.push_back(std::move(symbol));
+    };
+    const auto addAllOf = [&](const Formula& part) {
+        for (Symbol& symbol : functionsOf(part))
+            add(std::move(symbol));
+    };
+    if (const auto* operation = std::get_if<Operation>(&formula.node)) {
+        if (operation->op == Operator::Function && !operation->meaning.pattern.empty()) {
+            const std::size_t mark = operation->function.find('_');
+            add({operation->function.substr(0, mark), mark == std::string::npos ? "" : operation->function.substr(mark + 1), 0.0,
+                {}, operation->meaning});
+        }
+        for (const Formula& part : operation->parts)
+            addAllOf(part);
+    } else if (const auto* sum = std::get_if<Series>(&formula.node)) {
+        for (const SeriesTerm& term : sum->terms)
+            addAllOf(term.formula);
+    }
+    return functions;
 }
 
 const std::vector<SeriesTerm>* termsOf(const Formula& formula)

@@ -39,6 +39,7 @@ struct Operation {
     Operator op;
     std::vector<Formula> parts;  // of a fraction and a power two; of a function its arguments
     std::string function = {};   // "ln", or a table or polynomial that the source prints; "a_ice" has a subscript
+    Sentence meaning = {};       // what such a table or polynomial gives, and of what
 };
 
 struct SeriesTerm;
@@ -75,9 +76,13 @@ Formula operator/(Formula above, Formula below);
 Formula power(Formula base, Formula exponent);
 Formula root(Formula radicand);
 Formula ln(Formula argument);
-/// A function that the source prints as a table or a long polynomial; named, not spelled out.
-Formula function(std::string name, std::vector<Formula> arguments);
+/// "max", "min" and "exp", or with its meaning one that the source prints as a table or a long polynomial: named, not spelled out.
+Formula function(std::string name, std::vector<Formula> arguments, Sentence meaning = {});
 Formula equation(Formula left, Formula right);
+/// 100 %, which is 1: a share times this is a percentage, a percentage over this a share, and percent is never counted twice.
+Formula oneHundredPercent();
+/// 273.15 K, from a temperature in °C to one in kelvin.
+Formula zeroCelsius();
 /// A number below a thousandth as m · 10^n, any other as it is.
 Formula inPowersOfTen(double number);
 /// c[0] + c[1] x + c[2] x^2 + …, without the terms whose coefficient is zero.
@@ -94,8 +99,15 @@ std::optional<double> valueOf(const Formula& formula);
 /// The symbols that have a value here, each once, in the order in which they stand.
 std::vector<Symbol> symbolsOf(const Formula& formula);
 
+/// The same with as many decimals as they have in `values`, which is this formula with its values put in: what is said of a symbol beside a sum
+/// is rounded as in the sum.
+std::vector<Symbol> symbolsAsShown(const Formula& formula, const Formula& values);
+
 /// What stands for any of the terms in sums over an index ("m_i"), each once, with its meaning: the legend of the sums.
 std::vector<Symbol> generalSymbolsOf(const Formula& formula);
+
+/// The tables and polynomials that are named in the formula, each once, as symbols without a value: name, subscript and meaning.
+std::vector<Symbol> functionsOf(const Formula& formula);
 
 /// The longest list of terms in the formula; none if there is no sum over an index.
 const std::vector<SeriesTerm>* termsOf(const Formula& formula);

@@ -50,16 +50,19 @@ Parts partsOf(Formula& formula)
 std::optional<int> decimalsShown(const Number& number)
 {
     const std::string text = valueText({number.value, {}, number.isValue, number.decimals});
-    if (!std::isfinite(number.value) || text.find('e') != std::string::npos)
+    if (!std::isfinite(number.value) || text.find("·10") != std::string::npos)
         return std::nullopt;
     const std::size_t mark = text.find('.');
     return mark == std::string::npos ? 0 : static_cast<int>(text.size() - mark) - 1;
 }
 
+/// A value that is written with a power of ten keeps its own digits, and its neighbours theirs.
+bool isAligned(const Number& number) { return number.isValue && decimalsShown(number); }
+
 void give(const Parts& parts, int decimals)
 {
     for (const Part& part : parts.numbers) {
-        if (part.number->isValue)
+        if (isAligned(*part.number))
             part.number->decimals = decimals;
     }
 }
@@ -68,7 +71,7 @@ bool addsUp(const Parts& parts, int decimals, double result, int decimalsOfResul
 {
     double sum = 0.0;
     for (const Part& part : parts.numbers) {
-        const double shown = part.number->isValue ? roundedTo(decimals, part.number->value) : part.number->value;
+        const double shown = isAligned(*part.number) ? roundedTo(decimals, part.number->value) : part.number->value;
         if (shown == 0.0 && part.number->value != 0.0)
             return false;
         sum += part.sign * shown;
@@ -85,13 +88,10 @@ void alignDecimals(Formula& sum)
     constexpr int mostDigits = 7;  // more than any of the figures is worth
     int most = 0, before = 1, values = 0;
     for (const Part& part : parts.numbers) {
-        if (!part.number->isValue)
+        if (!isAligned(*part.number))
             continue;
-        const auto decimals = decimalsShown(*part.number);
-        if (!decimals)
-            return;
         ++values;
-        most = std::max(most, *decimals);
+        most = std::max(most, *decimalsShown(*part.number));
         if (part.number->value != 0.0)
             before = std::max(before, static_cast<int>(std::floor(std::log10(std::abs(part.number->value)))) + 1);
     }

@@ -2,6 +2,56 @@
 
 namespace firn {
 
+namespace {
+
+/// In a formula of numbers a value has no unit.
+Formula withoutUnits(Formula formula)
+{
+    if (auto* number = std::get_if<Number>(&formula.node)) {
+        number->unit.clear();
+    } else if (auto* operation = std::get_if<Operation>(&formula.node)) {
+        for (Formula& part : operation->parts)
+            part = withoutUnits(std::move(part));
+    } else if (auto* sum = std::get_if<Series>(&formula.node)) {
+        for (SeriesTerm& term : sum->terms)
+            term.formula = withoutUnits(std::move(term.formula));
+    }
+    return formula;
+}
+
+void changeSymbols(Formula& formula, const std::function<void(Symbol&)>& change)
+{
+    if (auto* symbol = std::get_if<Symbol>(&formula.node)) {
+        change(*symbol);
+    } else if (auto* operation = std::get_if<Operation>(&formula.node)) {
+        for (Formula& part : operation->parts)
+            changeSymbols(part, change);
+    } else if (auto* sum = std::get_if<Series>(&formula.node)) {
+        Formula body = *sum->body;
+        changeSymbols(body, change);
+        sum->body = std::make_shared<const Formula>(std::move(body));
+        for (SeriesTerm& term : sum->terms)
+            changeSymbols(term.formula, change);
+    }
+}
+
+}  // namespace
+
+WorkingStep withSymbols(WorkingStep step, const std::function<void(Symbol&)>& change)
+{
+    change(step.result);
+    changeSymbols(step.formula, change);
+    return step;
+}
+
+Formula withValues(const WorkingStep& step)
+{
+    Formula values = withValues(step.formula, &step.result);
+    return step.isInNumbers ? withoutUnits(std::move(values)) : values;
+}
+
+Sentence noteOnNumbers() { return phrase("In numbers: each symbol stands for its number in the unit given with it."); }
+
 WorkingStep& Working::found(Symbol result, Formula right, Source source)
 {
     Formula formula = equation(result, std::move(right));

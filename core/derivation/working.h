@@ -5,6 +5,7 @@
 #include "derivation/formula.h"
 #include "derivation/source.h"
 
+#include <functional>
 #include <map>
 
 namespace firn {
@@ -17,7 +18,17 @@ struct WorkingStep {
     std::optional<Sentence> method = {};  // how it was solved or looked up, and between which bounds
     std::optional<Sentence> range = {};   // where it holds, and what happens outside
     std::optional<Sentence> uncertainty = {};
+    bool isInNumbers = false;  // as handbooks print fitted formulas: each symbol stands for its number in its unit
 };
+
+/// The step with its values put in, and its result as it is written.
+Formula withValues(const WorkingStep& step);
+
+/// The step with every symbol as `change` leaves it: its result, those of its formula and of the general terms of its sums.
+WorkingStep withSymbols(WorkingStep step, const std::function<void(Symbol&)>& change);
+
+/// What a reader of a formula in numbers must know.
+Sentence noteOnNumbers();
 
 /// The steps of one figure, in order. The last one's result is the figure.
 class Working {

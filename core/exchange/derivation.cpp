@@ -38,22 +38,33 @@ Json symbolsIn(const WorkingStep& step)
 Json termsIn(const WorkingStep& step)
 {
     Json terms = Json::array();
+    const Formula values = withValues(step);
     if (const auto* all = termsOf(step.formula)) {
-        for (const SeriesTerm& term : *all)
-            terms.push_back({{"label", term.label}, {"formula", textOf(term.formula)},
-                {"with_values", textOf(withValues(term.formula))}, {"source", term.source}});
+        const auto& written = *termsOf(values);
+        for (std::size_t i = 0; i < all->size(); ++i)
+            terms.push_back({{"label", (*all)[i].label}, {"formula", textOf((*all)[i].formula)},
+                {"with_values", textOf(written[i].formula)}, {"source", (*all)[i].source}});
     }
     return terms;
+}
+
+Json functionsIn(const WorkingStep& step)
+{
+    Json functions = Json::array();
+    for (const Symbol& symbol : functionsOf(step.formula))
+        functions.push_back({{"symbol", textOf(symbol)}, {"meaning", english(symbol.meaning)}});
+    return functions;
 }
 
 Json optional(const std::optional<Sentence>& sentence) { return sentence ? Json(english(*sentence)) : Json(); }
 
 Json stepJson(const WorkingStep& step)
 {
-    return {{"formula", textOf(step.formula)}, {"with_values", textOf(withValues(step.formula, &step.result))},
-        {"result", step.result.value}, {"unit", step.result.unit}, {"source", sourceOf(step)}, {"symbol", textOf(step.result)},
-        {"meaning", english(step.result.meaning)}, {"symbols", symbolsIn(step)}, {"terms", termsIn(step)},
-        {"method", optional(step.method)}, {"range", optional(step.range)}, {"uncertainty", optional(step.uncertainty)}};
+    return {{"formula", textOf(step.formula)}, {"with_values", textOf(withValues(step))}, {"result", step.result.value},
+        {"unit", step.result.unit}, {"source", sourceOf(step)}, {"symbol", textOf(step.result)},
+        {"meaning", english(step.result.meaning)}, {"symbols", symbolsIn(step)}, {"functions", functionsIn(step)},
+        {"terms", termsIn(step)}, {"method", optional(step.method)}, {"range", optional(step.range)},
+        {"uncertainty", optional(step.uncertainty)}};
 }
 
 void write(std::string& page, std::string_view mark, const std::string& text)
@@ -71,7 +82,7 @@ std::string lineOf(const Symbol& symbol)
 void writeFormula(std::string& page, const WorkingStep& step)
 {
     const std::string result = valueText(numberOf(step.result));
-    const std::string withNumbers = textOf(withValues(step.formula, &step.result), mostTermsOfALine);
+    const std::string withNumbers = textOf(withValues(step), mostTermsOfALine);
     // "m = 5 g" needs no "= 5 g" after it, and nothing at all where the formula says so already.
     const bool isSaid = withNumbers.ends_with(" = " + result);
     if (!isSaid || withNumbers != textOf(step.formula))
@@ -98,9 +109,13 @@ void writeSymbols(std::string& page, const WorkingStep& step)
     }
     for (const Symbol& symbol : generalSymbolsOf(step.formula))
         write(page, indent, lineOf(symbol));
-    for (const SeriesTerm& term : terms) {
-        const std::string source = term.source.empty() ? "" : "  (" + term.source + ")";
-        write(page, indent + "- ", term.label + ": " + textOf(withValues(term.formula)) + source);
+    for (const Symbol& symbol : functionsOf(step.formula))
+        write(page, indent, lineOf(symbol));
+    const Formula values = withValues(step);
+    const auto* written = termsOf(values);
+    for (std::size_t i = 0; i < terms.size(); ++i) {
+        const std::string source = terms[i].source.empty() ? "" : "  (" + terms[i].source + ")";
+        write(page, indent + "- ", terms[i].label + ": " + textOf((*written)[i].formula) + source);
     }
 }
 
@@ -110,9 +125,11 @@ void writeStep(std::string& page, const std::vector<WorkingStep>& steps, std::si
     write(page, fmt::format("{:2}.  ", index + 1), textOf(step.formula));
     writeFormula(page, step);
     writeSymbols(page, step);
+    if (step.isInNumbers)
+        write(page, indent, english(noteOnNumbers()));
     using Note = std::pair<const char*, const std::optional<Sentence>*>;
     for (const auto& [name, sentence] :
-        {Note{"How: ", &step.method}, {"Holds: ", &step.range}, {"Uncertain: ", &step.uncertainty}}) {
+        {Note{"How: ", &step.method}, {"Valid for: ", &step.range}, {"Uncertain: ", &step.uncertainty}}) {
         if (*sentence)
             write(page, indent + name, english(**sentence));
     }

@@ -31,7 +31,7 @@ Result<Derivation> explain(const std::string& figure, const Workings& workings)
         return Derivation{figure, working->steps()};
     if (isFigure(figure))
         return failure(phrase("This recipe has no {0}: {1}", figure, english(reasonForNone(figure))));
-    return failure(phrase("There is no figure “{0}”. Near to it: {1}.", figure, listOf(figuresNear(figure, workings))));
+    return failure(phrase("No figure “{0}”. Did you mean {1}?", figure, listOf(figuresNear(figure, workings))));
 }
 
 Result<Derivation> explain(const std::string& figure, const Recipe& recipe, const Catalogue& catalogue,

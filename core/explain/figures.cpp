@@ -122,7 +122,7 @@ Sentence reasonForNone(std::string_view key)
     if (key.starts_with("instruments."))
         return phrase("the mix is off the scale of this instrument, or there is no liquid to read in.");
     if (key == "readings.refractometer_brix")
-        return phrase("the field of a refractometer stays dark.");
+        return phrase("the reading is beyond the refractometer's scale.");
     if (key.starts_with("readings."))
         return phrase("there is no water or alcohol to read in.");
     return phrase("there is no water to freeze.");

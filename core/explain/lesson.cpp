@@ -88,7 +88,9 @@ void fillEgg(LessonPage& page, const ExplainedAnalysis& explained)
 void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    page.steps = chosenSteps(explained.workings, "freezing_point_c", {"n_w", "n_s", "A_sugars", "L_ethanol", "A"});
+    page.steps = chosenSteps(explained.workings, "freezing_point_c",
+        {"m_held", "m_free", "n_w", "n_s", "n", "A_sugars", "U", "Θ", "b_salt", "L_salt", "b_acid", "L_acid", "b_ethanol",
+            "X_ethanol", "L_ethanol", "A"});
     append(page.steps, chosenSteps(explained.workings, "water_activity"));
     if (analysis.textbook)
         page.conclusions.push_back(phrase("It begins to freeze at {0} °C. Sucrose equivalents, the textbook's method, say {1} °C.",
@@ -122,6 +124,7 @@ struct Edge {
     const char* ice;
     const char* temperature;
     std::optional<Firmness> begins;
+    int firstPoint = 1;  // number of the warmer of the two points of the curve that it lies between
 };
 
 /// Both edges are reckoned alike: on one page their symbols need names of their own.
@@ -132,6 +135,10 @@ void addEdge(LessonPage& page, const Workings& workings, const char* figure, con
             const std::string name = textOf(symbol);
             if (name == "x_wanted") {
                 symbol.subscript = edge.ice;
+            } else if (name == "x_begins") {
+                symbol.subscript += std::string(",") + edge.ice;
+            } else if (name == "x_1" || name == "t_1" || name == "x_2" || name == "t_2") {
+                symbol.subscript = std::to_string(edge.firstPoint + (symbol.subscript == "2" ? 1 : 0));
             } else if (name == "t") {
                 symbol.subscript = edge.temperature;
                 if (edge.begins && !symbol.meaning.values.empty())
@@ -160,7 +167,7 @@ void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
     const auto softest = softestToServe(texture.textureClass);
     addEdge(page, explained.workings, "texture.serving_window_c.warmest", {"least", "warmest", softest});
     addEdge(page, explained.workings, "texture.serving_window_c.coldest",
-        {"most", "most", softest ? std::optional(Firmness::Firm) : std::nullopt});
+        {"most", "most", softest ? std::optional(Firmness::Firm) : std::nullopt, 3});
     for (const Sentence& each : texture.reasons)
         page.conclusions.emplace_back(each);
     if (texture.servingWindow && softest == Firmness::Scoopable)
@@ -230,7 +237,7 @@ const std::vector<Topic>& allTopics()
             phrase("How hard it is follows from how much of it is ice; how coarse it is, from the way it is frozen."), freezes,
             fillTexture},
         {T::Correction, phrase("Correcting the mix"),
-            phrase("In a Pearson square what is added and the mix meet in between: the parts are the differences, crosswise."),
+            phrase("Pearson square: subtract diagonally; each difference is the number of parts of the opposite ingredient."),
             canBeCorrected, fillCorrection, LessonPicture::SugarScale},
     };
     return topics;

@@ -38,9 +38,9 @@ void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addi
     working.found(partsAdded, isStronger ? apart(wanted, now) : apart(now, wanted), Source::Definition);
     working.found(amount, mass * (partsAdded / Formula(partsOfMix)), Source::Definition);
     working.found(whole, mass + Formula(amount), Source::Definition);
-    const Formula sugarsInMix = mass * (now / 100.0);
-    working.found(
-        reached, 100.0 * ((isStronger ? sugarsInMix + Formula(amount) : sugarsInMix) / Formula(whole)), Source::Definition);
+    const Formula sugarsInMix = mass * (now / oneHundredPercent());
+    working.found(reached, oneHundredPercent() * ((isStronger ? sugarsInMix + Formula(amount) : sugarsInMix) / Formula(whole)),
+        Source::Definition);
     page.steps.insert(page.steps.end(), working.steps().begin(), working.steps().end());
     page.conclusions.push_back(phrase("To reach {0} % sugars: add {1} g of {2}. Now it has {3} %.", Figure{wanted.value, 1},
         Figure{added.value, 0}, addition.name, Figure{now.value, 1}));

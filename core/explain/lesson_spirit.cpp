@@ -1,6 +1,7 @@
 #include "derivation/formula_text.h"
 #include "explain/lesson_pages.h"
 #include "explain/lesson_steps.h"
+#include "freezing/curve_working.h"
 #include "mix/symbols.h"
 
 #include <algorithm>
@@ -38,7 +39,7 @@ std::vector<WorkingStep> stepsWithout(const Workings& workings)
         step = retold(step, [](Symbol& symbol) {
             if (textOf(symbol) == "A") {
                 symbol.subscript = "without";
-                symbol.meaning = phrase("how much the dissolved holds back the water without the alcohol");
+                symbol.meaning = phrase("effect of the solutes on water activity without the alcohol (part of ln a_w)");
             } else if (textOf(symbol) == "T_f") {
                 symbol.subscript = "without";
                 symbol.meaning = phrase("freezing point without the alcohol");
@@ -85,7 +86,7 @@ bool addCurvesToIce(LessonPage& page, const Workings& workings, const Workings& 
             if (textOf(symbol) == "m_ice") {
                 symbol.subscript = ice.without.subscript;
                 symbol.meaning = ice.without.meaning;
-            } else if (textOf(symbol) == "c") {
+            } else if (textOf(symbol) == concentrationName) {
                 symbol.subscript = "without";
                 symbol.meaning = phrase("how many times stronger the liquid has become without the alcohol");
             }
@@ -103,8 +104,8 @@ void addIceFromShares(LessonPage& page, const Analysis& analysis, const Texture&
     const Symbol shareWithout{
         "x", "without", percent(other.iceAtServing), "%", phrase("ice in the mix without the alcohol at {0} °C", serving)};
     Working working;
-    working.found(ice.with, mass * (share / 100.0), Source::FreezingCurve);
-    working.found(ice.without, (mass - Formula(ethanol)) * (shareWithout / 100.0), Source::FreezingCurve);
+    working.found(ice.with, mass * (share / oneHundredPercent()), Source::FreezingCurve);
+    working.found(ice.without, (mass - Formula(ethanol)) * (shareWithout / oneHundredPercent()), Source::FreezingCurve);
     append(page.steps, working.steps());
 }
 

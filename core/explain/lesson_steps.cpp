@@ -1,6 +1,7 @@
 #include "explain/lesson_steps.h"
 
 #include "derivation/formula_text.h"
+#include "freezing/curve_working.h"
 
 #include <algorithm>
 #include <cmath>
@@ -106,7 +107,7 @@ std::vector<WorkingStep> stepsToIce(const Workings& workings)
                 const std::string name = textOf(symbol);
                 if (name == "m_ice")
                     symbol.subscript += "," + number;
-                else if (name == "x_ice" || name == "c" || name == "t")
+                else if (name == "x_ice" || name == concentrationName || name == "t")
                     symbol.subscript = number;
             }));
     }

@@ -35,6 +35,15 @@ Sentence temperatureWith(MassFraction ice)
 
 Symbol iceSymbol(MassFraction ice) { return {"x", "ice", percent(ice), "%", phrase("ice, of the mass of the mix")}; }
 
+/// What the vapour pressures of ice and water say.
+Formula iceActivity(const Symbol& temperature)
+{
+    return function("a_ice", {temperature},
+        phrase("water activity that a liquid of that temperature has beside ice: vapour pressure of ice over that of water, Murphy "
+               "and "
+               "Koop's, so shifted that water freezes at 0 °C"));
+}
+
 Sentence betweenReciprocals()
 {
     return phrase(
@@ -47,7 +56,8 @@ void recordTemperature(Workings& workings, const FreezingCurve& curve, std::size
     const double t_c = curve.steps[step].temperature.value;
     const Symbol result{"t", "", t_c, "°C", phrase("temperature of the curve"), keyOfStep(step, "temperature_c")};
     if (step > 0)
-        working.found(result, t_c, Source::FreezingCurve).origin = phrase("the curve has a point at every half degree");
+        working.found(result, Number{t_c, "°C"}, Source::FreezingCurve).origin =
+            phrase("the curve has a point at every half degree");
     else
         working
             .found(result,
@@ -62,20 +72,23 @@ void recordConcentration(
 {
     const double t_c = curve.steps[step].temperature.value;
     const Symbol reached{"t", "", std::max(t_c, curve.glassLimit.value), "°C", phrase("temperature")};
-    const Symbol result{"c", "", formed.concentration, "", phrase("how many times stronger the liquid has become")};
+    const Symbol result{concentrationName, "", formed.concentration, "", phrase("how many times stronger the liquid has become")};
     Sentence method = phrase("Pure water: all of it freezes at its freezing point.");
     if (!knots.temperature_c.empty()) {
         const auto colder = std::ranges::lower_bound(knots.temperature_c, reached.value);
         const auto i = std::min(std::size_t(colder - knots.temperature_c.begin()), knots.temperature_c.size() - 1);
         const std::size_t below = i > 0 ? i - 1 : i;
         method = phrase(
-            "Water is taken away as ice in {0} steps, and the liquid's freezing point reckoned at each; between c = {1} at {2} °C "
-            "and c = {3} at {4} °C a monotone cubic is followed.",
+            "Water is taken away as ice in {0} steps, and the liquid's freezing point reckoned at each; between y = {1} at {2} °C "
+            "and y = {3} at {4} °C a monotone cubic is followed.",
             Figure{double(knots.temperature_c.size() - 1), 0}, Figure{knots.concentration[i], 4}, Figure{knots.temperature_c[i], 3},
             Figure{knots.concentration[below], 4}, Figure{knots.temperature_c[below], 3});
     }
-    WorkingStep& solved = working.solved(result, ln(function("a_ice", {reached})),
-        ln(function("a_w", {freeWaterSymbol(formed.freeWater) / result, reached})), Source::FreezingCurve, std::move(method));
+    WorkingStep& solved = working.solved(result, ln(iceActivity(reached)),
+        ln(function("a_w", {freeWaterSymbol(formed.freeWater) / result, reached},
+            phrase("water activity of the liquid with so much water left in it, at that temperature, by the steps to the freezing "
+                   "point"))),
+        Source::FreezingCurve, std::move(method));
     if (t_c < curve.glassLimit.value)
         solved.range = phrase("Colder than the glass limit: the ice of {0} °C stays as it is.", Figure{curve.glassLimit.value, 1});
     else if (curve.steps[step].isExtrapolated)
@@ -95,16 +108,13 @@ void recordFreezingPoint(Working& working, const LnActivity& activity, const Fre
     const Symbol result{"T", "f", found.temperature.value, "°C", phrase("temperature at which the first ice forms"),
         working.keyOf("freezing_point_c")};
     if (found.temperature <= coldestEquilibrium) {
-        working.found(result, coldestEquilibrium.value, Source::IceEquilibrium).range =
+        working.found(result, Number{coldestEquilibrium.value, "°C"}, Source::IceEquilibrium).range =
             phrase("It would be colder than what the vapour pressures are used for: this is their end.");
         return;
     }
-    WorkingStep& step =
-        working.solved(result, ln(function("a_ice", {result})), lnActivityAt(activity, result), Source::IceEquilibrium,
-            phrase("Solved for T_f between {0} and 0 °C by Newton's method; a_ice = p_ice / p_water of Murphy and Koop, whose "
-                   "logarithm is shifted by 0.0001 so "
-                   "that water freezes at 0 °C and not at its triple point.",
-                Figure{coldestEquilibrium.value, 0}));
+    WorkingStep& step = working.solved(result, ln(iceActivity(result)), lnActivityAt(activity, result), Source::IceEquilibrium,
+        phrase("Solved for T_f between {0} and 0 °C by Newton's method: the temperature at which both sides are the same.",
+            Figure{coldestEquilibrium.value, 0}));
     step.range = found.isExtrapolated ? phrase("A solute is stronger here than any solution that was measured: extrapolated.")
                                       : phrase("Within the strengths that were measured.");
     step.uncertainty = phrase("0.05 K for sugars and salt, 0.01 K for alcohol at the rows of its table, as the tables print them; "
@@ -129,9 +139,10 @@ void recordCurveStep(
         result.figure = keyOfStep(step, figure);
         recordConcentration(working, curve, step, formed, knots);
         const Symbol ice{"m", "ice", formed.ice.value, "g", phrase("mass of the ice")};
-        const Symbol strength{"c", "", formed.concentration, "", phrase("how many times stronger the liquid has become")};
+        const Symbol strength{
+            concentrationName, "", formed.concentration, "", phrase("how many times stronger the liquid has become")};
         working.found(ice, freeWaterSymbol(formed.freeWater) * (1.0 - 1.0 / Formula(strength)), Source::Definition);
-        working.found(std::move(result), 100.0 * (ice / wholeOf(working)), Source::Definition);
+        working.found(std::move(result), oneHundredPercent() * (ice / wholeOf(working)), Source::Definition);
     };
     record(
         "ice_percent_of_mass", iceSymbol(curve.steps[step].ice), [&](const Working& working) { return massOfMix(mix, working); });
@@ -143,7 +154,7 @@ void recordCurveStep(
 
 void recordNoIce(Working& working, const FreezingCurve& curve, Celsius temperature)
 {
-    WorkingStep& step = working.found(iceSymbol({0.0}), 0.0, Source::FreezingCurve);
+    WorkingStep& step = working.found(iceSymbol({0.0}), Number{0.0, "%"}, Source::FreezingCurve);
     if (curve.freezingPoint)
         step.range = phrase("No ice at {0} °C: the mix begins to freeze at {1} °C.", Figure{temperature.value, 1},
             Figure{curve.freezingPoint->temperature.value, 1});

@@ -6,6 +6,9 @@
 
 namespace firn {
 
+/// How many times stronger the liquid has become: the name of its symbol in the steps to the ice.
+inline constexpr const char* concentrationName = "y";
+
 /// How the last step of a curve came about: free water at the start, how many times stronger the liquid has become, and the ice.
 struct IceFormed {
     Grams freeWater;

@@ -49,7 +49,7 @@ void record(Working& working, const Mix& mix, Celsius limit)
     }
     const Symbol result{"T", "glass", limit.value, "°C", phrase("below it the liquid is a glass and no more ice forms"),
         working.keyOf("glass_limit_c")};
-    const Formula mean = masses.empty() ? Formula(pureWater_c)
+    const Formula mean = masses.empty() ? Formula(Number{pureWater_c, "°C"})
                                         : series("i", generalMass() * Symbol{"T", "i", 0.0, "°C", phrase("glass limit of each")},
                                               std::move(products))
                                               / series("i", generalMass(), std::move(masses));

@@ -87,7 +87,7 @@ Symbol volumeSymbol(const Amount& amount)
 
 Symbol measureSymbol(const Measure& measure)
 {
-    return {"m", "1", measure.grams.value, "g/" + std::string(factsOf(measure.unit).symbol), phrase("weight of one such measure")};
+    return {"u", "1", measure.grams.value, "g/" + std::string(factsOf(measure.unit).symbol), phrase("weight of one such measure")};
 }
 
 void recordVolume(Working& working, const Amount& amount)

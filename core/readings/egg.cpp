@@ -28,15 +28,15 @@ double surfaceOf(double share)
 
 Symbol densitySymbol(const Egg& egg) { return {"ρ", "egg", egg.density.value, "g/mL", phrase("density of the egg, by its age")}; }
 
-Symbol halfBreadthSymbol(const Egg& egg) { return {"b", "", halfBreadth_mm(egg), "mm", phrase("half the breadth of the egg")}; }
+Symbol halfBreadthSymbol(const Egg& egg) { return {"h", "", halfBreadth_mm(egg), "mm", phrase("half the breadth of the egg")}; }
 
 /// The egg as a spheroid: its volume, then half its breadth.
 void recordOutline(Working& working, const Egg& egg)
 {
     const Symbol volume{"V", "egg", volume_mm3(egg), "mm³", phrase("volume of the egg")};
     const Symbol mass{"m", "egg", egg.mass.value, "g", phrase("mass of the egg in its shell")};
-    const Symbol ratio{"k", "", egg.lengthToBreadth, "", phrase("length to breadth")};
-    working.found(volume, 1000.0 * mass / densitySymbol(egg), Source::Egg);
+    const Symbol ratio{"λ", "", egg.lengthToBreadth, "", phrase("length to breadth")};
+    working.found(volume, Formula(Number{1000.0, "mm³/mL"}) * mass / densitySymbol(egg), Source::Egg);
     working.found(halfBreadthSymbol(egg),
         power(3.0 * volume / (4.0 * Formula(Symbol{"π", "", std::numbers::pi, "", phrase("pi")}) * ratio), 1.0 / Formula(3.0)),
         Source::Egg);
@@ -55,7 +55,7 @@ void record(Working& working, const Egg& egg, GramsPerMillilitre liquid, const E
     const Symbol rho{"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix"), working.keyOf("readings.density_g_ml"), 4};
     const double exposedShare = found.floats ? found.exposedVolumeShare : 0.0;
     const Symbol exposed{"e", "", exposedShare, "", phrase("share of the egg's volume above the surface")};
-    const Symbol width{"w", "egg", found.exposedWidth.value, "mm", phrase("width of the shell that shows"),
+    const Symbol width{"d", "egg", found.exposedWidth.value, "mm", phrase("width of the shell that shows"),
         working.keyOf("readings.egg.exposed_width_mm")};
     working.found(exposed, function("max", {0.0, 1.0 - densitySymbol(egg) / rho}), Source::Egg);
     if (!found.floats) {
@@ -76,7 +76,7 @@ void recordLiquid(
     Working& working, const Egg& egg, Millimetres patchWidth, double z, double exposedShare, GramsPerMillilitre liquid)
 {
     recordOutline(working, egg);
-    const Symbol width{"w", "egg", patchWidth.value, "mm", phrase("width of the shell that shows")};
+    const Symbol width{"d", "egg", patchWidth.value, "mm", phrase("width of the shell that shows")};
     const Symbol height = heightSymbol(z);
     const Symbol exposed{"e", "", exposedShare, "", phrase("share of the egg's volume above the surface")};
     working.found(height, root(1.0 - power(width / (2.0 * halfBreadthSymbol(egg)), 2.0)), Source::Egg);

@@ -115,13 +115,15 @@ void recordScale(Working& working, const Hydrometer& instrument, GramsPerMillili
         return;
     }
     case HydrometerScale::Baume:
-        working.found(shown, baumeModulus * (1.0 - water / seen), Source::Baume);
+        working.found(shown, Formula(Number{baumeModulus, "°Bé"}) * (1.0 - water / seen), Source::Baume);
         return;
     case HydrometerScale::Brix:
         break;
     }
     const double low = std::max(instrument.from, 0.0), high = std::min(instrument.to, highestSucrose_percent);
-    WorkingStep& step = working.solved(shown, function("ρ_sucrose", {shown, madeFor}), seen, Source::SugarDensity,
+    WorkingStep& step = working.solved(shown,
+        function("ρ_sucrose", {shown, madeFor}, phrase("density of sucrose in water, of that strength and temperature")), seen,
+        Source::SugarDensity,
         phrase("Solved for B between {0} and {1} °Bx: the sucrose solution of this density.", Figure{low, 0}, Figure{high, 0}));
     step.range = phrase("Alcohol lightens the mix, so that it shows less sugar than there is.");
 }
@@ -145,14 +147,16 @@ void recordDensityAt(Working& working, const Hydrometer& instrument, double valu
         break;
     }
     case HydrometerScale::Baume:
-        working.found(seen, water * (baumeModulus / (baumeModulus - Formula(read))), Source::Baume);
+        working.found(seen, water * (Number{baumeModulus, "°Bé"} / (Formula(Number{baumeModulus, "°Bé"}) - read)), Source::Baume);
         break;
     case HydrometerScale::Brix:
-        working.found(seen, function("ρ_sucrose", {read, madeFor}), Source::SugarDensity);
+        working.found(seen,
+            function("ρ_sucrose", {read, madeFor}, phrase("density of sucrose in water, of that strength and temperature")),
+            Source::SugarDensity);
         break;
     }
     const Symbol glass{"k", "glass", glassPerKelvin, "1/K", phrase("expansion of the float's glass, for each kelvin")};
-    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the mix when it was read")};
+    const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature of the mix when it was read")};
     working
         .found({"ρ", "mix", liquid.value, "g/mL", phrase("density of the mix without air"), {}, 4},
             seen / (1.0 + glass * (at - Formula(madeFor))), Source::SpecificGravity)

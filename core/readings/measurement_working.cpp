@@ -23,7 +23,10 @@ Symbol numbered(Symbol symbol, const char* number)
 Formula propertyOfMix(const Target& target, const Symbol& sugars, const Symbol& alcohol)
 {
     const bool isIndex = target.property == Target::Property::RefractiveIndex;
-    return function(isIndex ? "n_mix" : "ρ_mix", {sugars, alcohol, Number{target.temperature.value, "°C", true}});
+    return isIndex ? function("nD_mix", {sugars, alcohol, Number{target.temperature.value, "°C", true}},
+               phrase("refractive index of a mix with so much sugar and alcohol, at that temperature"))
+                   : function("ρ_found", {sugars, alcohol, Number{target.temperature.value, "°C", true}},
+                       phrase("density of a mix with so much sugar and alcohol, at that temperature"));
 }
 
 void solveFor(

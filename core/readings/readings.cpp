@@ -92,7 +92,7 @@ void recordHydrometer(Workings& workings, const Readings& found)
     recordWaterDensity(ofBaume, water, temperatureSymbol({20.0}));
     ofBaume
         .found({"Bé", "", found.baume, "°Bé", phrase("degrees Baumé for liquids heavier than water")},
-            baumeModulus * (1.0 - water / density), Source::Baume)
+            Formula(Number{baumeModulus, "°Bé"}) * (1.0 - water / density), Source::Baume)
         .range = phrase("By true densities, not by those in air; a hydrometer made for 20 °C.");
     workings.of("readings.temperature_c")
         .found({"t", "read", found.temperature.value, "°C", phrase("temperature at which instruments are read")},

@@ -17,7 +17,7 @@ constexpr double brixPerKelvin = 0.07;
 /// Fitted, together with warming() in refraction.cpp, to the OIV's Table I; a glass of index 1.7 whose index grows by 6e-6 a kelvin.
 constexpr double prismPerKelvin = 3.4e-6;
 
-Symbol seenSymbol(double index) { return {"n", "seen", index, "", phrase("index that the scale seems to see"), {}, 5}; }
+Symbol seenSymbol(double index) { return {"nD", "seen", index, "", phrase("index that the scale seems to see"), {}, 5}; }
 
 Symbol prismSymbol() { return {"k", "prism", prismPerKelvin, "1/K", phrase("change of the prism's own index, for each kelvin")}; }
 
@@ -36,10 +36,11 @@ void recordScale(Working& working, double index, Celsius temperature, std::optio
     byPrism.uncertainty = phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");
     const Symbol brix{"B", "", *shown, "°Bx", phrase("what the refractometer shows")};
     if (*shown <= 0.0) {
-        working.found(brix, 0.0, Source::SugarScale).range = phrase("The index is not above that of water: the scale shows 0.");
+        working.found(brix, Number{0.0, "°Bx"}, Source::SugarScale).range =
+            phrase("The index is not above that of water: the scale shows 0.");
         return;
     }
-    WorkingStep& step = working.solved(brix, function("n_sucrose", {brix, Number{20.0, "°C"}}), seen, Source::SugarScale,
+    WorkingStep& step = working.solved(brix, indexOfSucrose({brix, Number{20.0, "°C"}}), seen, Source::SugarScale,
         phrase("Solved for B between 0 and {0} °Bx: the sucrose solution at 20 °C with this index.", Figure{highestBrix, 0}));
     step.range = phrase("A scale made for 20 °C, without temperature compensation.");
     step.uncertainty =
@@ -57,10 +58,11 @@ void recordCompensated(Working& working, double index, Celsius temperature, std:
     const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature of the drop")};
     const Symbol brix{"B", "", *shown, "°Bx", phrase("what the refractometer shows")};
     if (*shown <= 0.0) {
-        working.found(brix, 0.0, Source::SugarScale).range = phrase("The index is not above that of water: the scale shows 0.");
+        working.found(brix, Number{0.0, "°Bx"}, Source::SugarScale).range =
+            phrase("The index is not above that of water: the scale shows 0.");
         return;
     }
-    WorkingStep& step = working.solved(brix, function("n_sucrose", {brix, at}), indexSymbol(index), Source::SugarScale,
+    WorkingStep& step = working.solved(brix, indexOfSucrose({brix, at}), indexSymbol(index), Source::SugarScale,
         phrase("Solved for B between 0 and {0} °Bx: the sucrose solution at the drop's temperature with this index.",
             Figure{highestBrix, 0}));
     step.range = phrase("An instrument with temperature compensation, from {0} to {1} °C.", Figure{compensatedFrom.value, 0},
@@ -71,14 +73,14 @@ void recordCompensated(Working& working, double index, Celsius temperature, std:
 void recordIndexAt(Working& working, const Refractometer& instrument, double brix, Celsius temperature, double index)
 {
     const Symbol shown{"B", "", brix, "°Bx", phrase("what the refractometer shows")};
-    const Symbol at{"t", "", temperature.value, "°C", phrase("temperature of the drop")};
+    const Symbol at{"t", "read", temperature.value, "°C", phrase("temperature of the drop")};
     if (instrument.compensates) {
-        working.found(indexSymbol(index), function("n_sucrose", {shown, at}), Source::SugarScale).range =
+        working.found(indexSymbol(index), indexOfSucrose({shown, at}), Source::SugarScale).range =
             phrase("An instrument with temperature compensation.");
         return;
     }
     const Symbol seen = seenSymbol(refractiveIndexOfBrix(brix));
-    working.found(seen, function("n_sucrose", {shown, Number{20.0, "°C"}}), Source::SugarScale).range =
+    working.found(seen, indexOfSucrose({shown, Number{20.0, "°C"}}), Source::SugarScale).range =
         phrase("A scale made for 20 °C, without temperature compensation.");
     working.found(indexSymbol(index), seen / (1.0 - prismSymbol() * (at - Number{20.0, "°C"})), Source::Prism).uncertainty =
         phrase("Another prism, as in digital instruments, may differ by as much as this step is worth.");

@@ -37,8 +37,10 @@ void record(Workings& workings, const BoilingReading& reading, const MixEstimate
     working.add(steps);
     const Symbol sugars = symbolOf(Unknown::Sugars, found);
     const Symbol shown{"t", "read", reading.boilsAt.value, "°C", phrase("what the thermometer showed in the boiling mix"), {}, 1};
-    WorkingStep& step = working.solved(sugars, function("t_boils", {sugars, Number{reading.pressure.value, "hPa", true}}), shown,
-        Source::BoilingPoint,
+    WorkingStep& step = working.solved(sugars,
+        function("t_boils", {sugars, Number{reading.pressure.value, "hPa", true}},
+            phrase("boiling point of a mix with so much sugar, under that pressure")),
+        shown, Source::BoilingPoint,
         phrase("Solved for the share of sugars between {0} and {1} %. The steps above are those of 1 g of the mix so found, which "
                "boils at what was read.",
             Figure{percent(least), 0}, Figure{percent(most), 0}));

@@ -38,10 +38,12 @@ KelvinDifference halfGapOf(const Strength& strength, Working* working)
     const double way = std::min(1.0, (w - before.solids_percent) / (after->solids_percent - before.solids_percent));
     const KelvinDifference half{std::lerp(before.half_k, after->half_k, way)};
     if (working) [[unlikely]] {
-        const Formula ofWay = function("min", {1.0, (100.0 * solidsStrengthSymbol(strength) - before.solids_percent)
-                                                        / (after->solids_percent - before.solids_percent)});
-        WorkingStep& step = working->found(
-            halfGapSymbol(half), before.half_k + (Formula(after->half_k) - before.half_k) * ofWay, Source::BoilingPoint);
+        const Formula ofWay =
+            function("min", {1.0, (oneHundredPercent() * solidsStrengthSymbol(strength) - Number{before.solids_percent, "%"})
+                                      / Number{after->solids_percent - before.solids_percent, "%"}});
+        WorkingStep& step = working->found(halfGapSymbol(half),
+            Formula(Number{before.half_k, "K"}) + (Formula(Number{after->half_k, "K"}) - Number{before.half_k, "K"}) * ofWay,
+            Source::BoilingPoint);
         step.method = phrase("Interpolated between {0} and {1} % of dissolved solids in the water.",
             Figure{before.solids_percent, 0}, Figure{after->solids_percent, 0});
         step.range = phrase("To 80 %; below 20 % it goes down to nothing with the strength.");
@@ -75,7 +77,7 @@ constexpr std::array pressureTerms{PressureTerm{-7.85951783, 1.0}, PressureTerm{
 void recordPressure(Working& working, const Symbol& temperature, const Symbol& saturation)
 {
     const Symbol critical{"T", "c", critical_k, "K", phrase("critical temperature of water"), {}, 3};
-    const Formula kelvins = Formula(temperature) + 273.15;
+    const Formula kelvins = Formula(temperature) + zeroCelsius();
     const Symbol theta{
         "θ", "", 1.0 - kelvin({temperature.value}) / critical_k, "", phrase("how far below the critical temperature"), {}, 5};
     working.found(theta, 1.0 - kelvins / critical, Source::VapourPressure);
@@ -95,7 +97,8 @@ void recordBoiling(
     const Symbol steam{"p", "steam", saturationPressure(byActivity).value, "hPa", phrase("vapour pressure of pure water there")};
     const Symbol air{"p", "air", pressure.value, "hPa", phrase("pressure of the air")};
     recordPressure(working, byActivitySymbol, steam);
-    working.solved(byActivitySymbol, ln(steam) + lnActivityAt(activity, byActivitySymbol), ln(air), Source::VapourPressure,
+    working.solved(byActivitySymbol, ln(steam / Formula(air)) + lnActivityAt(activity, byActivitySymbol), 0.0,
+        Source::VapourPressure,
         phrase("Solved for the temperature between 1 and 250 °C: the mix boils when its vapour pressure is that of the air."));
     WorkingStep& step = working.found({"t", "boils", boils.value, "°C", phrase("boiling point of the mix"), {}, 2},
         byActivitySymbol + Formula(halfGapSymbol(half)), Source::BoilingPoint);

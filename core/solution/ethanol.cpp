@@ -66,27 +66,29 @@ void recordEthanolDensity(Working& working, const Symbol& density, const Symbol&
 {
     const double p = ethanol.value;
     const Symbol at20{"A", "20", polynomial(a, p), "kg/m³", phrase("density at 20 °C"), {}, 3};
-    working.found(at20, powerSeries(a, ethanol, "A"), Source::EthanolDensity);
+    working.found(at20, powerSeries(a, ethanol, "a"), Source::EthanolDensity).isInNumbers = true;
     Formula rho_kg_m3 = at20;
     if (temperature.value != 20.0) {
         const Symbol away{"Δ", "", temperature.value - 20.0, "K", phrase("how far from 20 °C")};
-        working.found(away, temperature - Formula(20.0), Source::EthanolDensity);
-        const Symbol ofWater{"B", "", polynomial(b, away.value), "", phrase("what each kelvin does to the water"), {}, 5};
-        working.found(ofWater, powerSeries(b, away, "B"), Source::EthanolDensity);
+        working.found(away, temperature - Formula(Number{20.0, "°C"}), Source::EthanolDensity);
+        const Symbol ofWater{"C", "w", polynomial(b, away.value), "", phrase("what each kelvin does to the water"), {}, 5};
+        working.found(ofWater, powerSeries(b, away, "b"), Source::EthanolDensity).isInNumbers = true;
         Formula mixed = 0.0;
         int number = 0;
         for (const std::span<const double> coefficients : std::initializer_list<std::span<const double>>{c1, c2, c3, c4, c5}) {
             const Symbol part{"C", std::to_string(number + 1), polynomial(coefficients, p), "",
                 phrase("what that power of Δ does to the alcohol at this strength")};
-            working.found(part, powerSeries(coefficients, ethanol, part.name + "_" + part.subscript), Source::EthanolDensity);
+            working.found(part, powerSeries(coefficients, ethanol, "c" + part.subscript), Source::EthanolDensity).isInNumbers =
+                true;
             mixed = number == 0 ? Formula(part)
                                 : std::move(mixed) + (number == 1 ? away * Formula(part) : power(away, double(number)) * part);
             ++number;
         }
         rho_kg_m3 = std::move(rho_kg_m3) + away * (ofWater + ethanol * std::move(mixed));
     }
-    working.found(density, std::move(rho_kg_m3) / 1000.0, Source::EthanolDensity).range =
-        phrase("From −20 to 40 °C, any strength.");
+    WorkingStep& step = working.found(density, std::move(rho_kg_m3) / 1000.0, Source::EthanolDensity);
+    step.range = phrase("From −20 to 40 °C, any strength.");
+    step.isInNumbers = true;
 }
 
 }  // namespace firn

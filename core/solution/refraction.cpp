@@ -75,7 +75,13 @@ void recordRefraction(
 
 }  // namespace
 
-Symbol indexSymbol(double index) { return {"n", "", index, "", phrase("refractive index of the liquid"), {}, 5}; }
+Formula indexOfSucrose(std::vector<Formula> strengthAndTemperature)
+{
+    return function("nD_sucrose", std::move(strengthAndTemperature),
+        phrase("refractive index of sucrose in water, of that strength and temperature"));
+}
+
+Symbol indexSymbol(double index) { return {"nD", "", index, "", phrase("refractive index of the liquid"), {}, 5}; }
 
 double refractiveIndexOfWater(Celsius temperature)
 {

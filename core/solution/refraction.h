@@ -15,6 +15,9 @@ namespace firn {
 /// without liquid.
 std::optional<double> refractiveIndexOf(const Mix& mix, Celsius temperature, Working* working = nullptr);
 
+/// The index of sucrose in water as steps name it: a function of strength and temperature.
+Formula indexOfSucrose(std::vector<Formula> strengthAndTemperature);
+
 /// The index as steps name it.
 Symbol indexSymbol(double index);
 

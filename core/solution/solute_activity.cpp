@@ -79,7 +79,7 @@ void recordTangent(Working& working, Constituent c, double m, const Edge& edge, 
 {
     const std::string& name = partOf(c).subscript;
     const Symbol last{"L", name + ",edge", edge.value, "", phrase("the same at the strongest solution that was measured")};
-    const Symbol steepness{"s", name, edge.slope, "kg/mol", phrase("slope there")};
+    const Symbol steepness{"D", name, edge.slope, "kg/mol", phrase("slope there")};
     const Symbol strongest{"b", name + ",edge", edge.strongest, "mol/kg", phrase("strongest solution that was measured")};
     working.found(lnActivitySymbol(c, result), last + Formula(steepness) * (molalitySymbol(c, m) - Formula(strongest)), source)
         .range = phrase("Stronger than anything that was measured: the tangent goes on.");
@@ -92,10 +92,16 @@ void recordElectrolyte(Working& working, const ElectrolyteActivity& salt, double
         return;
     }
     const Formula b = molalitySymbol(salt.constituent, m);
-    Formula sum = salt.c1 * b;
-    for (const auto& [factor, exponent] : {std::pair{salt.c2, 1.5}, std::pair{salt.c3, 2.0}, std::pair{salt.c4, 3.0}}) {
-        if (factor != 0.0)
-            sum = factor > 0.0 ? sum + factor * power(b, exponent) : sum - -factor * power(b, exponent);
+    const auto coefficient = [](double size, const char* unit) { return Formula(Number{size, unit}); };
+    Formula sum = -(coefficient(-salt.c1, "kg/mol") * b);
+    struct Term {
+        double factor, exponent;
+        const char* unit;
+    };
+    for (const Term& term : {Term{salt.c2, 1.5, "√(kg³/mol³)"}, Term{salt.c3, 2.0, "kg²/mol²"}, Term{salt.c4, 3.0, "kg³/mol³"}}) {
+        Formula next = coefficient(std::abs(term.factor), term.unit) * power(b, term.exponent);
+        if (term.factor != 0.0)
+            sum = term.factor > 0.0 ? std::move(sum) + std::move(next) : std::move(sum) - std::move(next);
     }
     working.found(lnActivitySymbol(salt.constituent, result), std::move(sum), Source::SaltActivity).uncertainty =
         phrase("0.02 K in the freezing point of its solutions.");
@@ -103,12 +109,20 @@ void recordElectrolyte(Working& working, const ElectrolyteActivity& salt, double
 
 void recordEthanol(Working& working, double m, double x, double result)
 {
-    const Symbol fraction{"x", "ethanol", x, "", phrase("mole fraction of the alcohol"), {}, 5};
+    const Symbol fraction{"X", "ethanol", x, "", phrase("mole fraction of the alcohol"), {}, 5};
     const Formula b = molalitySymbol(Constituent::Ethanol, m);
-    working.found(fraction, b / (b + 1000.0 / Formula(Number{water_g_mol, "g/mol"})), Source::Definition);
-    WorkingStep& step =
-        working.found(lnActivitySymbol(Constituent::Ethanol, result), function("CRC", {fraction}), Source::EthanolActivity);
-    step.method = phrase("Looked up between the rows of the handbook's table of freezing points, along a monotone cubic.");
+    working.found(fraction, b / (b + Number{1000.0, "g/kg"} / Formula(Number{water_g_mol, "g/mol"})), Source::Definition);
+    WorkingStep& step = working.found(lnActivitySymbol(Constituent::Ethanol, result),
+        function("CRC", {fraction},
+            phrase("logarithm of the water activity of alcohol and water of that mole fraction where the CRC Handbook has them "
+                   "freeze")),
+        Source::EthanolActivity);
+    const auto [weaker, stronger] = ethanolRowsAround(x);
+    step.method =
+        phrase("Between two rows of the handbook's table, {0} % alcohol by mass, which freezes at {1} °C, and {2} %, at {3} °C, "
+               "along a monotone cubic.",
+            Figure{weaker.ethanol_percent, 0}, Figure{-weaker.depression_k, 2}, Figure{stronger.ethanol_percent, 0},
+            Figure{-stronger.depression_k, 2});
     step.uncertainty = phrase("0.01 K in the freezing point at the rows of the table.");
 }
 
@@ -153,8 +167,8 @@ Symbol molalitySymbol(Constituent c, double m)
 
 Symbol lnActivitySymbol(Constituent c, double value)
 {
-    return {"L", partOf(c).subscript, value, "",
-        phrase("how much {0} holds back the water (its part of the logarithm of the water activity)", lowered(partOf(c).label))};
+    return {
+        "L", partOf(c).subscript, value, "", phrase("effect of {0} on water activity (part of ln a_w)", lowered(partOf(c).label))};
 }
 
 }  // namespace firn

@@ -68,10 +68,10 @@ Symbol waterDensitySymbol(Celsius temperature)
 void recordWaterDensity(Working& working, const Symbol& density, const Symbol& temperature)
 {
     const std::vector<double> above(waterAbove.begin(), waterAbove.end());
-    working
-        .found(density, polynomial(above, temperature) / (1000.0 * (1.0 + inPowersOfTen(waterBelow) * temperature)),
-            Source::SugarDensity)
-        .range = phrase("From 0 to 100 °C.");
+    WorkingStep& step = working.found(
+        density, polynomial(above, temperature) / (1000.0 * (1.0 + inPowersOfTen(waterBelow) * temperature)), Source::SugarDensity);
+    step.range = phrase("From 0 to 100 °C.");
+    step.isInNumbers = true;
 }
 
 void recordSucroseDensity(
@@ -81,9 +81,9 @@ void recordSucroseDensity(
     if (temperature.value != 20.0) {
         const Symbol tau{
             "τ", "", (temperature.value - 20.0) / 100.0, "", phrase("how far from 20 °C, in hundreds of kelvins"), {}, 4};
-        working.found(tau, (temperature - Formula(20.0)) / 100.0, Source::SugarDensity);
+        working.found(tau, (temperature - Formula(Number{20.0, "°C"})) / Number{100.0, "K"}, Source::SugarDensity);
         const auto part = [&](const char* number, std::span<const double> coefficients) {
-            Symbol symbol{"c", number, withoutConstant(coefficients, sucrose.value), "",
+            Symbol symbol{"E", number, withoutConstant(coefficients, sucrose.value), "",
                 phrase("what that power of τ adds at this strength"), {}, 4};
             working.found(symbol, withoutConstant(coefficients, sucrose), Source::SugarDensity);
             return symbol;
@@ -91,8 +91,9 @@ void recordSucroseDensity(
         const Formula c1 = part("1", first), c2 = part("2", second), c3 = part("3", third), c4 = part("4", fourth);
         excess = std::move(excess) + tau * c1 + power(tau, 2.0) * c2 + power(tau, 3.0) * c3 + power(tau, 4.0) * c4;
     }
-    working.found(density, water + std::move(excess) / 1000.0, Source::SugarDensity).range =
-        phrase("From 0 to 100 °C, to 75 % sucrose.");
+    WorkingStep& step = working.found(density, water + std::move(excess) / 1000.0, Source::SugarDensity);
+    step.range = phrase("From 0 to 100 °C, to 75 % sucrose.");
+    step.isInNumbers = true;
 }
 
 }  // namespace firn

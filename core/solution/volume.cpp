@@ -228,7 +228,7 @@ Symbol solidsStrengthSymbol(const Strength& strength)
 
 Symbol ethanolStrengthSymbol(const Strength& strength)
 {
-    return {"p", "", strength.ethanol.value, "", phrase("strength of the alcohol in the water"), {}, 5};
+    return {"W", "ethanol", strength.ethanol.value, "", phrase("strength of the alcohol in the water"), {}, 5};
 }
 
 }  // namespace firn

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace firn {
 
@@ -69,13 +70,18 @@ LnActivity Liquid::activityOfSugars(double liquidWater_g, Working* working) cons
         return trustedActivityOfSugars(liquidWater_g, working);
     // Along the tangent in molality, which goes as one over the water.
     constexpr double h = 1e-4;
-    const LnActivity edge = trustedActivityOfSugars(m_weakestTrustedWater_g, working);
+    std::optional<Working> withEdge;
+    if (working) [[unlikely]]
+        withEdge = *working;
+    const LnActivity edge = trustedActivityOfSugars(m_weakestTrustedWater_g, withEdge ? &*withEdge : nullptr);
     const LnActivity weaker = trustedActivityOfSugars(m_weakestTrustedWater_g * (1.0 + h));
     const double beyond = (m_weakestTrustedWater_g / liquidWater_g - 1.0) / (1.0 - 1.0 / (1.0 + h));
     const LnActivity activity{
         edge.constant + (edge.constant - weaker.constant) * beyond, edge.perKelvin + (edge.perKelvin - weaker.perKelvin) * beyond};
-    if (working) [[unlikely]]
+    if (working) [[unlikely]] {
+        addAtEdge(*working, *withEdge);
         recordBeyondTrust(*working, edge, weaker, beyond, activity);
+    }
     return activity;
 }
 

@@ -1,4 +1,6 @@
 #include "solution/water_activity_working.h"
+
+#include "derivation/formula_text.h"
 #include "mix/symbols.h"
 #include "solution/solute_activity.h"
 
@@ -42,15 +44,30 @@ void recordFreeWater(Working& working, const Mix& mix, Grams freeWater)
     }
 }
 
+void addAtEdge(Working& working, const Working& withEdge)
+{
+    // The liquid as strong as its sugars are trusted to be is another one than that of the mix: so are its symbols.
+    const std::size_t known = working.steps().size();
+    for (std::size_t i = known; i < withEdge.steps().size(); ++i)
+        working.add({withSymbols(withEdge.steps()[i], [](Symbol& symbol) {
+            const std::string name = textOf(symbol);
+            if (name == "m_free" || name == "n_w" || name == "n" || name == "Z" || name == "U" || symbol.name == "g"
+                || name == "A_sugars" || name == "Θ")
+                symbol.subscript += symbol.subscript.empty() ? "edge" : ",edge";
+        })});
+}
+
 void recordBeyondTrust(
     Working& working, const LnActivity& edge, const LnActivity& weaker, double beyond, const LnActivity& activity)
 {
     const Symbol distance{
-        "k", "", beyond, "", phrase("how far beyond a strength of 80 %, in steps of that to the weaker solution")};
+        "j", "", beyond, "", phrase("how far beyond a strength of 80 %, in steps of that to the weaker solution")};
     const auto extend = [&](Symbol result, double atEdge, double atWeaker) {
-        const Symbol last{result.name, result.subscript + ",edge", atEdge, result.unit, phrase("the same at a strength of 80 %")};
+        const std::string mark = result.subscript.empty() ? "" : ",";
+        const Symbol last{
+            result.name, result.subscript + mark + "edge", atEdge, result.unit, phrase("the same at a strength of 80 %")};
         const Symbol before{
-            result.name, result.subscript + ",weaker", atWeaker, result.unit, phrase("the same a little weaker than that")};
+            result.name, result.subscript + mark + "weaker", atWeaker, result.unit, phrase("the same a little weaker than that")};
         const Formula right = Formula(last) + (Formula(last) - before) * distance;
         working.found(std::move(result), right, Source::WaterActivity).range =
             phrase("The sugars are stronger than 80 %: their terms go on along the tangent, and are a guess.");
@@ -75,8 +92,9 @@ void recordMolality(Working& working, Constituent c, Grams mass, double molarMas
     const Symbol symbol = molalitySymbol(c, m);
     const MixPart& part = partOf(c);
     const Symbol solute{"m", part.subscript, mass.value, "g", phrase("{0} in the mix", part.label), working.keyOf(part.figure)};
-    const Symbol molar{"M", part.subscript, molarMass_g_mol, "g/mol", phrase("molar mass")};
-    working.found(symbol, 1000.0 * (Formula(solute) / molar) / freeWaterSymbol(freeWater), Source::Definition);
+    const Symbol molar{"M", part.subscript, molarMass_g_mol, "g/mol", phrase("molar mass of {0}", part.label)};
+    working.found(
+        symbol, Formula(Number{1000.0, "g/kg"}) * (Formula(solute) / molar) / freeWaterSymbol(freeWater), Source::Definition);
 }
 
 Symbol freeWaterSymbol(Grams freeWater)
@@ -87,27 +105,24 @@ Symbol freeWaterSymbol(Grams freeWater)
 Symbol constantSymbol(const LnActivity& activity)
 {
     return {"A", "", activity.constant, "",
-        phrase("how much the dissolved holds back the water, whatever the temperature (its part of the logarithm of the water "
-               "activity)"),
-        {}, 6};
+        phrase("effect of the solutes on water activity, whatever the temperature (part of ln a_w)"), {}, 6};
 }
 
 Symbol perKelvinSymbol(const LnActivity& activity)
 {
-    return {"B", "", activity.perKelvin, "K",
-        phrase("how much more it holds back the water in the cold (its part of that logarithm, times the temperature in kelvin)")};
+    return {"Θ", "", activity.perKelvin, "K",
+        phrase("their further effect, which grows in the cold (part of ln a_w, times the temperature in kelvin)")};
 }
 
 Formula lnActivityAt(const LnActivity& activity, const Symbol& temperature)
 {
-    return constantSymbol(activity) + perKelvinSymbol(activity) / (Formula(temperature) + 273.15);
+    return constantSymbol(activity) + perKelvinSymbol(activity) / (Formula(temperature) + zeroCelsius());
 }
 
 Symbol sugarsConstantSymbol(const LnActivity& activity)
 {
     return {"A", "sugars", activity.constant, "",
-        phrase("how much sugars, polyols and minerals hold back the water (their part of the logarithm of the water activity)"), {},
-        6};
+        phrase("effect of sugars, polyols and minerals on water activity (part of ln a_w)"), {}, 6};
 }
 
 void Liquid::recordSugars(
@@ -139,12 +154,15 @@ void Liquid::recordSugars(
         weighted.push_back({part.label, counted});
         products.push_back({part.label, counted / all * root(bent(q, sugar, z, strength, bends))});
     }
-    const auto general = [](const char* name, Sentence meaning) { return Symbol{name, "i", 0.0, {}, std::move(meaning)}; };
-    const Symbol molarOfEach = general("M", phrase("molar mass of each"));
-    const Symbol amountOfEach = general("n", phrase("amount of each"));
-    const Symbol ratioOfEach = general("r", phrase("molar mass of each against that of sucrose, for chains of glucose; else 1"));
-    const Symbol pullOfEach = general("q", phrase("how strongly each holds water: -Q of Norrish's form"));
-    const Symbol bendOfEach = general("g", phrase("how that changes with the strength"));
+    const auto general = [](const char* name, const char* unit, Sentence meaning) {
+        return Symbol{name, "i", 0.0, unit, std::move(meaning)};
+    };
+    const Symbol molarOfEach = general("M", "g/mol", phrase("molar mass of each"));
+    const Symbol amountOfEach = general("n", "mol", phrase("amount of each"));
+    const Symbol ratioOfEach =
+        general("r", "", phrase("molar mass of each against that of sucrose, for chains of glucose; else 1"));
+    const Symbol pullOfEach = general("q", "J/mol", phrase("how strongly each holds water: -Q of Norrish's form"));
+    const Symbol bendOfEach = general("g", "", phrase("how that changes with the strength"));
     const Symbol molarOfWater{"M", "w", water_g_mol, "g/mol", phrase("molar mass of water")};
     working.found(water, freeWaterSymbol({liquidWater_g}) / molarOfWater, Source::Definition);
     working.found(solutes, series("i", generalMass() / molarOfEach, std::move(amounts)), Source::WaterActivity);
@@ -153,7 +171,7 @@ void Liquid::recordSugars(
         .range = phrase("r is 1 for all but chains of glucose syrups.");
     for (auto& [bend, formula] : bends)
         working.found(bend, std::move(formula), Source::WaterActivity);
-    const Symbol pull{"S", "", sum, "√(J/mol)", phrase("how strongly they hold the water together, by Norrish's rule")};
+    const Symbol pull{"U", "", sum, "√(J/mol)", phrase("how strongly they hold the water together, by Norrish's rule")};
     working
         .found(pull,
             series("i", amountOfEach * Formula(ratioOfEach) / all * root(pullOfEach * Formula(bendOfEach)), std::move(products)),

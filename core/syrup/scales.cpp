@@ -67,7 +67,7 @@ bool isByVolumeOfWater(SyrupScale scale) { return scale == SyrupScale::GramsPerL
 
 void record(Working& working, SyrupScale scale, MassFraction sucrose, double shown)
 {
-    const Symbol w{"w", "", sucrose.value, "", phrase("sugar in a gram of syrup")};
+    const Symbol w{"W", "", sucrose.value, "", phrase("sugar in a gram of syrup")};
     const Symbol water = waterDensitySymbol(room), t = temperatureSymbol(room);
     const Symbol density{"ρ", "", sucroseSolutionDensity(sucrose, room).value, "g/mL", phrase("density of the syrup"), {}, 5};
     const Symbol ratio{"r", "", sucrose.value / (1.0 - sucrose.value), "", phrase("grams of sugar to one gram of water")};
@@ -86,7 +86,7 @@ void record(Working& working, SyrupScale scale, MassFraction sucrose, double sho
     };
     switch (scale) {
     case SyrupScale::Brix:
-        found("B", 100.0 * w, Source::Definition);
+        found("B", Formula(Number{100.0, "°Bx"}) * w, Source::Definition);
         return;
     case SyrupScale::SpecificGravity: {
         const Symbol air{"ρ", "air", densityOfAir.value, "g/mL", phrase("density of air")};
@@ -94,13 +94,13 @@ void record(Working& working, SyrupScale scale, MassFraction sucrose, double sho
         return;
     }
     case SyrupScale::Baume:
-        found("Bé", baumeModulus * (1.0 - water / density), Source::Baume);
+        found("Bé", Formula(Number{baumeModulus, "°Bé"}) * (1.0 - water / density), Source::Baume);
         return;
     case SyrupScale::GramsPerLitre:
-        found("c", litre_mL * w * density, Source::Definition);
+        found("c", Formula(Number{litre_mL, "mL/L"}) * w * density, Source::Definition);
         return;
     case SyrupScale::GramsPerLitreOfWater:
-        found("c", litre_mL * water * ratio, Source::Definition);
+        found("c", Formula(Number{litre_mL, "mL/L"}) * water * ratio, Source::Definition);
         return;
     case SyrupScale::PartsByMass:
         found("r", w / (1.0 - Formula(w)), Source::Definition);

@@ -137,8 +137,11 @@ void recordShare(Working& working, const SoluteFacts& facts, const Solubility& s
 {
     const Symbol t{"t", "", temperature.value, "°C", phrase("temperature")}, share = shareSymbol(solubility, temperature);
     const bool isTable = !facts.points.empty();
-    WorkingStep& step = working.found(
-        share, isTable ? function("table", {t}) : polynomial({sucrose.begin(), sucrose.end()}, t), Source::Solubility);
+    WorkingStep& step = working.found(share,
+        isTable ? function("table", {t}, phrase("the saturated solution in the source's table, in percent by mass"))
+                : polynomial({sucrose.begin(), sucrose.end()}, t),
+        Source::Solubility);
+    step.isInNumbers = !isTable;
     if (isTable) {
         const auto after = std::ranges::upper_bound(
             facts.points.begin() + 1, facts.points.end() - 1, temperature.value, {}, &Point::temperature_c);
@@ -162,8 +165,8 @@ void recordSaturation(
         "m", "held", solubility.g_perGramWater * water.value, "g", phrase("what the water holds at {0} °C", degrees(temperature))};
     const Symbol ratio{
         "r", "", 100.0 * found.ratio, "%", phrase("what there is against what the water holds: above 100 % some of it is solid")};
-    working.found(held, inWater * (share / (100.0 - Formula(share))), Source::Definition);
-    working.found(ratio, 100.0 * (there / held), Source::Definition);
+    working.found(held, inWater * (share / (oneHundredPercent() - Formula(share))), Source::Definition);
+    working.found(ratio, oneHundredPercent() * (there / held), Source::Definition);
     if (found.solid.value <= 0.0)
         return;
     const double h = solubility.crystalWater_gPerGram;
@@ -184,7 +187,7 @@ void recordWater(Working& working, const Solubility& solubility, Celsius tempera
     const Symbol there{"m", "", amount.value, "g", phrase("what is stirred in")},
         inWater{"m", "w", water.value, "g", phrase("water")};
     working.found({"m", "add", toAdd.value, "g", phrase("water to add so that all of it stays dissolved")},
-        there * ((100.0 - Formula(share)) / share) - inWater, Source::Definition);
+        there * ((oneHundredPercent() - Formula(share)) / share) - inWater, Source::Definition);
 }
 
 Sentence limitOf(const SoluteFacts& facts)

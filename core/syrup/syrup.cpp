@@ -39,9 +39,9 @@ void recordSyrup(Working& working, MassFraction strength, Millilitres volume, Ce
     const Symbol w{"w", "", percent(strength), "%", phrase("strength that is wanted")};
     const Symbol at{"t", "", measuredAt.value, "°C", phrase("temperature at which the volume is measured")};
     const Symbol water = waterDensitySymbol(measuredAt);
-    const Symbol share{"w", "sugar", strength.value, "", phrase("sugar in a gram of syrup")};
+    const Symbol share{"W", "", strength.value, "", phrase("sugar in a gram of syrup")};
     const Symbol density{"ρ", "", made.density.value, "g/mL", phrase("density of the syrup"), {}, 4};
-    working.found(share, w / Formula(100.0), Source::Definition);
+    working.found(share, w / oneHundredPercent(), Source::Definition);
     recordWaterDensity(working, water, at);
     recordSucroseDensity(working, density, share, water, at);
     const Symbol all{"V", "", volume.value, "mL", phrase("volume that shall be made")};

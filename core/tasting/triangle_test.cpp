@@ -38,7 +38,8 @@ void recordChance(Working& working, std::size_t tasters, std::size_t right, cons
     const Symbol k{"k", "", 0.0, "", phrase("right answers")};
     const Symbol ways{"C", "k", 0.0, "", phrase("ways in which k of {0} tasters can be right", Figure{double(tasters), 0})};
     working
-        .found(chance, 100.0 * series("k", ways * power(guessed, k) * power(missed, double(tasters) - k), std::move(terms)),
+        .found(chance,
+            oneHundredPercent() * series("k", ways * power(guessed, k) * power(missed, double(tasters) - k), std::move(terms)),
             Source::TriangleTest)
         .range = phrase("Three cups, two of them alike: who guesses finds the odd one in one of three tests.");
 }
@@ -49,7 +50,8 @@ void recordLeastRight(Working& working, std::size_t tasters, std::size_t least)
     const Symbol result{"k", "least", double(least), "", phrase("right answers that show a difference"), {}, 0};
     recordChance(working, tasters, least, chance);
     working
-        .solved(result, function("P", {result}), chance, Source::TriangleTest,
+        .solved(result, function("P", {result}, phrase("share of such tests in which so many or more are right by guessing")),
+            chance, Source::TriangleTest,
             phrase("The least number that is reached by guessing in at most {0} % of such tests; one fewer is reached in {1} %.",
                 Figure{100.0 * usualRisk, 0}, Figure{100.0 * chanceByGuessing(tasters, least - 1), 1}))
         .uncertainty = phrase("At this risk, one test in twenty shows a difference where there is none.");

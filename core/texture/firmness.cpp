@@ -44,11 +44,11 @@ MassFraction iceWhere(Firmness firmness, Softening softening, Working* working)
     const double fatBeyond = std::max(0.0, softening.fat.value - fatOfIceCream);
     const MassFraction result{(ice + softeningOfAir * softening.overrun_percent) * (1.0 - fatBeyond)};
     if (working) {
-        const Symbol edge{
-            "e", "", 100.0 * ice, "%", phrase("ice at which “{0}” begins, without air or fat", std::string(nameOf(firmness)))};
+        const Symbol edge{"x", "begins", 100.0 * ice, "%",
+            phrase("ice at which “{0}” begins, without air or fat", std::string(nameOf(firmness)))};
         const Symbol air{"o", "", softening.overrun_percent, "%", phrase("air that softens, of the mix's volume")};
         const Symbol fat{"w", "fat", percent(softening.fat), "%", phrase("fat"), working->keyOf("percent.fat")};
-        const Formula beyond = function("max", {0.0, fat / 100.0 - fatOfIceCream});
+        const Formula beyond = function("max", {0.0, fat / oneHundredPercent() - fatOfIceCream});
         WorkingStep& step = working->found(iceWantedSymbol(result),
             (Formula(edge) + 100.0 * softeningOfAir * Formula(air)) * (1.0 - beyond), Source::ServingWindow);
         step.uncertainty =

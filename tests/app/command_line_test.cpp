@@ -155,7 +155,7 @@ TEST_F(CommandLine, ExplainForPeople)
     const ProgramRun run = runFirn({"explain", "percent.sugars", "-"}, "75 g water\n25 g sucrose\n");
     EXPECT_EQ(run.status, 0);
     EXPECT_TRUE(run.output.startsWith(QStringLiteral("percent.sugars = 25 %\n"))) << run.output.toStdString();
-    EXPECT_TRUE(run.output.contains(QStringLiteral("w_sugars = 100 · 25 g / 100 g = 25 %"))) << run.output.toStdString();
+    EXPECT_TRUE(run.output.contains(QStringLiteral("w_sugars = 100 % · 25 g / 100 g = 25 %"))) << run.output.toStdString();
     expectRefusal(runFirn({"explain", "baume", "-"}, "75 g water\n"), "readings.baume");
     expectRefusal(runFirn({"explain", "freezing_point_c", "-"}, "75 g sucrose\n"), "no water");
     expectRefusal(runFirn({"explain", "freezing_point_c"}), "explain --help");

@@ -131,7 +131,7 @@ TEST_F(PrintingTest, AHandoutOfADerivationHasAllStepsUnfoldedWithTheirSources)
     EXPECT_TRUE(text.contains("Source: "));
     EXPECT_TRUE(text.contains(QStringLiteral("Page 1 of %1\n").arg(pages.size())));
     const QString curve = textOf(pagesOf(derivationOf("freezing_point_c", recipe), a4)).simplified();
-    for (const char* word : {"Holds: ", "Uncertain: ", "How: ", "Norrish"})
+    for (const char* word : {"Valid for: ", "Uncertain: ", "How: ", "Norrish"})
         EXPECT_TRUE(curve.contains(word)) << word;
 }
 

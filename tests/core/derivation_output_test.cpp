@@ -48,7 +48,7 @@ TEST(DerivationJson, HasTheShapeOfTheContract)
         EXPECT_TRUE(step.at("result").is_number());
     }
     EXPECT_EQ(steps.back().at("result"), json.at("value"));
-    EXPECT_EQ(steps.back().at("formula"), "w_sugars = 100 · m_sugars / m_mix");
+    EXPECT_EQ(steps.back().at("formula"), "w_sugars = 100 % · m_sugars / m_mix");
     const auto& symbols = steps.back().at("symbols");
     EXPECT_TRUE(std::ranges::any_of(symbols, [](const auto& symbol) { return symbol.at("figure") == "mass_g"; }));
 }
