@@ -175,6 +175,7 @@ void FileActions::startNew()
     if (mayLeave()) {
         m_messages.dismiss();
         m_document.startWith({});
+        emit startedNew();
     }
 }
 

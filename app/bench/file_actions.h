@@ -50,6 +50,8 @@ public:
 signals:
     /// A recipe that a crash had left behind is on the bench.
     void tookUp();
+    /// An empty recipe is on the bench.
+    void startedNew();
 
 private:
     void takeUp(const LeftBehind& unsaved);

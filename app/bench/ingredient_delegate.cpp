@@ -52,14 +52,14 @@ std::vector<std::string> mixesLike(const Document& document, const std::string& 
 
 QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
 
-std::vector<Suggestion> unitsLike(const QString& typed)
+Suggestions unitsLike(const QString& typed)
 {
-    std::vector<Suggestion> suggestions;
+    Suggestions suggestions{.isFirstMeant = !unitNamed(typed.toStdString())};
     for (const UnitFacts& unit : allUnits()) {
         const QString symbol = fromView(unit.symbol);
         const QString plural = fromView(unit.plural);
         if (symbol.startsWith(typed, Qt::CaseInsensitive) || plural.startsWith(typed, Qt::CaseInsensitive))
-            suggestions.push_back({symbol == plural ? symbol : QStringLiteral("%1 (%2)").arg(symbol, plural), symbol});
+            suggestions.list.push_back({symbol == plural ? symbol : QStringLiteral("%1 (%2)").arg(symbol, plural), symbol});
     }
     return suggestions;
 }
@@ -91,7 +91,7 @@ IngredientDelegate::IngredientDelegate(const Document& document, QObject* parent
 
 QWidget* IngredientDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex& index) const
 {
-    SuggestingEdit::Source source = [](const QString&) { return std::vector<Suggestion>(); };
+    SuggestingEdit::Source source = [](const QString&) { return Suggestions(); };
     if (index.column() == IngredientModel::IngredientColumn)
         source = [this](const QString& typed) { return ingredientsLike(typed); };
     if (index.column() == IngredientModel::UnitColumn)
@@ -177,7 +177,7 @@ bool IngredientDelegate::eventFilter(QObject* object, QEvent* event)
 }
 
 /// Suggestions for the end of a line such as "1 1/2 cups straw"; what stands before is kept.
-std::vector<Suggestion> IngredientDelegate::ingredientsLike(const QString& typed) const
+Suggestions IngredientDelegate::ingredientsLike(const QString& typed) const
 {
     const auto row = rowFromText(typed.toStdString());
     if (!row || row->ingredient.empty())
@@ -186,12 +186,17 @@ std::vector<Suggestion> IngredientDelegate::ingredientsLike(const QString& typed
     if (!typed.endsWith(name))
         return {};
     const QString before = typed.chopped(name.size());
-    std::vector<Suggestion> suggestions;
-    for (const std::string& mix : mixesLike(m_document, row->ingredient))
-        suggestions.push_back({QString::fromStdString(mix), before + QString::fromStdString(mix)});
+    const std::vector<std::string> mixes = mixesLike(m_document, row->ingredient);
+    const auto isTyped = [text = folded(row->ingredient)](const std::string& name) { return folded(name) == text; };
+    const Recognition how = m_document.catalogue().recognise(row->ingredient).how;
+    const bool meansSomething =
+        how == Recognition::AsWritten || how == Recognition::ByDefault || std::ranges::any_of(mixes, isTyped);
+    Suggestions suggestions{.isFirstMeant = !meansSomething};
+    for (const std::string& mix : mixes)
+        suggestions.list.push_back({QString::fromStdString(mix), before + QString::fromStdString(mix)});
     for (const Ingredient* ingredient : m_document.catalogue().search(row->ingredient, mostSuggestions)) {
         const std::string called = callName(*ingredient, m_document.catalogue()).value_or(ingredient->name);
-        suggestions.push_back({shownName(*ingredient, row->ingredient), before + QString::fromStdString(called)});
+        suggestions.list.push_back({shownName(*ingredient, row->ingredient), before + QString::fromStdString(called)});
     }
     return suggestions;
 }

@@ -26,7 +26,7 @@ signals:
     void entered();
 
 private:
-    std::vector<Suggestion> ingredientsLike(const QString& typed) const;
+    Suggestions ingredientsLike(const QString& typed) const;
 
     const Document& m_document;
 };

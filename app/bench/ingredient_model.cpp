@@ -52,6 +52,12 @@ std::optional<RowPlace> IngredientModel::placeOf(int row) const
     return RowPlace{m_component, std::size_t(row < blankRow() ? row : row - 1)};
 }
 
+bool IngredientModel::lacksAmount(int row) const
+{
+    const auto place = placeOf(row);
+    return place && !recipeRows().at(place->row).ingredient.empty() && recipeRows().at(place->row).amount.value <= 0.0;
+}
+
 QModelIndex IngredientModel::firstDraft() const
 {
     return firstTypedCell([this](const QModelIndex& cell) { return isDraft(cell); });
@@ -94,6 +100,10 @@ QVariant IngredientModel::data(const QModelIndex& index, int role) const
     const auto place = placeOf(index.row());
     switch (role) {
     case Qt::DisplayRole:
+        if (place && column == IngredientColumn && m_rows[place->row].analysis.takenAs && !draftAt(index))
+            return tr("%1 (%2)", "a name as typed, and the ingredient that it is taken for")
+                .arg(textOf(index), QString::fromStdString(m_rows[place->row].analysis.ingredientName));
+        [[fallthrough]];
     case Qt::EditRole:
         return column == CompositionColumn ? QString() : textOf(index);
     case Qt::AccessibleTextRole:
@@ -306,6 +316,8 @@ QString IngredientModel::explanationOf(const QModelIndex& index) const
     if (QString problem = problemOf(index); !problem.isEmpty())
         return problem;
     const auto place = placeOf(index.row());
+    if (place && index.column() == IngredientColumn && m_rows[place->row].analysis.takenAs)
+        return translated(*m_rows[place->row].analysis.takenAs);
     if (place && index.column() == GramsColumn)
         return translated(m_rows[place->row].analysis.how);
     return place && index.column() == CompositionColumn ? textOf(index) : QString();

@@ -43,6 +43,8 @@ public:
 
     /// The recipe's row behind a row of the table; none for the blank row.
     std::optional<RowPlace> placeOf(int row) const;
+    /// Whether a row of the recipe has an ingredient and waits for its amount.
+    bool lacksAmount(int row) const;
     int rowOf(std::size_t recipeRow) const { return int(recipeRow < m_blank ? recipeRow : recipeRow + 1); }
 
     /// Takes back a text that could not be read.

@@ -3,6 +3,7 @@
 #include "analysis/weighing_working.h"
 #include "bench/ingredient_columns.h"
 #include "bench/ingredient_delegate.h"
+#include "bench/other_meanings.h"
 #include "document/document.h"
 #include "gauges/figure_button.h"
 #include "gauges/palette.h"
@@ -150,7 +151,10 @@ QModelIndex IngredientTable::whereTypingWent()
 void IngredientTable::goDown()
 {
     const QModelIndex from = whereTypingWent();
-    setCurrentIndex(m_model->index(std::min(from.row() + 1, m_model->rowCount() - 1), from.column()));
+    if (from.column() == IngredientModel::IngredientColumn && m_model->lacksAmount(from.row()))
+        setCurrentIndex(from.siblingAtColumn(IngredientModel::AmountColumn));
+    else
+        setCurrentIndex(m_model->index(std::min(from.row() + 1, m_model->rowCount() - 1), from.column()));
 }
 
 void IngredientTable::commitData(QWidget* editor)
@@ -236,12 +240,15 @@ QString IngredientTable::figureAt(const QModelIndex& index) const
 void IngredientTable::contextMenuEvent(QContextMenuEvent* event)
 {
     const bool isByKey = event->reason() == QContextMenuEvent::Keyboard;
-    const QString figure = figureAt(isByKey ? currentIndex() : indexAt(event->pos()));
+    const QModelIndex cell = isByKey ? currentIndex() : indexAt(event->pos());
+    const QString figure = figureAt(cell);
     if (figure.isEmpty())
         return;
     auto* menu = new QMenu(this);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     menu->addAction(invitation(), this, [this, figure] { emit figureChosen(figure); });
+    if (const auto place = m_model->placeOf(cell.row()))
+        addOtherMeanings(*menu, m_document, *place);
     menu->popup(isByKey ? viewport()->mapToGlobal(visualRect(currentIndex()).center()) : event->globalPos());
 }
 

@@ -12,8 +12,8 @@ KeysPanel::KeysPanel(QWidget* parent)
 {
     const std::vector<std::pair<QString, QString>> keys{
         {tr("Typing"), tr("starts an ingredient, as in \"250 g water\"")},
-        {tr("Down, then Enter"), tr("takes a suggestion")},
-        {tr("Enter"), tr("goes to the next row")},
+        {tr("Enter"), tr("takes the marked suggestion; goes to the amount, or to the next row")},
+        {tr("Down"), tr("marks the next suggestion")},
         {tr("Tab"), tr("goes to the next cell")},
         {tr("F2"), tr("edits the cell")},
         {tr("Escape"), tr("puts back what was there")},

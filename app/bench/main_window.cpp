@@ -118,6 +118,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
     connect(&m_recovery, &Recovery::failed, this, [this](const Sentence& why) { m_messages->say(translated(why)); });
     connect(m_files, &FileActions::tookUp, &m_recovery, &Recovery::writeNow);
+    connect(m_files, &FileActions::startedNew, m_sheet->table(), qOverload<>(&QWidget::setFocus));
     nameWindow();
     restoreLayout();
     m_sheet->table()->setFocus();

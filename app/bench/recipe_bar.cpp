@@ -72,6 +72,7 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
     leaveUndoToWindow(*m_title);
     connect(m_title, &QLineEdit::textEdited, this,
         [this](const QString& text) { changeTitle(m_document, text.toStdString(), m_titleGesture); });
+    connect(m_title, &QLineEdit::returnPressed, this, &RecipeBar::titleEntered);
 
     for (const Process process : processes)
         m_process->addItem(nameOf(process));

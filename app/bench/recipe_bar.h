@@ -35,6 +35,8 @@ public:
 
 signals:
     void problemChanged();
+    /// Enter was pressed in the title.
+    void titleEntered();
 
 protected:
     bool eventFilter(QObject* object, QEvent* event) override;

@@ -1,5 +1,6 @@
 #include "bench/recipe_notices.h"
 
+#include "bench/other_meanings.h"
 #include "document/link_edits.h"
 #include "exchange/linked_recipes.h"
 #include "gauges/wording.h"
@@ -46,6 +47,7 @@ std::vector<RecipeNotices::Notice> RecipeNotices::notices() const
     addStepInView(all);
     addLinkedRecipes(all);
     addOwnIngredients(all);
+    addUnknownNames(all);
     return all;
 }
 
@@ -88,6 +90,31 @@ void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices) const
         const auto takeNew = [this, difference] { takeNewRecipe(m_document, difference.linked, *difference.now); };
         notices.push_back({tr("The recipe “%1” has changed since it was taken in; it counts here as it was.").arg(name),
             {{tr("Take the new one"), takeNew}}});
+    }
+}
+
+/// One for each row whose name nothing in the catalogue has, with what it may mean.
+void RecipeNotices::addUnknownNames(std::vector<Notice>& notices) const
+{
+    constexpr std::size_t mostLinks = 3;
+    const auto& components = m_document.recipe().components;
+    const auto& analysed = m_document.analysis().components;
+    for (std::size_t i = 0; i < analysed.size() && i < components.size(); ++i) {
+        for (std::size_t row = 0; row < analysed[i].size() && row < components[i].rows.size(); ++row) {
+            const QString name = QString::fromStdString(analysed[i][row].unknownName);
+            const auto meanings = name.isEmpty() ? std::vector<OtherMeaning>() : otherMeanings(m_document, {i, row}, mostLinks);
+            if (meanings.empty())
+                continue;
+            Notice notice{components.size() > 1
+                              ? tr("“%1”, row %2, “%3”: did you mean one of these?")
+                                    .arg(QString::fromStdString(components[i].name), QString::number(row + 1), name)
+                              : tr("Row %1, “%2”: did you mean one of these?").arg(QString::number(row + 1), name),
+                {}};
+            for (const OtherMeaning& meaning : meanings)
+                notice.choices.push_back({QString(meaning.shown).replace(QLatin1Char('&'), QLatin1String("&&")),
+                    [this, place = RowPlace{i, row}, chosen = meaning.name] { renameIngredient(m_document, place, chosen); }});
+            notices.push_back(std::move(notice));
+        }
     }
 }
 

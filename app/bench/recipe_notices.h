@@ -26,6 +26,7 @@ private:
     std::vector<Notice> notices() const;
     void addStepInView(std::vector<Notice>& notices) const;
     void addLinkedRecipes(std::vector<Notice>& notices) const;
+    void addUnknownNames(std::vector<Notice>& notices) const;
     void addOwnIngredients(std::vector<Notice>& notices) const;
 
     Document& m_document;

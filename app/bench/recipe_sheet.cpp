@@ -71,6 +71,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
     connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showProblem);
     connect(&m_table->rows(), &QAbstractItemModel::modelReset, this, &RecipeSheet::showComponents);
     connect(m_head, &RecipeBar::problemChanged, this, &RecipeSheet::showProblem);
+    connect(m_head, &RecipeBar::titleEntered, m_table, qOverload<>(&QWidget::setFocus));
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &RecipeSheet::showProblem);
     total->show(document.analysis().ribbon);
     figures->show(document.analysis());

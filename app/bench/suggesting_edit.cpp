@@ -56,7 +56,8 @@ void SuggestingEdit::keyPressEvent(QKeyEvent* event)
 
 void SuggestingEdit::showSuggestions()
 {
-    m_suggestions = m_source(text());
+    Suggestions suggestions = m_source(text());
+    m_suggestions = std::move(suggestions.list);
     if (m_suggestions.empty()) {
         hideSuggestions();
         return;
@@ -81,6 +82,8 @@ void SuggestingEdit::showSuggestions()
     if (corner.y() + listHeight > window()->height())
         corner.setY(corner.y() - height() - listHeight);
     m_list->setGeometry(QRect(corner, QSize(listWidth, listHeight)));
+    if (suggestions.isFirstMeant)
+        m_list->setCurrentRow(0);
     m_list->raise();
     m_list->show();
 }

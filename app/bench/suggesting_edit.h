@@ -14,12 +14,18 @@ struct Suggestion {
     QString text;  // what the line holds once it is taken
 };
 
-/// Suggestions never take the line over by themselves: Down goes into the list, Enter, Tab or a click takes what is marked there.
+struct Suggestions {
+    std::vector<Suggestion> list = {};
+    bool isFirstMeant = false;  // the text alone means nothing, so the first one is marked
+};
+
+/// Enter, Tab or a click takes the suggestion that is marked; Up and Down move the mark, and Escape takes the list away and leaves the text as
+/// it was typed. None is marked where the text itself can be meant.
 class SuggestingEdit : public QLineEdit {
     Q_OBJECT
 
 public:
-    using Source = std::function<std::vector<Suggestion>(const QString& typed)>;
+    using Source = std::function<Suggestions(const QString& typed)>;
 
     SuggestingEdit(Source source, QWidget* parent);
     ~SuggestingEdit() override;

@@ -61,6 +61,7 @@ void CatalogueWindow::editCopy()
     copy.name = tr("%1 (copy)").arg(fromCore(original->name)).toStdString();
     // The other names stay with the original: recipes that use them keep meaning it.
     copy.synonyms.clear();
+    copy.defaultFor.clear();
     copy.source = tr("After “%1”: %2").arg(fromCore(original->name), fromCore(original->source)).toStdString();
     openForm(copy, tr("A copy of %1").arg(fromCore(original->name)), true);
 }

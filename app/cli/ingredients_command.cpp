@@ -35,9 +35,13 @@ QJsonObject json(const Ingredient& ingredient)
     QJsonArray synonyms;
     for (const std::string& synonym : ingredient.synonyms)
         synonyms.append(fromString(synonym));
+    QJsonArray defaultFor;
+    for (const std::string& word : ingredient.defaultFor)
+        defaultFor.append(fromString(word));
     const auto density = ingredient.density ? std::optional(ingredient.density->value) : std::nullopt;
     return {{QStringLiteral("id"), fromString(ingredient.id)}, {QStringLiteral("name"), fromString(ingredient.name)},
-        {QStringLiteral("synonyms"), synonyms}, {QStringLiteral("group"), fromString(ingredient.group)},
+        {QStringLiteral("synonyms"), synonyms}, {QStringLiteral("default_for"), defaultFor},
+        {QStringLiteral("group"), fromString(ingredient.group)},
         {QStringLiteral("per_100g"), compositionJson(ingredient.composition)}, {QStringLiteral("density_g_ml"), orNull(density)},
         {QStringLiteral("measures"), measures}, {QStringLiteral("source"), fromString(ingredient.source)},
         {QStringLiteral("spread"), QJsonObject{{QStringLiteral("water_sd"), orNull(ingredient.spread.water_sd)},

@@ -41,6 +41,8 @@ struct RowAnalysis {
     Ribbon ribbon{};
     std::optional<Sentence> problem;  // why the row counts for nothing, or only in part
     std::string unknownName = {};     // as typed, where nothing is known by that name
+    std::vector<std::string> suggestions = {};  // what an unknown name may mean, best first: names that find an ingredient
+    std::optional<Sentence> takenAs = {};       // where a general word or a slip was taken for an ingredient: for which
 };
 
 /// Per gram of the whole mix.

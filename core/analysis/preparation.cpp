@@ -3,6 +3,7 @@
 #include "analysis/measured_brix.h"
 #include "analysis/mix_as_ingredient.h"
 #include "analysis/weighing_working.h"
+#include "ingredients/matching.h"
 #include "ingredients/weighing.h"
 
 #include <algorithm>
@@ -20,6 +21,23 @@ std::string textOf(const Row& row)
         return amountText(row.amount);
     const std::string amount = row.amount.unit == Unit::Piece ? amountNumber(row.amount) : amountText(row.amount);
     return amount + " " + row.ingredient;
+}
+
+Sentence unknownNameSentence(const std::string& name, const std::vector<std::string>& suggestions)
+{
+    switch (suggestions.size()) {
+    case 0:
+        return phrase(
+            "“{0}” is not in the catalogue and is ignored. Choose an ingredient from the list or correct the spelling.", name);
+    case 1:
+        return phrase("“{0}” is not in the catalogue and is ignored. Did you mean {1}?", name, suggestions[0]);
+    case 2:
+        return phrase(
+            "“{0}” is not in the catalogue and is ignored. Did you mean {1} or {2}?", name, suggestions[0], suggestions[1]);
+    default:
+        return phrase("“{0}” is not in the catalogue and is ignored. Did you mean {1}, {2} or {3}?", name, suggestions[0],
+            suggestions[1], suggestions[2]);
+    }
 }
 
 class Work {
@@ -61,8 +79,10 @@ private:
     struct Meaning {
         const Ingredient* ingredient = nullptr;
         bool isMix = false;  // of another component or a linked recipe
-        std::optional<Sentence> problem;
+        std::optional<Sentence> problem = {};
         std::string unknownName = {};
+        std::vector<std::string> suggestions = {};
+        std::optional<Sentence> takenAs = {};
     };
 
     void prepare(std::size_t index)
@@ -116,10 +136,12 @@ private:
             }
             result.problem = std::move(meaning.problem);
             result.unknownName = std::move(meaning.unknownName);
+            result.suggestions = std::move(meaning.suggestions);
         } else {
             prepared.ingredient = meaning.isMix ? nullptr : meaning.ingredient;
             result.ingredientId = meaning.ingredient->id;
             result.ingredientName = meaning.ingredient->name;
+            result.takenAs = std::move(meaning.takenAs);
             if (row.measuredBrix)
                 composition = measured(row, *meaning.ingredient, result);
             result.ribbon = ribbonOf(composition->per100g);
@@ -162,15 +184,14 @@ private:
             return {nullptr, false, phrase("A row has no ingredient and counts for nothing: name it or delete it.")};
         if (const Ingredient* mix = linked(row.ingredient))
             return {mix, true, {}};
-        if (const Ingredient* ingredient = find(row.ingredient))
-            return {ingredient, false, {}};
+        const Recognised recognised = find(row.ingredient);
+        if (recognised.how == Recognition::AsWritten)
+            return {recognised.ingredient, false, {}};
         const auto named = std::find_if(m_recipe.components.begin(), m_recipe.components.end(),
             [name = folded(row.ingredient)](const Component& c) { return !c.name.empty() && folded(c.name) == name; });
         if (named == m_recipe.components.end())
-            return {nullptr, false,
-                phrase("Unknown ingredient “{0}”: it counts for nothing. Choose one from the list, or correct the name.",
-                    row.ingredient),
-                row.ingredient};
+            return recognised.ingredient ? Meaning{.ingredient = recognised.ingredient, .takenAs = sentenceFor(recognised)}
+                                         : unknown(row.ingredient);
         const auto index = static_cast<std::size_t>(named - m_recipe.components.begin());
         if (const auto begins = std::find(m_chain.begin(), m_chain.end(), index); begins != m_chain.end()) {
             std::string chain;
@@ -185,11 +206,28 @@ private:
     }
 
     /// The recipe's own ingredient, or the catalogue's.
-    const Ingredient* find(const std::string& name) const
+    Recognised find(const std::string& name) const
     {
-        const Ingredient* found = Catalogue::findIn({&m_own, &m_catalogue}, name);
-        const auto own = std::ranges::find(m_own.all(), found, [](const Ingredient& each) { return &each; });
-        return own == m_own.all().end() ? found : &m_recipe.ingredients[std::size_t(own - m_own.all().begin())];
+        Recognised found = Catalogue::recogniseIn({&m_own, &m_catalogue}, name);
+        const auto own = std::ranges::find(m_own.all(), found.ingredient, [](const Ingredient& each) { return &each; });
+        if (own != m_own.all().end())
+            found.ingredient = &m_recipe.ingredients[std::size_t(own - m_own.all().begin())];
+        return found;
+    }
+
+    static Sentence sentenceFor(const Recognised& recognised)
+    {
+        return recognised.how == Recognition::ByDefault ? phrase("taken as {0}; choose another", recognised.ingredient->name)
+                                                        : phrase("read as {0}", recognised.ingredient->name);
+    }
+
+    Meaning unknown(const std::string& name) const
+    {
+        Meaning meaning{.unknownName = name};
+        for (const Ingredient* near : matchName({&m_own, &m_catalogue}, name).others)
+            meaning.suggestions.push_back(near->name);
+        meaning.problem = unknownNameSentence(name, meaning.suggestions);
+        return meaning;
     }
 
     /// The mix of a linked recipe of this name, made when it is first asked for.

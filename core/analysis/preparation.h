@@ -37,7 +37,8 @@ struct Preparation {
 
 /// A row may name another component, of which its mix after the last step is taken; a component that would be part of itself is left out of
 /// the row that closes the circle, and the row says so with the whole chain. A row may also name a linked recipe, whose components are taken
-/// together. Names stand for the recipe's own ingredients before the catalogue's.
+/// together. Names stand for the recipe's own ingredients before the catalogue's; a component's name comes before an ingredient that is only taken
+/// by default or for a slip.
 ///
 /// `workings`, if given, take the weighing of each row ("rows[0].grams", counted through all components) and what each component was
 /// weighed out to hold ("components[0].water_g").

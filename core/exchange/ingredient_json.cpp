@@ -97,8 +97,8 @@ Json jsonFrom(const Spread& spread)
 Result<Ingredient> ingredientFromJson(const Json& object, const std::string& place)
 {
     Fields fields(object, place);
-    fields.allow({"id", "name", "synonyms", "group", "per_100_g", "milk_fat", "milk_solids_not_fat", "yolk_solids", "density_g_ml",
-        "density_source", "measures", "spread", "allergens", "hazards", "source", "energy_kcal", "energy_note"});
+    fields.allow({"id", "name", "synonyms", "default_for", "group", "per_100_g", "milk_fat", "milk_solids_not_fat", "yolk_solids",
+        "density_g_ml", "density_source", "measures", "spread", "allergens", "hazards", "source", "energy_kcal", "energy_note"});
     Ingredient ingredient;
     ingredient.id = fields.textThatMustBeThere("id");
     if (!isIngredientId(ingredient.id)) {
@@ -106,6 +106,7 @@ Result<Ingredient> ingredientFromJson(const Json& object, const std::string& pla
     }
     ingredient.name = fields.textThatMustBeThere("name");
     ingredient.synonyms = fields.texts("synonyms");
+    ingredient.defaultFor = fields.texts("default_for");
     ingredient.group = fields.text("group");
     ingredient.composition = {
         amountsFrom(fields), fields.grams("milk_fat"), fields.grams("milk_solids_not_fat"), fields.grams("yolk_solids")};
@@ -142,6 +143,8 @@ std::string ingredientToJson(const Ingredient& ingredient)
     };
     if (!ingredient.synonyms.empty())
         json["synonyms"] = ingredient.synonyms;
+    if (!ingredient.defaultFor.empty())
+        json["default_for"] = ingredient.defaultFor;
     text("group", ingredient.group);
     json["per_100_g"] = Json::object();
     for (const ConstituentFacts& facts : allConstituents())

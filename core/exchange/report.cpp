@@ -31,6 +31,10 @@ Json rowsOf(const Analysis& analysis)
         for (const RowAnalysis& row : component) {
             rows.push_back({{"text", row.text}, {"ingredient", row.ingredientId.empty() ? Json() : Json(row.ingredientId)},
                 {"grams", row.mass.value}, {"how", english(row.how)}});
+            if (row.takenAs)
+                rows.back()["taken_as"] = english(*row.takenAs);
+            if (!row.suggestions.empty())
+                rows.back()["suggestions"] = row.suggestions;
         }
     }
     return rows;

@@ -1,202 +1,93 @@
 #include "ingredients/catalogue.h"
 
+#include "ingredients/name_index.h"
+
 #include <algorithm>
-#include <array>
 #include <iterator>
 #include <utility>
 
 namespace firn {
 
-namespace {
-
-// What a cook writes around an ingredient without changing what it is, in the singular. Not here: dried, frozen, whole, raw (raw
-// sugar), strained (strained yogurt) and other words that make another ingredient of it.
-constexpr auto preparationWords = std::to_array<std::string_view>({"and", "at", "beaten", "boiling", "chilled", "chopped", "chunk",
-    "coarsely", "cold", "cool", "cored", "crushed", "cube", "cubed", "cut", "deseeded", "diced", "drained", "fine", "finely",
-    "fresh", "freshly", "grated", "halved", "hot", "hulled", "in", "into", "large", "lightly", "medium", "melted", "of", "optional",
-    "organic", "peeled", "picked", "piece", "pitted", "pure", "quartered", "rinsed", "ripe", "room", "roughly", "scraped", "seeded",
-    "separated", "sifted", "slice", "sliced", "small", "softened", "split", "squeezed", "stoned", "taste", "temperature", "the",
-    "thinly", "to", "trimmed", "unwaxed", "warm", "washed", "well"});
-
-// Plurals that the rules below would get wrong.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 4> irregularPlurals{
-    {{"leaves", "leaf"}, {"halves", "half"}, {"kiwis", "kiwi"}, {"litchis", "litchi"}}};
-
-/// One form for an English word and its plural. It need not be a word itself: "molasses" becomes "molass", always.
-std::string singular(std::string_view word)
+Catalogue::Catalogue()
+    : Catalogue(std::vector<Ingredient>{})
 {
-    const auto* irregular = std::ranges::find(irregularPlurals, word, [](const auto& pair) { return pair.first; });
-    if (irregular != irregularPlurals.end()) {
-        return std::string(irregular->second);
-    }
-    const auto without = [word](std::size_t letters) { return std::string(word.substr(0, word.size() - letters)); };
-    const auto endsWith = [word](auto... ends) { return (word.ends_with(ends) || ...); };
-    if (word.size() <= 3 || endsWith("ss", "us", "is")) {
-        return std::string(word);
-    }
-    if (endsWith("ies", "ie")) {
-        return without(word.ends_with('s') ? 3 : 2) + "y";
-    }
-    if (endsWith("oes", "sses", "xes", "ches", "shes")) {
-        return without(2);
-    }
-    return endsWith("s") ? without(1) : std::string(word);
 }
-
-using Words = std::vector<std::string>;
-
-Words singularWords(std::string_view text)
-{
-    const std::string words = folded(text);
-    Words result;
-    for (std::size_t begin = 0; begin < words.size();) {
-        const std::size_t end = std::min(words.find(' ', begin), words.size());
-        result.push_back(singular(std::string_view(words).substr(begin, end - begin)));
-        begin = end + 1;
-    }
-    return result;
-}
-
-std::string joined(const Words& words)
-{
-    std::string result;
-    for (const auto& word : words) {
-        result += (result.empty() ? "" : " ") + word;
-    }
-    return result;
-}
-
-Words withoutPreparation(Words words)
-{
-    std::erase_if(
-        words, [](const std::string& word) { return std::ranges::find(preparationWords, word) != preparationWords.end(); });
-    return words;
-}
-
-enum class Match { Exact, NameBegins, WordBegins, Anywhere, OneSlip, None };
-
-/// Whether `text` begins with `query` after one letter was changed, left out, added, or swapped with the next.
-bool nearlyBeginsWith(std::string_view text, std::string_view query)
-{
-    const auto length = std::min(text.size(), query.size());
-    std::size_t same = 0;
-    while (same < length && text[same] == query[same]) {
-        ++same;
-    }
-    text.remove_prefix(same);
-    query.remove_prefix(same);
-    if (query.size() <= 1) {
-        return true;
-    }
-    const auto rest = query.substr(1);
-    const bool isSwapped =
-        text.size() > 1 && text[0] == query[1] && text[1] == query[0] && text.substr(2).starts_with(query.substr(2));
-    return text.starts_with(rest) || isSwapped
-           || (!text.empty() && (text.substr(1).starts_with(rest) || text.substr(1).starts_with(query)));
-}
-
-bool hasWordThatNearlyBeginsWith(std::string_view text, std::string_view query)
-{
-    for (std::size_t begin = 0; begin < text.size(); begin = std::min(text.find(' ', begin), text.size() - 1) + 1) {
-        if (nearlyBeginsWith(text.substr(begin), query)) {
-            return true;
-        }
-    }
-    return false;
-}
-
-Match matchOf(std::string_view text, bool isName, std::string_view query)
-{
-    const std::size_t at = text.find(query);
-    if (at == std::string_view::npos) {
-        constexpr std::size_t fewestLettersForSlips = 4;
-        return query.size() >= fewestLettersForSlips && hasWordThatNearlyBeginsWith(text, query) ? Match::OneSlip : Match::None;
-    }
-    if (at == 0) {
-        return text.size() == query.size() ? Match::Exact : isName ? Match::NameBegins : Match::WordBegins;
-    }
-    for (std::size_t word = at; word != std::string_view::npos; word = text.find(query, word + 1)) {
-        if (text[word - 1] == ' ') {
-            return Match::WordBegins;
-        }
-    }
-    return Match::Anywhere;
-}
-
-}  // namespace
 
 Catalogue::Catalogue(std::vector<Ingredient> ingredients)
     : m_ingredients(std::move(ingredients))
+    , m_names(std::make_shared<NameIndex>(m_ingredients))
 {
-    for (std::size_t i = 0; i < m_ingredients.size(); ++i) {
-        index(m_ingredients[i].id, i, false);
-        index(m_ingredients[i].name, i, true);
-    }
-    for (std::size_t i = 0; i < m_ingredients.size(); ++i) {
-        for (const auto& synonym : m_ingredients[i].synonyms) {
-            index(synonym, i, false);
-        }
-    }
 }
 
-void Catalogue::index(std::string_view text, std::size_t index, bool isName)
+Recognised Catalogue::recogniseIn(std::initializer_list<const Catalogue*> catalogues, std::string_view text)
 {
-    m_entries.push_back({folded(text), index, isName});
-    m_bySingularWords.try_emplace(joined(singularWords(text)), index);
-}
-
-const Ingredient* Catalogue::findWords(const std::string& singularWords) const
-{
-    const auto found = m_bySingularWords.find(singularWords);
-    return found == m_bySingularWords.end() ? nullptr : &m_ingredients[found->second];
-}
-
-const Ingredient* Catalogue::findIn(std::initializer_list<const Catalogue*> catalogues, std::string_view text)
-{
-    const auto findWords = [&catalogues](const Words& words) -> const Ingredient* {
-        const std::string key = joined(words);
-        for (const Catalogue* catalogue : catalogues)
-            if (const Ingredient* found = words.empty() ? nullptr : catalogue->findWords(key))
-                return found;
-        return nullptr;
+    const auto recognised = [](const Catalogue& catalogue, const NameHit& hit) {
+        return Recognised{
+            &catalogue.m_ingredients[hit.ingredient], hit.isByDefault ? Recognition::ByDefault : Recognition::AsWritten};
     };
-    const Words words = singularWords(text);
-    if (const auto* ingredient = findWords(words)) {
-        return ingredient;
+    std::vector<const Catalogue*> filled;
+    std::ranges::copy_if(
+        catalogues, std::back_inserter(filled), [](const Catalogue* each) { return !each->m_ingredients.empty(); });
+    if (filled.empty())
+        return {};
+    if (const auto hit = filled.front()->m_names->written(text))
+        return recognised(*filled.front(), *hit);
+    const WrittenName name = writtenName(text);
+    Recognised asWritten;
+    tryKeys(name, [&](const std::string& key) {
+        for (const Catalogue* catalogue : filled)
+            if (const auto hit = asWritten.ingredient ? std::nullopt : catalogue->m_names->underKey(key))
+                asWritten = recognised(*catalogue, *hit);
+        return asWritten.ingredient != nullptr;
+    });
+    if (asWritten.ingredient)
+        return asWritten;
+    for (const Catalogue* catalogue : filled)
+        if (const auto hit = catalogue->m_names->underSeveralLabels(name))
+            return recognised(*catalogue, *hit);
+    // "ascorbic acid (vitamin C)" says the same twice.
+    if (name.turnsAt > 0) {
+        const std::size_t bracket = text.find_first_of(",(");
+        const Recognised before = recogniseIn(catalogues, text.substr(0, bracket));
+        if (before.how == Recognition::AsWritten
+            && before.ingredient == recogniseIn(catalogues, text.substr(bracket + 1)).ingredient)
+            return before;
     }
-    if (const auto* ingredient = findWords(withoutPreparation(words))) {
-        return ingredient;
-    }
-    // "butter, unsalted, softened" and "butter (unsalted)" are unsalted butter.
-    const std::size_t comma = text.find_first_of(",(");
-    if (comma == std::string_view::npos) {
-        return nullptr;
-    }
-    Words inverted = withoutPreparation(singularWords(text.substr(comma)));
-    std::ranges::copy(withoutPreparation(singularWords(text.substr(0, comma))), std::back_inserter(inverted));
-    return findWords(inverted);
+    Recognised corrected;
+    for (const Catalogue* catalogue : filled)
+        for (const NameHit& hit : catalogue->m_names->withinSlips(name)) {
+            const Recognised found = recognised(*catalogue, hit);
+            if (corrected.ingredient && corrected.ingredient->id != found.ingredient->id)
+                return {};
+            if (!corrected.ingredient)
+                corrected = found;
+        }
+    if (corrected.how == Recognition::AsWritten)
+        corrected.how = Recognition::Corrected;
+    return corrected;
 }
 
 std::vector<const Ingredient*> Catalogue::search(std::string_view text, std::size_t atMost) const
 {
-    const std::string query = folded(text);
-    std::vector<Match> best(m_ingredients.size(), Match::None);
-    for (const auto& entry : m_entries) {
-        best[entry.index] = std::min(best[entry.index], matchOf(entry.folded, entry.isName, query));
-    }
-    std::vector<std::size_t> found;
-    for (std::size_t i = 0; i < best.size(); ++i) {
-        if (best[i] != Match::None) {
-            found.push_back(i);
-        }
-    }
-    // Of two names that match alike the shorter one is meant: "sal" is salt before salted butter.
-    std::ranges::stable_sort(found, {}, [&](std::size_t i) { return std::pair(best[i], m_ingredients[i].name.size()); });
-    std::vector<const Ingredient*> result;
-    for (std::size_t i = 0; i < found.size() && i < atMost; ++i) {
-        result.push_back(&m_ingredients[found[i]]);
-    }
-    return result;
+    return at(m_names->search(plainWords(text), atMost));
+}
+
+std::vector<const Ingredient*> Catalogue::nearest(std::string_view text, std::size_t atMost) const
+{
+    return at(m_names->nearest(writtenName(text), atMost));
+}
+
+std::vector<const Ingredient*> Catalogue::sharing(std::string_view text) const
+{
+    return at(m_names->sharing(withoutFillers(plainWords(text))));
+}
+
+std::vector<const Ingredient*> Catalogue::at(const std::vector<std::size_t>& places) const
+{
+    std::vector<const Ingredient*> ingredients;
+    for (const std::size_t place : places)
+        ingredients.push_back(&m_ingredients[place]);
+    return ingredients;
 }
 
 }  // namespace firn

@@ -51,6 +51,7 @@ struct Ingredient {
     std::string id;    // lower-case words with hyphens
     std::string name;  // singular, as a table shows it
     std::vector<std::string> synonyms;
+    std::vector<std::string> defaultFor;  // general words that are taken for this ingredient, and say so: "cream"
     std::string group;
     Composition composition;
     std::optional<GramsPerMillilitre> density;  // of the liquid or paste itself, never of a heap

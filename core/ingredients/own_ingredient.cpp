@@ -29,8 +29,9 @@ void checkPart(std::vector<IngredientFault>& faults, IngredientField field, Gram
 std::vector<const std::string*> namesOf(const Ingredient& ingredient)
 {
     std::vector<const std::string*> names{&ingredient.name};
-    for (const std::string& synonym : ingredient.synonyms)
-        names.push_back(&synonym);
+    for (const auto* others : {&ingredient.synonyms, &ingredient.defaultFor})
+        for (const std::string& other : *others)
+            names.push_back(&other);
     return names;
 }
 

@@ -123,11 +123,53 @@ TEST(Find, TurnsRoundWhatIsWrittenWithAComma)
 
 TEST(Find, PrefersNothingToAGuess)
 {
-    for (const auto* text : {"", " ", ",", "of", "fresh", "berry", "straw", "cream", "sugar, palm", "milk, camel", "hazelnut milk",
-             "raw sugar", "strained yogurt", "whole wheat flour", "dried strawberries", "strawberry ice cream", "sugarr",
-             "lemon verbena", "2", "молоко"}) {
+    // Two foods of other words each: chocolate milk is none of milk chocolate, and safflower none of sunflower.
+    for (const auto* text :
+        {"", " ", ",", "of", "fresh", "berry", "straw", "milk, camel", "dried strawberries", "strawberry ice cream", "2", "молоко",
+            "butter almond", "custard", "mustard seed", "sucralose", "insulin", "vanillin", "lactase", "cassia"}) {
         EXPECT_EQ(idOf(text), "nothing") << text;
     }
+}
+
+TEST(Find, TakesWordsInAnyOrderWhereTheyAreKindsAndForms)
+{
+    const std::map<std::string, std::string> meant{{"glucose syrup dried DE 42", "dried-glucose-syrup-42"},
+        {"DE 42 dried glucose syrup", "dried-glucose-syrup-42"}, {"whipping cream 35%", "cream-35"},
+        {"cream whipping 35 %", "cream-35"}, {"juice lemon", "lemon-juice"}, {"chocolate milk", "chocolate-milk"},
+        {"milk chocolate, chopped", "milk-chocolate"}, {"sugar beet", "sugar-beet"}, {"beet sugar", "sucrose"}};
+    for (const auto& [text, id] : meant)
+        EXPECT_EQ(idOf(text), id) << text;
+}
+
+TEST(Find, ReadsASlipOnlyWhereNothingElseIsAsNear)
+{
+    const std::map<std::string, std::string> meant{{"strawberies", "strawberry"}, {"rasberries", "raspberry"},
+        {"stravbery puree", "strawberry-puree"}, {"sugarr", "sucrose"}, {"waterr", "water"}, {"marscapone", "mascarpone"}};
+    for (const auto& [text, id] : meant)
+        EXPECT_EQ(idOf(text), id) << text;
+    EXPECT_EQ(shippedCatalogue().recognise("strawberies").how, Recognition::Corrected);
+    const Catalogue two({named("pear-ice", "Pear"), named("bear", "Pears")});
+    const Catalogue near({named("one", "Mandarin"), named("two", "Mandarim")});
+    EXPECT_EQ(near.find("mandarix"), nullptr);
+    EXPECT_EQ(near.find("mandarin")->id, "one");
+    EXPECT_EQ(near.find("mandarim")->id, "two");
+}
+
+TEST(Find, TakesAGeneralWordForItsDefaultAndSaysSo)
+{
+    for (const auto* text : {"cream", "Creams", "cold cream", "the cream"}) {
+        const Recognised found = shippedCatalogue().recognise(text);
+        ASSERT_NE(found.ingredient, nullptr) << text;
+        EXPECT_EQ(found.ingredient->id, "heavy-cream") << text;
+        EXPECT_EQ(found.how, Recognition::ByDefault) << text;
+    }
+    EXPECT_EQ(shippedCatalogue().recognise("heavy cream").how, Recognition::AsWritten);
+    EXPECT_EQ(shippedCatalogue().recognise("rum").how, Recognition::ByDefault);  // its id, too
+    Ingredient general = named("general", "Double cream");
+    general.defaultFor = {"cream"};
+    const Catalogue catalogue({named("own", "Cream"), general});
+    EXPECT_EQ(catalogue.find("cream")->id, "own");  // a name comes before a general word
+    EXPECT_EQ(catalogue.recognise("cream").how, Recognition::AsWritten);
 }
 
 TEST(Find, GivesASharedNameToTheFirst)
@@ -170,6 +212,18 @@ TEST(Search, ForgivesOneSlipFromFourLettersOn)
     EXPECT_TRUE(shippedCatalogue().search("xxstrawberry", 5).empty());
     const Catalogue catalogue({named("gin", "Gin")});
     EXPECT_TRUE(catalogue.search("gix", 5).empty());
+}
+
+TEST(Search, FindsWordsInAnyOrderAndPutsWhatIsMeantBeforeSlips)
+{
+    EXPECT_EQ(idsOf(shippedCatalogue().search("syrup dried glucose 42", 1)), std::vector<std::string>{"dried-glucose-syrup-42"});
+    EXPECT_EQ(shippedCatalogue().search("sugr", 3).front()->id, "sucrose");
+    for (const auto* text : {"strawberies", "rasberries", "strawbery", "rasberry"})
+        EXPECT_FALSE(shippedCatalogue().search(text, 3).empty()) << text;
+    const auto bitter = idsOf(shippedCatalogue().search("bitter", 4));
+    EXPECT_EQ(bitter.front(), "bitter-aperitif");
+    for (const auto* other : {"unsalted-butter", "dark-chocolate-65", "peanut-butter"})
+        EXPECT_EQ(std::ranges::find(bitter, other), bitter.end()) << other;
 }
 
 TEST(Search, ShowsEachIngredientOnce)

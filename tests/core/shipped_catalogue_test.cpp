@@ -1,4 +1,5 @@
 #include "../shipped_catalogue.h"
+#include "ingredients/matching.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -16,7 +17,7 @@ std::string idOf(std::string_view text)
     return ingredient == nullptr ? "nothing" : ingredient->id;
 }
 
-TEST(ShippedCatalogue, IsLarge) { EXPECT_GE(shippedCatalogue().all().size(), 230u); }
+TEST(ShippedCatalogue, IsLarge) { EXPECT_GE(shippedCatalogue().all().size(), 520u); }
 
 TEST(ShippedCatalogue, EveryRowClosesTo100g)
 {
@@ -77,6 +78,35 @@ TEST(ShippedCatalogue, NoNameOrSynonymMeansTwoIngredients)
             EXPECT_EQ(idOf(synonym), ingredient.id) << synonym;
         }
     }
+}
+
+TEST(ShippedCatalogue, EveryGeneralWordHasOneDefaultAndOthersToChoose)
+{
+    std::set<std::string> words;
+    for (const auto& ingredient : shippedCatalogue().all()) {
+        for (const auto& word : ingredient.defaultFor) {
+            EXPECT_TRUE(words.insert(folded(word)).second) << word;
+            const NameMatch match = matchName(shippedCatalogue(), word);
+            EXPECT_EQ(match.recognition, Recognition::ByDefault) << word;
+            EXPECT_EQ(match.ingredient, &ingredient) << word;
+            EXPECT_FALSE(match.others.empty()) << word;
+            // Who chooses it by its name has chosen, and is not told again.
+            EXPECT_EQ(shippedCatalogue().recognise(ingredient.name).how, Recognition::AsWritten) << ingredient.name;
+        }
+    }
+    for (const auto* word : {"cream", "milk", "sugar", "butter", "yogurt", "egg", "chocolate", "flour", "oil", "vinegar", "rum",
+             "coffee", "tea", "cheese"})
+        EXPECT_TRUE(words.contains(word)) << word;
+}
+
+TEST(ShippedCatalogue, HoldsWhatCooksMissedAndNoBrand)
+{
+    for (const auto* id :
+        {"blood-orange", "bergamot-juice", "yuzu-juice", "amaro", "bitter-aperitif", "demerara-sugar", "muscovado-sugar",
+            "goat-cheese", "agave-syrup", "elderflower-cordial", "reduced-fat-milk", "espresso", "strong-coffee", "sweet-vermouth",
+            "triple-sec", "coffee-liqueur", "anise-liqueur", "allulose", "galactose", "cranberry-juice", "green-apple",
+            "cantaloupe", "lavender", "sparkling-water", "stabiliser", "raspberry-puree-10", "raspberry-puree"})
+        EXPECT_EQ(idOf(id), id);
 }
 
 TEST(ShippedCatalogue, EveryMeasureAndDensityNamesItsSource)
