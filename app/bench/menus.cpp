@@ -69,9 +69,9 @@ void MainWindow::buildTeachMenu(QMenu& menu)
 
 void MainWindow::buildRecipeMenu(QMenu& menu)
 {
-    QMenu* processes = menu.addMenu(tr("Frozen &by"));
+    QMenu* processes = menu.addMenu(tr("Freezing meth&od"));
     auto* group = new QActionGroup(processes);
-    for (const Process process : {Process::Still, Process::Scraped, Process::Churned, Process::Folded}) {
+    for (const Process process : allProcesses) {
         QAction* action = processes->addAction(
             capitalised(nameOf(process)), this, [this, process] { changeProcess(m_document, m_document.component(), process); });
         action->setCheckable(true);

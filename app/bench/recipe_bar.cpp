@@ -18,8 +18,6 @@ namespace firn::app {
 
 namespace {
 
-constexpr std::array processes{Process::Still, Process::Scraped, Process::Churned, Process::Folded};
-
 Result<double> degreesFromText(std::string_view text)
 {
     return temperatureFromText(text).map([](Celsius temperature) { return temperature.value; });
@@ -43,13 +41,15 @@ QString nameOf(Process process)
 {
     switch (process) {
     case Process::Still:
-        return RecipeBar::tr("standing still");
+        return RecipeBar::tr("without stirring");
     case Process::Scraped:
         return RecipeBar::tr("scraping");
     case Process::Churned:
         return RecipeBar::tr("churning");
     case Process::Folded:
-        return RecipeBar::tr("folding in air");
+        return RecipeBar::tr("folding");
+    case Process::Unfrozen:
+        return RecipeBar::tr("not frozen");
     }
     return {};
 }
@@ -74,10 +74,10 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
         [this](const QString& text) { changeTitle(m_document, text.toStdString(), m_titleGesture); });
     connect(m_title, &QLineEdit::returnPressed, this, &RecipeBar::titleEntered);
 
-    for (const Process process : processes)
+    for (const Process process : allProcesses)
         m_process->addItem(nameOf(process));
     connect(m_process, &QComboBox::currentIndexChanged, this,
-        [this](int index) { changeProcess(m_document, m_document.component(), processes.at(std::size_t(index))); });
+        [this](int index) { changeProcess(m_document, m_document.component(), allProcesses.at(std::size_t(index))); });
     connect(m_overrun, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
         changeOverrun(m_document, m_document.component(), number.value_or(0.0), gesture);
     });
@@ -115,7 +115,7 @@ void RecipeBar::fillLine(QHBoxLayout& line)
         line.addWidget(field);
         line.addSpacing(groupSpace - closeSpace);
     };
-    add(tr("Frozen &by"), m_process, QStringLiteral("process"));
+    add(tr("Freezing &method"), m_process, QStringLiteral("process"));
     add(tr("&Overrun"), m_overrun, QStringLiteral("overrun"));
     add(tr("&Served at"), m_serving, QStringLiteral("serving"));
     add(tr("Free&zer at"), m_freezer, QStringLiteral("freezer"));

@@ -31,7 +31,7 @@ Result<std::string> derivationIn(const Arguments& arguments)
     if (!component)
         return failure(component.error());
     const std::string figure = arguments.operands().front().toStdString();
-    const auto derivation = explain(figure, *recipe, *catalogue, wishes->conditionsFor(*recipe), *component);
+    const auto derivation = explain(figure, *recipe, *catalogue, wishes->conditionsFor(*recipe, *component), *component);
     if (!derivation)
         return failure(derivation.error());
     return arguments.has(QStringLiteral("json")) ? derivationJson(*derivation) : derivationText(*derivation);

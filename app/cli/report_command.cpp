@@ -34,7 +34,7 @@ Result<std::string> reports(const Arguments& arguments)
         const auto component = componentIn(*recipe, wishes->component);
         if (!component)
             return failure(component.error());
-        const Analysis analysis = analyse(*recipe, *catalogue, wishes->conditionsFor(*recipe), *component);
+        const Analysis analysis = analyse(*recipe, *catalogue, wishes->conditionsFor(*recipe, *component), *component);
         if (!text.empty() && !isJson)
             text += '\n';
         text += isJson ? reportJson(*recipe, analysis) : reportText(*recipe, analysis);

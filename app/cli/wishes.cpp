@@ -2,13 +2,12 @@
 
 namespace firn::app {
 
-Conditions Wishes::conditionsFor(const Recipe& recipe) const
+Conditions Wishes::conditionsFor(const Recipe& recipe, std::optional<std::size_t> ofComponent) const
 {
-    Conditions conditions = conditionsOf(recipe);
+    Conditions conditions = conditionsOf(recipe, ofComponent, process);
     conditions.serveAt = serveAt.value_or(conditions.serveAt);
     conditions.freezerAt = freezerAt.value_or(conditions.freezerAt);
     conditions.readAt = readAt.value_or(conditions.readAt);
-    conditions.process = process;
     return conditions;
 }
 
@@ -16,10 +15,13 @@ QList<QCommandLineOption> wishOptions()
 {
     const QString degrees = QStringLiteral("C");
     return {
-        {QStringLiteral("serve-at"), QStringLiteral("Served at so many degrees Celsius; the recipe's own, or -12."), degrees},
+        {QStringLiteral("serve-at"),
+            QStringLiteral("Serving temperature in °C; default: the recipe's, else the usual one (-12, scraped -10, folded -14)."),
+            degrees},
         {QStringLiteral("freezer-at"), QStringLiteral("The freezer's temperature; the recipe's own, or -18."), degrees},
         {QStringLiteral("read-at"), QStringLiteral("The temperature at which instruments are read; 20."), degrees},
-        {QStringLiteral("process"), QStringLiteral("still, scraped, churned or folded; the recipe's own, or churned."),
+        {QStringLiteral("process"),
+            QStringLiteral("still, scraped, churned, folded or unfrozen; default: the recipe's, else churned."),
             QStringLiteral("PROCESS")},
         {QStringLiteral("component"), QStringLiteral("One component of the dessert; all of it as one mix."),
             QStringLiteral("NAME")},
@@ -44,7 +46,7 @@ Result<Wishes> wishesIn(const Arguments& arguments)
         const std::string name = arguments.text(QStringLiteral("process")).toStdString();
         wishes.process = processNamed(name);
         if (!wishes.process)
-            return failure(phrase("\"{0}\" is no way to freeze. Choose still, scraped, churned or folded.", name));
+            return failure(phrase("“{0}” is not a freezing method. Choose still, scraped, churned, folded or unfrozen.", name));
     }
     wishes.component = arguments.text(QStringLiteral("component")).toStdString();
     return wishes;

@@ -14,7 +14,7 @@ struct Wishes {
     std::optional<Process> process;
     std::string component;  // empty for the whole dessert
 
-    Conditions conditionsFor(const Recipe& recipe) const;
+    Conditions conditionsFor(const Recipe& recipe, std::optional<std::size_t> ofComponent) const;
 };
 
 /// The options that wishesIn reads, for a command's list of its own.

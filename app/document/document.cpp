@@ -145,10 +145,10 @@ void Document::replace(Recipe recipe, const QString& path, const QByteArray& con
 
 void Document::reanalyse()
 {
-    Conditions conditions = conditionsOf(m_recipe);
+    m_component = std::min(m_component, m_recipe.components.size() - 1);
+    Conditions conditions = conditionsOf(m_recipe, m_component);
     conditions.readAt = m_readAt;
     conditions.instruments = m_instruments;
-    m_component = std::min(m_component, m_recipe.components.size() - 1);
     if (m_stepsDone >= m_recipe.components[m_component].steps.size())
         m_stepsDone.reset();
     m_analysis = analyse(m_recipe, m_catalogue, conditions, m_component, m_stepsDone);

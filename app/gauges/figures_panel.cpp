@@ -58,9 +58,11 @@ void FiguresPanel::show(const Analysis& analysis)
     add(tr("sugars"), percentText(sugars), share, "percent.sugars");
     add(tr("fat"), percentText(fat), share, "percent.fat");
     add(tr("protein"), percentText(protein), share, "percent.protein");
-    add(tr("freezing point"), freezingPoint ? degrees(freezingPoint->temperature) : none, temperature, "freezing_point_c");
-    add(tr("by the textbook"), analysis.textbook ? degrees(analysis.textbook->freezingPoint) : none, temperature,
-        "freezing_point_textbook_c");
+    if (analysis.texture.process != Process::Unfrozen) {
+        add(tr("freezing point"), freezingPoint ? degrees(freezingPoint->temperature) : none, temperature, "freezing_point_c");
+        add(tr("by the textbook"), analysis.textbook ? degrees(analysis.textbook->freezingPoint) : none, temperature,
+            "freezing_point_textbook_c");
+    }
     add(tr("alcohol by mass"), percentText(alcohol), share, "percent.alcohol");
     add(tr("alcohol by volume"), alcoholByVolume, share, "percent.alcohol_by_volume");
     add(tr("as sweet as sucrose at"), withUnit(figure(analysis.sweetness_percentSucrose, 0), QStringLiteral("%")), share,

@@ -47,8 +47,9 @@ QRectF FreezingChart::plotArea() const { return m_view->plotArea(); }
 
 void FreezingChart::show(const Analysis& analysis)
 {
-    m_isEmpty = analysis.mix.isEmpty();
-    m_curve = analysis.freezing;
+    m_isUnfrozen = analysis.texture.process == Process::Unfrozen;
+    m_isEmpty = analysis.mix.isEmpty() || m_isUnfrozen;
+    m_curve = m_isUnfrozen ? FreezingCurve{} : analysis.freezing;
     m_regions = analysis.texture.regions;
     std::vector<CurveRegion> regions;
     std::transform(m_regions.begin(), m_regions.end(), std::back_inserter(regions), [](const FirmnessRegion& region) {
@@ -56,8 +57,10 @@ void FreezingChart::show(const Analysis& analysis)
     });
     m_view->setCurve(m_curve);
     m_view->setRegions(m_isEmpty ? std::vector<CurveRegion>{} : std::move(regions));
-    if (m_isEmpty)
-        m_view->setBeginning(tr("The freezing curve is drawn as soon as there is a mix"));
+    if (m_isUnfrozen)
+        m_view->setBeginning(tr("Not frozen"));
+    else if (m_isEmpty)
+        m_view->setBeginning(tr("Add ingredients to see the freezing curve"));
     else if (!m_curve.freezingPoint)
         m_view->setBeginning(tr("No water in the mix: nothing freezes"));
     else if (m_curve.steps.empty())
@@ -71,6 +74,14 @@ void FreezingChart::show(const Analysis& analysis)
 
 void FreezingChart::showMarkers()
 {
+    for (TemperatureMarker* marker : {m_freezer, m_serving})
+        marker->setVisible(!m_isUnfrozen);
+    if (m_isUnfrozen) {
+        m_view->setMarkers({});
+        setFigures({});
+        setValueText(m_view->beginning());
+        return;
+    }
     const auto ice = [this](const TemperatureMarker* marker) { return percentText(m_curve.iceAt({marker->temperature_c()}), 0); };
     const auto head = [&](const TemperatureMarker* marker) {
         return m_isEmpty ? QString() : tr("%1 of the mix is ice").arg(ice(marker));

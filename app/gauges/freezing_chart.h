@@ -48,7 +48,8 @@ private:
     TemperatureMarker* m_serving;
     FreezingCurve m_curve;
     std::vector<FirmnessRegion> m_regions;
-    bool m_isEmpty = true;
+    bool m_isEmpty = true;  // nothing to draw: no mix, or one that is not frozen
+    bool m_isUnfrozen = false;
 };
 
 }  // namespace firn::app

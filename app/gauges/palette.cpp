@@ -61,9 +61,28 @@ GaugeColours coloursInWindow(const QPalette& palette)
 
 QColor colourOf(RibbonPart part, const QPalette& palette) { return gaugeColours(palette).parts[static_cast<std::size_t>(part)]; }
 
+namespace {
+
+/// Loose crystals have the shade of the firmness that has about as much ice.
+Firmness withAsMuchIce(Firmness firmness)
+{
+    switch (firmness) {
+    case Firmness::Wet:
+        return Firmness::Soft;
+    case Firmness::Loose:
+        return Firmness::Firm;
+    case Firmness::Dry:
+        return Firmness::Block;
+    default:
+        return firmness;
+    }
+}
+
+}  // namespace
+
 QColor regionColour(Firmness firmness, const GaugeColours& colours)
 {
-    const double share = static_cast<double>(firmness) / static_cast<double>(Firmness::Block);
+    const double share = static_cast<double>(withAsMuchIce(firmness)) / static_cast<double>(Firmness::Block);
     const QColor &from = colours.liquid, &to = colours.block;
     return {between(from.red(), to.red(), share), between(from.green(), to.green(), share), between(from.blue(), to.blue(), share)};
 }

@@ -2,6 +2,7 @@
 
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
+#include "texture/trade_bands.h"
 
 #include <QEvent>
 #include <QPainter>
@@ -81,6 +82,7 @@ void SugarScale::show(const Analysis& analysis)
     m_isEmpty = analysis.mix.isEmpty();
     m_textureClass = analysis.texture.textureClass;
     m_sugars = analysis.shares.sugars;
+    showCounted(analysis.texture);
     m_uncertainty = analysis.sugarsUncertainty;
     m_refractometer_brix = analysis.instruments ? analysis.instruments->brix.value : std::nullopt;
     if (m_measured.has_value() != analysis.measured.mix.has_value())
@@ -100,6 +102,22 @@ void SugarScale::show(const Analysis& analysis)
         setValueText(tr("%1; %2").arg(valueText(), m_measuredText));
     placeFigures();
     update();
+}
+
+/// A band may count less than all sugars, or the alcohol with them: then the mix has a second place on the scale, and its words say which.
+void SugarScale::showCounted(const Texture& texture)
+{
+    const TradeBand* band = tradeBandOf(texture.textureClass);
+    const CountedSugars counted =
+        band && !texture.mix.isEmpty() ? countedSugars(texture.mix, band->counts) : CountedSugars{m_sugars, {}, {}};
+    m_counted = counted.total();
+    const QString words = counted.asSoftAsSugar.value > 0.0 ? tr("%1 with its alcohol").arg(percentText(m_counted))
+                          : counted.milkSugar.value > 0.0   ? tr("%1 added").arg(percentText(m_counted))
+                                                            : QString();
+    if (words == m_countedWords)
+        return;
+    m_countedWords = words;
+    placeBrackets();
 }
 
 void SugarScale::mark(MassFraction sugars, const QString& words)
@@ -156,6 +174,8 @@ void SugarScale::placeBrackets()
     std::stable_sort(bands.begin(), bands.end(), [](const TradeBand& a, const TradeBand& b) { return a.low < b.low; });
     for (const TradeBand& band : bands) {
         Bracket bracket{band.textureClass, translatedName(nameOf(band.textureClass)), band.low.value, band.high.value};
+        if (band.textureClass == m_textureClass && !m_countedWords.isEmpty())
+            bracket.name = tr("%1: %2", "a kind of dessert, and the sugars that its band counts").arg(bracket.name, m_countedWords);
         const double left = xOf(bracket.low), right = xOf(bracket.high);
         const double nameWidth = fontMetrics().horizontalAdvance(bracket.name);
         const bool nameFitsInside = nameWidth + 2 * gridStep < right - left;
@@ -296,7 +316,7 @@ void SugarScale::paintBracket(QPainter& painter, const Bracket& bracket, const G
     const double middle = qRound(row.center().y()) + 0.5;
     const double nameRight = bracket.nameLeft + fontMetrics().horizontalAdvance(bracket.name);
     const bool isOwnKind = !m_isEmpty && bracket.textureClass == m_textureClass;
-    const bool holdsMix = bracket.low <= m_sugars.value && m_sugars.value <= bracket.high;
+    const bool holdsMix = bracket.low <= m_counted.value && m_counted.value <= bracket.high;
     const QColor& colour = isOwnKind ? colours.curve : colours.quietInk;
     painter.setPen(QPen(colour, isOwnKind && holdsMix ? 2.0 : 1.0));
     if (isOwnKind && !holdsMix) {
@@ -311,6 +331,10 @@ void SugarScale::paintBracket(QPainter& painter, const Bracket& bracket, const G
             painter.drawLine(QPointF(left, middle), QPointF(bracket.nameLeft - 3.0, middle));
             painter.drawLine(QPointF(nameRight + 3.0, middle), QPointF(right, middle));
         }
+    }
+    if (isOwnKind && !m_countedWords.isEmpty()) {
+        painter.setPen(QPen(colours.ink, 2.0));
+        painter.drawLine(QPointF(xOf(m_counted.value), row.top() + 1.0), QPointF(xOf(m_counted.value), row.bottom() - 1.0));
     }
     painter.setPen(colour);
     painter.drawText(

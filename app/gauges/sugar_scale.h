@@ -48,6 +48,7 @@ private:
     };
 
     void placeFigures();
+    void showCounted(const Texture& texture);
     double xOf(double share) const;
     double needleHalfWidth() const;
     QRectF rowUnderScale(int row) const;
@@ -67,6 +68,8 @@ private:
     QString m_measuredText;   // empty where nothing is measured
     bool m_isMarked = false;  // in the place of what is measured
     TextureClass m_textureClass = TextureClass::Nothing;
+    MassFraction m_counted;  // what the band of the mix's kind counts
+    QString m_countedWords;  // where that is not all sugars
     std::vector<Bracket> m_brackets;
     std::size_t m_rowCount = 0;
 };

@@ -1,5 +1,6 @@
 #include "gauges/texture_panel.h"
 
+#include "gauges/class_window.h"
 #include "gauges/figure_button.h"
 #include "gauges/marked_lines.h"
 #include "gauges/type_and_space.h"
@@ -37,9 +38,14 @@ std::vector<MarkedLine> linesOf(const Texture& texture)
 TexturePanel::TexturePanel(QWidget* parent)
     : Gauge(tr("Texture"), parent)
     , m_lines(new MarkedLines(this))
+    , m_why(new FigureButton(QString(), QString(), this))
 {
     m_lines->setAccessibleName(tr("Why this texture"));
     connect(m_lines, &MarkedLines::figureChosen, this, &Gauge::figureChosen);
+    m_why->setObjectName(QStringLiteral("why"));
+    m_why->setAccessibleDescription(tr("Shows the reasons for the class"));
+    m_why->setToolTip(tr("Show the reasons for the class"));
+    connect(m_why, &FigureButton::clicked, this, &TexturePanel::showWhy);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     show(Analysis{});
 }
@@ -59,17 +65,31 @@ void TexturePanel::show(const Analysis& analysis)
     const Texture& texture = analysis.texture;
     const bool isEmpty = analysis.mix.isEmpty();
     m_kind = isEmpty ? QString() : capitalised(translatedName(nameOf(texture.textureClass)));
-    m_sugars = percentText(analysis.shares.sugars);
     m_coldest = texture.servingWindow ? degrees(texture.servingWindow->coldest, 0) : QString();
     m_warmest = texture.servingWindow ? degrees(texture.servingWindow->warmest, 0) : QString();
-    m_window = !isEmpty && texture.servingWindow ? tr("best served %1").arg(degreesRange(*texture.servingWindow)) : QString();
+    m_isFrozen = !isEmpty && texture.textureClass != TextureClass::Unfrozen;
+    m_window = !isEmpty && texture.servingWindow ? tr("serve at %1").arg(degreesRange(*texture.servingWindow)) : QString();
     m_lines->setLines(isEmpty ? std::vector<MarkedLine>{} : linesOf(texture));
     if (isEmpty)
-        setValueText(tr("The texture is told as soon as there is a mix"));
+        setValueText(tr("Add ingredients to see the texture"));
     else
         setValueText(QStringList{m_kind, m_window, m_lines->spokenText()}.join(u'\n'));
     layOut();
     update();
+    m_texture = texture;
+    m_serveAt = analysis.conditions.serveAt;
+    if (m_classWindow && m_classWindow->isVisible())
+        m_classWindow->showTexture(m_texture, m_serveAt);
+}
+
+void TexturePanel::showWhy()
+{
+    if (!m_classWindow)
+        m_classWindow = new ClassWindow(window());
+    m_classWindow->show();
+    m_classWindow->showTexture(m_texture, m_serveAt);
+    m_classWindow->raise();
+    m_classWindow->activateWindow();
 }
 
 bool TexturePanel::isWindowBesideKind() const
@@ -90,15 +110,15 @@ QRect TexturePanel::windowPlace() const
     return isWindowBesideKind() ? QRect(width() - width_px, 0, width_px, large) : QRect(0, large, width_px, lineHeight(font()));
 }
 
-/// The kind stands for the sugars that it follows from; the serving window is two figures, the warmer one at its end.
+/// The kind opens its reasons; the serving window is two figures, the warmer one at its end.
 void TexturePanel::placeFigures()
 {
     std::vector<FigurePlace> figures;
-    if (!m_kind.isEmpty()) {
-        const QFontMetrics large(figureFont(font()));
-        figures.push_back({QStringLiteral("percent.sugars"), tr("%1, with %2 sugars").arg(m_kind, m_sugars),
-            {0, 0, large.horizontalAdvance(m_kind), large.height()}});
-    }
+    const QFontMetrics large(figureFont(font()));
+    m_why->setVisible(m_isFrozen);
+    m_why->setAccessibleName(m_kind);
+    m_why->setGeometry(0, 0, std::max(FigureButton::leastSize_px, large.horizontalAdvance(m_kind)),
+        std::max(FigureButton::leastSize_px, large.height()));
     if (!m_window.isEmpty()) {
         QRect coldest = windowPlace(), warmest = coldest;
         warmest.setLeft(coldest.right() - std::max(FigureButton::leastSize_px, fontMetrics().horizontalAdvance(m_warmest)));

@@ -6,6 +6,8 @@
 
 namespace firn::app {
 
+class ClassWindow;
+class FigureButton;
 class MarkedLines;
 
 class TexturePanel : public Gauge {
@@ -16,6 +18,9 @@ public:
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
+
+    /// Opens the reasons for the class, and the picture of the bands.
+    void showWhy();
 
 public slots:
     void show(const firn::Analysis& analysis);
@@ -33,10 +38,14 @@ private:
     QRect windowPlace() const;
 
     MarkedLines* m_lines;
-    QString m_kind;    // empty for an empty mix
-    QString m_window;  // "best served …"
+    FigureButton* m_why;
+    ClassWindow* m_classWindow = nullptr;  // from the first time it is opened
+    Texture m_texture;
+    Celsius m_serveAt;
+    QString m_kind;  // empty for an empty mix
+    bool m_isFrozen = false;
+    QString m_window;  // "serve at …"
     QString m_coldest, m_warmest;
-    QString m_sugars;
 };
 
 }  // namespace firn::app

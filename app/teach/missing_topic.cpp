@@ -6,6 +6,7 @@ namespace {
 
 Sentence whatToType(LessonTopic topic, const Analysis& analysis)
 {
+    const bool isUnfrozen = analysis.texture.process == Process::Unfrozen;
     switch (topic) {
     case LessonTopic::Sugars:
     case LessonTopic::Sweetness:
@@ -25,7 +26,7 @@ Sentence whatToType(LessonTopic topic, const Analysis& analysis)
     default:
         break;
     }
-    return phrase("No water in the mix now: type some.");
+    return isUnfrozen ? phrase("This part is not frozen.") : phrase("No water in the mix now: type some.");
 }
 
 }  // namespace

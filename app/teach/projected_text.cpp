@@ -30,8 +30,8 @@ QString withoutMarks(QString text) { return text.remove(answerBegins).remove(ans
 /// How firm it is, in a word.
 bool isVerdict(const std::string& text)
 {
-    static constexpr std::array verdicts{
-        Firmness::Liquid, Firmness::Slush, Firmness::Soft, Firmness::Scoopable, Firmness::Firm, Firmness::Hard, Firmness::Block};
+    static constexpr std::array verdicts{Firmness::Liquid, Firmness::Slush, Firmness::Soft, Firmness::Scoopable, Firmness::Firm,
+        Firmness::Hard, Firmness::Block, Firmness::Wet, Firmness::Loose, Firmness::Dry};
     return std::ranges::find(verdicts, text, [](Firmness firmness) { return nameOf(firmness); }) != verdicts.end();
 }
 

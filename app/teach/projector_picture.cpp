@@ -4,6 +4,7 @@
 #include "gauges/egg_picture.h"
 #include "gauges/hydrometer_picture.h"
 #include "gauges/ribbon.h"
+#include "gauges/sugar_ice_picture.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/wording.h"
 #include "teach/figure_wording.h"
@@ -28,9 +29,10 @@ ProjectorPicture::ProjectorPicture(QWidget* parent)
     , m_scale(new SugarScale(this))
     , m_ribbon(new RibbonBar(this))
     , m_curve(new CurveView(this))
+    , m_sugarIce(new SugarIcePicture(this))
 {
     setAttribute(Qt::WA_TransparentForMouseEvents);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_scale, m_ribbon, m_curve})
+    for (QWidget* each : std::initializer_list<QWidget*>{m_scale, m_ribbon, m_curve, m_sugarIce})
         each->hide();
 }
 
@@ -43,6 +45,7 @@ PictureNeed ProjectorPicture::needOf(LessonPicture picture) const
         return {true, m_ribbon->sizeHint().height()};
     case LessonPicture::FreezingCurve:
     case LessonPicture::FreezingCurves:
+    case LessonPicture::SugarIce:
         return {false, 0, curveShare};
     case LessonPicture::Hydrometer:
     case LessonPicture::Egg:
@@ -61,12 +64,15 @@ void ProjectorPicture::show(const LessonPage& page, const Analysis& analysis, bo
     m_scale->setVisible(!isHidden && m_shown == LessonPicture::SugarScale);
     m_ribbon->setVisible(!isHidden && m_shown == LessonPicture::RibbonBar);
     m_curve->setVisible(!isHidden && isCurve(m_shown));
+    m_sugarIce->setVisible(!isHidden && m_shown == LessonPicture::SugarIce);
     if (m_shown == LessonPicture::SugarScale)
         showScale(page, analysis);
     else if (m_shown == LessonPicture::RibbonBar)
         m_ribbon->show(analysis.ribbon);
     else if (isCurve(m_shown))
         showCurve(page, analysis);
+    else if (m_shown == LessonPicture::SugarIce && page.sugarIce)
+        m_sugarIce->showCurve(*page.sugarIce);
     else if (m_readings && !isHidden)
         setAccessibleName(m_shown == LessonPicture::Egg ? tr("An egg in a glass of the mix") : tr("A hydrometer in the mix"));
     if (isHidden)
@@ -107,7 +113,7 @@ void ProjectorPicture::showCurve(const LessonPage& page, const Analysis& analysi
 
 void ProjectorPicture::resizeEvent(QResizeEvent* /*event*/)
 {
-    for (QWidget* each : std::initializer_list<QWidget*>{m_scale, m_ribbon, m_curve})
+    for (QWidget* each : std::initializer_list<QWidget*>{m_scale, m_ribbon, m_curve, m_sugarIce})
         each->setGeometry(rect());
 }
 

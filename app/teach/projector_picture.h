@@ -10,6 +10,7 @@ namespace firn::app {
 
 class CurveView;
 class RibbonBar;
+class SugarIcePicture;
 class SugarScale;
 
 class ProjectorPicture : public QWidget {
@@ -33,6 +34,7 @@ private:
     SugarScale* m_scale;
     RibbonBar* m_ribbon;
     CurveView* m_curve;
+    SugarIcePicture* m_sugarIce;
     LessonPicture m_shown = LessonPicture::None;
     std::optional<Readings> m_readings;
     bool m_isHidden = false;

@@ -8,6 +8,7 @@
 #include "teach/projector_panels.h"
 #include "teach/projector_picture.h"
 #include "teach/projector_pointer.h"
+#include "texture/trade_bands.h"
 
 #include <QAction>
 #include <QGuiApplication>
@@ -142,10 +143,14 @@ HiddenAnswers ProjectorWindow::answers() const
     const Conditions& conditions = m_explained.analysis.conditions;
     for (const Celsius given : {conditions.serveAt, conditions.freezerAt})
         answers.addGiven(given.value);
-    if (const auto band = std::ranges::find(tradeBands(), m_explained.analysis.texture.textureClass, &TradeBand::textureClass);
-        band != tradeBands().end()) {
-        for (const MassFraction given : {band->low, band->high})
-            answers.addGiven(percent(given));
+    const TextureClass kind = m_explained.analysis.texture.textureClass;
+    for (const TradeBand& band : tradeBands()) {
+        const bool isNamed =
+            band.textureClass == kind || band.textureClass == TextureClass::Granita || band.textureClass == TextureClass::Sorbet;
+        for (const MassFraction given : {band.low, band.high}) {
+            if (isNamed)
+                answers.addGiven(percent(given));
+        }
     }
     return answers;
 }

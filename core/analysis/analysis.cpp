@@ -7,6 +7,7 @@
 #include "analysis/weighing_working.h"
 #include "solution/ethanol.h"
 #include "solution/volume.h"
+#include "texture/serving.h"
 
 #include <cmath>
 
@@ -29,13 +30,27 @@ struct Subject {
     double sugarsVariance_g2 = 0.0;
     std::optional<Process> process;
     std::vector<std::size_t> components;
+    Mix frozen;  // the part of the mix that is frozen
+    Millilitres frozenVolume_20c;
+    Millilitres airOfFrozen;
+    std::vector<std::size_t> frozenComponents;
+
+    bool hasUnfrozenParts() const { return !frozen.isEmpty() && frozenComponents.size() < components.size(); }
 };
+
+/// Of the frozen parts: their own where it is one, else the recipe's.
+std::optional<Process> frozenBy(const Recipe& recipe, const Subject& subject)
+{
+    if (subject.frozenComponents.empty())
+        return subject.components.empty() ? recipe.process : Process::Unfrozen;
+    const auto own = processOf(recipe, subject.frozenComponents.front());
+    return subject.frozenComponents.size() > 1 && recipe.process && recipe.process != Process::Unfrozen ? recipe.process : own;
+}
 
 Subject subjectOf(const Recipe& recipe, const std::vector<PreparedComponent>& components, std::optional<std::size_t> chosen,
     std::optional<std::size_t> stepsDone, Workings* workings)
 {
     Subject subject;
-    subject.process = recipe.process;
     for (std::size_t i = 0; i < components.size(); ++i) {
         const PreparedComponent& component = components[i];
         const std::size_t done = chosen == i ? stepsDone.value_or(component.steps.size()) : component.steps.size();
@@ -47,20 +62,31 @@ Subject subjectOf(const Recipe& recipe, const std::vector<PreparedComponent>& co
         subject.mix.add(mix);
         const Millilitres volume = volumeOf(mix, {20.0}, workings ? &workings->of("volume_ml_20c", homeOfComponent(i)) : nullptr);
         subject.volume_20c += volume;
-        subject.air += volume * (overrunOf(recipe, i) / 100.0);
+        const Millilitres air = volume * (overrunOf(recipe, i) / 100.0);
+        subject.air += air;
         subject.sugarsVariance_g2 += component.sugarsVariance_g2;
-        subject.process = subject.components.empty() ? processOf(recipe, i) : recipe.process;
         subject.components.push_back(i);
+        if (processOf(recipe, i) == Process::Unfrozen)
+            continue;
+        subject.frozen.add(mix);
+        subject.frozenVolume_20c += volume;
+        subject.airOfFrozen += air;
+        subject.frozenComponents.push_back(i);
     }
+    subject.process = frozenBy(recipe, subject);
     return subject;
 }
 
 }  // namespace
 
-Conditions conditionsOf(const Recipe& recipe)
+Conditions conditionsOf(const Recipe& recipe, std::optional<std::size_t> component, std::optional<Process> process)
 {
     Conditions conditions;
-    if (recipe.serveAt_c)
+    conditions.process = process;
+    const auto own = component ? processOf(recipe, *component) : processOfWhole(recipe);
+    const Process frozenBy = process.value_or(own.value_or(Process::Churned));
+    conditions.serveAt = usualServing(frozenBy);
+    if (recipe.serveAt_c && (frozenBy != Process::Unfrozen || *recipe.serveAt_c >= 0.0))
         conditions.serveAt = {*recipe.serveAt_c};
     if (recipe.freezerAt_c)
         conditions.freezerAt = {*recipe.freezerAt_c};
@@ -96,12 +122,20 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
     if (workings)
         recordComposition(*workings, recipe, subject.components, result, subject.sugarsVariance_g2);
 
-    result.freezing = freezingCurve(mix, workings);
-    Working* const ofTextbook = workingOf("freezing_point_textbook_c");
-    result.textbook = textbookFreezing(textbookMix(mix, ofTextbook), 0.0, ofTextbook);
     const Process process = conditions.process.value_or(subject.process.value_or(Process::Churned));
+    // The steps of a part's freezing are about masses that no figure of the whole has.
+    const bool isOfPart = subject.hasUnfrozenParts() && process != Process::Unfrozen;
+    Workings ofPart = Workings::apart();
+    Workings* const ofFreezing = workings && isOfPart ? &ofPart : workings;
+    const Mix& frozen = isOfPart ? subject.frozen : mix;
+    const double overrun_percent = isOfPart ? 100.0 * (subject.airOfFrozen / subject.frozenVolume_20c) : result.overrun_percent;
+    result.freezing = freezingCurve(frozen, ofFreezing);
+    Working* const ofTextbook = ofFreezing ? &ofFreezing->of("freezing_point_textbook_c") : nullptr;
+    result.textbook = textbookFreezing(textbookMix(frozen, ofTextbook), 0.0, ofTextbook);
     result.texture =
-        texture(mix, result.freezing, {process, result.overrun_percent, conditions.serveAt, conditions.freezerAt}, workings);
+        texture(frozen, result.freezing, {process, overrun_percent, conditions.serveAt, conditions.freezerAt}, ofFreezing);
+    if (workings && isOfPart)
+        workings->add(std::move(ofPart));
     result.readings = readings(mix, conditions.readAt, conditions.instruments.egg, workings);
     if (result.readings)
         result.instruments = instrumentReadings(conditions.instruments, mix, conditions.readAt, workings);

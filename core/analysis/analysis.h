@@ -27,8 +27,9 @@ struct Conditions {
     Instruments instruments = {};    // that the cook reads
 };
 
-/// The conditions that a recipe asks for, where it says so.
-Conditions conditionsOf(const Recipe& recipe);
+/// The conditions that a recipe asks for, and the usual ones where it does not: of one component, or of all of it. `process` stands for the
+/// recipe's own. A temperature below 0 °C is that of the frozen parts, and says nothing about a part that is not frozen.
+Conditions conditionsOf(const Recipe& recipe, std::optional<std::size_t> component = {}, std::optional<Process> process = {});
 
 /// One row, weighed.
 struct RowAnalysis {
@@ -63,6 +64,7 @@ struct Analysis {
     std::vector<std::vector<RowAnalysis>> components;  // as in the recipe
     std::vector<std::vector<StepOutcome>> steps;       // of each component
     Mix mix;  // of one component after its steps, or of the whole dessert; what all figures below are about
+              // (freezing and texture: about those of its parts that are frozen)
     Ribbon ribbon{};
     Grams mass;
     Grams water;

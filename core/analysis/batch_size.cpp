@@ -8,7 +8,7 @@ namespace {
 
 Analysis analysed(const Recipe& recipe, const Catalogue& catalogue, std::optional<std::size_t> component)
 {
-    return analyse(recipe, catalogue, conditionsOf(recipe), component);
+    return analyse(recipe, catalogue, conditionsOf(recipe, component), component);
 }
 
 Analysis wholeOf(const Recipe& recipe, const Catalogue& catalogue) { return analysed(recipe, catalogue, {}); }

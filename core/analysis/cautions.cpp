@@ -44,10 +44,6 @@ void addHazards(std::vector<Caution>& cautions, const Ingredients& ingredients)
         std::string_view text;
     };
     static constexpr std::array words{
-        Words{Hazard::RawEgg, Severity::Danger,
-            "Raw or lightly cooked egg can carry salmonella. Use pasteurised egg, or heat the base to 71 °C (160 °F) and check "
-            "with a "
-            "thermometer; not for young children, older people, pregnant or ill guests. Your local food code decides."},
         Words{Hazard::ToxicLeaves, Severity::Danger, "Rhubarb: stalks only, the leaves are poisonous."},
         Words{Hazard::Tonka, Severity::Danger,
             "Tonka bean is not a permitted food everywhere (not in the US). Your local food code decides."},
@@ -60,6 +56,81 @@ void addHazards(std::vector<Caution>& cautions, const Ingredients& ingredients)
         if (anyHas(ingredients, entry.hazard))
             cautions.push_back({entry.severity, phrase(entry.text)});
     }
+}
+
+bool hasEgg(const std::vector<RowAnalysis>& rows, const Ingredients& ingredients)
+{
+    return std::ranges::any_of(rows, [&](const RowAnalysis& row) {
+        const auto ingredient = std::ranges::find(ingredients, row.ingredientId, &Ingredient::id);
+        return ingredient != ingredients.end() && anyHas({*ingredient}, Hazard::RawEgg);
+    });
+}
+
+/// How an egg is made hot enough. The figures are pairs that a law or an adviser names, and nothing holds between them.
+enum class EggHeated { No, ToHomeAdvice, AsTheLawAsks };
+
+constexpr double homeAdvice_c = 71.0;  // US extension texts: 160 °F (71.1 °C), by thermometer, said as 71 °C
+
+EggHeated heatedBy(const Step& step)
+{
+    struct Hold {
+        double temperature_c, minutes;
+    };
+    static constexpr std::array lawful{Hold{68.3, 30.0}, Hold{79.4, 25.0 / 60.0}};  // 21 CFR 135.3, frozen-dessert mix
+    if (!step.temperature_c)
+        return EggHeated::No;
+    if (std::ranges::any_of(lawful, [&](const Hold& hold) {
+            return *step.temperature_c >= hold.temperature_c && step.minutes && *step.minutes >= hold.minutes;
+        }))
+        return EggHeated::AsTheLawAsks;
+    return *step.temperature_c >= homeAdvice_c ? EggHeated::ToHomeAdvice : EggHeated::No;
+}
+
+/// One caution for all components with egg, by the one that was heated least.
+void addEgg(std::vector<Caution>& cautions, const Recipe& recipe, const Analysis& analysis, const Ingredients& ingredients)
+{
+    if (!anyHas(ingredients, Hazard::RawEgg))
+        return;
+    // Egg of a linked recipe is in no row here, and nothing is known of its steps.
+    auto least = EggHeated::AsTheLawAsks;
+    Step hottest;
+    bool isInRow = false;
+    for (std::size_t i = 0; i < analysis.components.size() && i < recipe.components.size(); ++i) {
+        if (!hasEgg(analysis.components[i], ingredients))
+            continue;
+        isInRow = true;
+        auto best = EggHeated::No;
+        Step step;
+        for (const Step& each : recipe.components[i].steps) {
+            if (heatedBy(each) > best) {
+                best = heatedBy(each);
+                step = each;
+            }
+        }
+        if (best <= least) {
+            least = best;
+            hottest = step;
+        }
+    }
+    if (!isInRow || least == EggHeated::No) {
+        cautions.push_back({Severity::Danger,
+            phrase(
+                "Raw or lightly cooked egg can carry salmonella. Use pasteurised egg, or heat the base to 71 °C (160 °F) and check "
+                "with a thermometer; US law holds such a mix at 68.3 °C for 30 min or at 79.4 °C for 25 s (21 CFR 135.3). Not for "
+                "young children, older people, pregnant or ill guests. Your local food code decides.")});
+        return;
+    }
+    const Figure temperature{*hottest.temperature_c, 0};
+    cautions.push_back({Severity::Warning,
+        least == EggHeated::AsTheLawAsks ? phrase(
+            "Egg: the step at {0} °C for {1} min is as long and hot as US law asks of such a mix (68.3 °C for 30 min, or 79.4 °C "
+            "for 25 s: 21 CFR 135.3), where all of it gets so hot. Check with a thermometer; your local food code decides.",
+            temperature, Figure{hottest.minutes.value_or(0.0), 1})
+                                         : phrase("Egg: the step at {0} °C reaches the 71 °C (160 °F) advised at home. US law also "
+                                                  "asks for time: 68.3 °C for 30 min, or "
+                                                  "79.4 °C for 25 s (21 CFR 135.3). Check with a thermometer; your local food code "
+                                                  "decides.",
+                                             temperature)});
 }
 
 void addAlcohol(std::vector<Caution>& cautions, const Analysis& analysis)
@@ -105,8 +176,10 @@ void addComposition(std::vector<Caution>& cautions, const Analysis& analysis)
     if (percent(shareOf(polyols, mix)) > 10.0)
         cautions.push_back({Severity::Warning, phrase("More than 10 % sugar alcohols: excessive consumption may produce laxative "
                                                       "effects (Regulation (EU) 1169/2011, Annex III).")});
-    if (analysis.freezing.freezingPoint && analysis.freezing.freezingPoint->isExtrapolated)
-        cautions.push_back({Severity::Note, phrase("Nobody has measured a mix this strong: its freezing point is an estimate.")});
+    const bool isFrozen = analysis.texture.process != Process::Unfrozen;
+    if (isFrozen && analysis.freezing.freezingPoint && analysis.freezing.freezingPoint->isExtrapolated)
+        cautions.push_back({Severity::Note,
+            phrase("This mix is more concentrated than any published measurement; the freezing point is extrapolated.")});
 }
 
 }  // namespace
@@ -118,13 +191,14 @@ std::vector<Caution> cautionsFor(const Recipe& recipe, const Analysis& analysis,
         std::any_of(recipe.components.begin(), recipe.components.end(), [](const Component& c) { return !c.rows.empty(); });
     if (!hasRows)
         return {{Severity::Note, phrase("The recipe is empty: type an ingredient, or paste a recipe.")}};
+    addEgg(cautions, recipe, analysis, ingredients);
     addHazards(cautions, ingredients);
     addAlcohol(cautions, analysis);
     addRowsAndSteps(cautions, analysis);
     addComposition(cautions, analysis);
     if (const std::string names = allergenNames(ingredients); !names.empty())
-        cautions.push_back(
-            {Severity::Warning, phrase("Contains {0}. Check every label, and ask about shared scoops and mills.", names)});
+        cautions.push_back({Severity::Warning,
+            phrase("Contains {0}. Check every label and the risk of cross-contact (shared scoops, grinders).", names)});
     std::stable_sort(cautions.begin(), cautions.end(), [](const Caution& a, const Caution& b) { return a.severity < b.severity; });
     return cautions;
 }

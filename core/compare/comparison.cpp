@@ -1,6 +1,7 @@
 #include "compare/comparison.h"
 
 #include "compare/fairness.h"
+#include "texture/serving.h"
 
 #include <algorithm>
 
@@ -9,10 +10,7 @@ namespace firn {
 namespace {
 
 /// How the whole of it is frozen, where the recipe says so.
-std::optional<Process> saidProcess(const Recipe& recipe)
-{
-    return recipe.components.size() == 1 ? processOf(recipe, 0) : recipe.process;
-}
+std::optional<Process> saidProcess(const Recipe& recipe) { return processOfWhole(recipe); }
 
 /// What the first candidate that says something says.
 template <class Of>
@@ -34,6 +32,7 @@ Conditions conditionsFor(const Recipe& recipe, const std::vector<Candidate>& can
     const auto serving = [](const Recipe& one) { return celsius(one.serveAt_c); };
     const auto freezer = [](const Recipe& one) { return celsius(one.freezerAt_c); };
     Conditions conditions;
+    conditions.serveAt = usualServing(firstSaid(candidates, saidProcess).value_or(Process::Churned));
     const auto choose = [&](Celsius& temperature, const std::optional<Celsius>& wish, auto of) {
         const auto own = of(recipe), common = firstSaid(candidates, of);
         temperature = wish ? *wish : own ? *own : common.value_or(temperature);

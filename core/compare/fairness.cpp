@@ -31,7 +31,17 @@ std::string names(const std::vector<std::string>& all)
     return all.size() > mostNamed ? text + " …" : text;
 }
 
-std::string wordOf(Process process) { return process == Process::Still ? "frozen still" : std::string(keyOf(process)); }
+std::string wordOf(Process process)
+{
+    switch (process) {
+    case Process::Still:
+        return "frozen without stirring";
+    case Process::Unfrozen:
+        return "not frozen";
+    default:
+        return std::string(keyOf(process));
+    }
+}
 
 void addConditions(Sentences& sentences, const Comparison& comparison)
 {

@@ -118,6 +118,8 @@ std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& afte
     if (before.freezingPoint && after.freezingPoint)
         effects.push_back(phrase("Begins to freeze at {0} °C, at {1} °C before.", Figure{after.freezingPoint->value, 2},
             Figure{before.freezingPoint->value, 2}));
+    if (before.textureClass == TextureClass::Unfrozen)
+        return effects;
     const std::string now(nameOf(before.textureClass));
     const std::string then(nameOf(after.textureClass));
     const std::string firmnessNow(nameOf(before.firmness));
@@ -201,7 +203,7 @@ MixFigures figuresOf(const Mix& mix, const TextureInput& input)
         figures.refractometer_brix = reading->refractometer_brix;
     figures.sweetness_percentSucrose = sweetnessAsSucrose_percent(mix);
     const FreezingCurve curve = freezingCurve(mix);
-    if (curve.freezingPoint)
+    if (curve.freezingPoint && input.process != Process::Unfrozen)
         figures.freezingPoint = curve.freezingPoint->temperature;
     const Texture found = texture(mix, curve, input);
     figures.textureClass = found.textureClass;

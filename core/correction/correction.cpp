@@ -17,7 +17,7 @@ Figure tenths(MassFraction share) { return {percent(share), 1}; }
 
 TextureInput textureInput(const Recipe& recipe, std::size_t component)
 {
-    const Conditions conditions = conditionsOf(recipe);
+    const Conditions conditions = conditionsOf(recipe, component);
     return {processOf(recipe, component).value_or(Process::Churned), overrunOf(recipe, component), conditions.serveAt,
         conditions.freezerAt};
 }

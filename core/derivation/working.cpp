@@ -69,7 +69,7 @@ void Working::add(const std::vector<WorkingStep>& steps) { m_steps.insert(m_step
 
 Working& Workings::of(const std::string& figure, const std::string& home)
 {
-    return m_workings.try_emplace(home + figure, home).first->second;
+    return m_workings.try_emplace(home + figure, m_isApart ? Working::apart() : Working(home)).first->second;
 }
 
 const Working* Workings::find(const std::string& figure) const

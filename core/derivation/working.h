@@ -66,12 +66,23 @@ private:
 /// The workings of all figures of an analysis, each by its key in the report.
 class Workings {
 public:
+    /// Of a mix whose figures have no keys: their symbols lead nowhere.
+    static Workings apart()
+    {
+        Workings workings;
+        workings.m_isApart = true;
+        return workings;
+    }
+
     Working& of(const std::string& figure, const std::string& home = {});
     const Working* find(const std::string& figure) const;
+    /// Takes over the workings of figures that it has none of.
+    void add(Workings more) { m_workings.merge(more.m_workings); }
     const std::map<std::string, Working, std::less<>>& all() const { return m_workings; }
 
 private:
     std::map<std::string, Working, std::less<>> m_workings;
+    bool m_isApart = false;
 };
 
 }  // namespace firn

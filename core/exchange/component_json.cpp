@@ -125,7 +125,7 @@ Fault readProcess(const std::string& key, const Json& value, std::optional<Proce
 {
     process = value.is_string() ? processNamed(value.get<std::string>()) : std::nullopt;
     if (!process)
-        return phrase("\"{0}\" must be \"still\", \"scraped\", \"churned\" or \"folded\".", key);
+        return phrase("\"{0}\" must be \"still\", \"scraped\", \"churned\", \"folded\" or \"unfrozen\".", key);
     return std::nullopt;
 }
 

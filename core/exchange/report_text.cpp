@@ -124,8 +124,10 @@ std::string reportText(const Recipe& recipe, const Analysis& analysis)
     std::string page = heading(recipe.title.empty() ? "Untitled recipe" : atMost(pageWidth, printable(recipe.title)), '=') + "\n";
     page += rowsSection(recipe, analysis);
     page += compositionSection(analysis);
-    page += freezingSection(analysis);
-    page += textureSection(analysis.texture);
+    if (analysis.texture.process == Process::Unfrozen)
+        page += heading("Freezing", '-') + "  Not frozen\n\n";
+    else
+        page += freezingSection(analysis) + textureSection(analysis.texture);
     if (analysis.readings)
         page += readingsSection(*analysis.readings);
     if (!analysis.cautions.empty())

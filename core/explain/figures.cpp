@@ -125,6 +125,8 @@ Sentence reasonForNone(std::string_view key)
         return phrase("the reading is beyond the refractometer's scale.");
     if (key.starts_with("readings."))
         return phrase("there is no water or alcohol to read in.");
+    if (key == "freezing_point_textbook_c")
+        return phrase("the textbook's table does not reach so far: there is no water, or too little for what is dissolved in it.");
     return phrase("there is no water to freeze.");
 }
 

@@ -4,21 +4,13 @@
 #include "explain/lesson_pages.h"
 #include "explain/lesson_steps.h"
 #include "mix/symbols.h"
+#include "texture/trade_bands.h"
 
 #include <algorithm>
 
 namespace firn {
 
 namespace {
-
-/// The name of a kind of dessert at the start of a sentence.
-std::string capitalised(std::string_view name)
-{
-    std::string text(name);
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    return text;
-}
 
 void fillNothing(LessonPage&, const ExplainedAnalysis&) {}
 
@@ -31,12 +23,8 @@ void fillSugars(LessonPage& page, const ExplainedAnalysis& explained)
     if (most != Constituent::Lactose && analysis.mix[Constituent::Lactose].value > 0.0)
         append(page.steps, chosenSteps(explained.workings, partOf(Constituent::Lactose).figure));
     append(page.steps, allSteps(explained.workings, "percent.sugars"));
-    if (const TradeBand* band = tradeBandOf(analysis.texture.textureClass)) {
-        page.conclusions.push_back(
-            phrase("This mix: {0} %. {1} usually has {2} to {3} % sugars.", Figure{percent(analysis.shares.sugars), 1},
-                capitalised(nameOf(band->textureClass)), Figure{percent(band->low), 0}, Figure{percent(band->high), 0}));
-        page.conclusions.push_back(phrase("Source of that band: {0}.", std::string(band->source)));
-    }
+    for (Sentence& each : standingInBand(analysis.texture.mix, analysis.texture.textureClass))
+        page.conclusions.push_back(std::move(each));
 }
 
 void fillTotalSolids(LessonPage& page, const ExplainedAnalysis& explained)
@@ -167,12 +155,23 @@ void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
     const auto softest = softestToServe(texture.textureClass);
     addEdge(page, explained.workings, "texture.serving_window_c.warmest", {"least", "warmest", softest});
     addEdge(page, explained.workings, "texture.serving_window_c.coldest",
-        {"most", "most", softest ? std::optional(Firmness::Firm) : std::nullopt, 3});
+        {"most", "most", hardestToServe(texture.textureClass), 3});
     for (const Sentence& each : texture.reasons)
         page.conclusions.emplace_back(each);
     if (texture.servingWindow && softest == Firmness::Scoopable)
         addScoopable(page, explained.analysis);
     addVerdicts(page, texture.faults);
+}
+
+void fillBands(LessonPage& page, const ExplainedAnalysis& explained)
+{
+    const Texture& texture = explained.analysis.texture;
+    page.sugarIce = sugarIceCurve(texture.mix, texture.textureClass, explained.analysis.conditions.serveAt);
+    page.caption = phrase("The line: this mix with other amounts of sugar.");
+    for (Sentence& each : saidBy(*page.sugarIce))
+        page.conclusions.push_back(std::move(each));
+    for (Sentence& each : standingInBand(texture.mix, texture.textureClass))
+        page.conclusions.push_back(std::move(each));
 }
 
 struct Topic {
@@ -184,7 +183,14 @@ struct Topic {
     LessonPicture picture = LessonPicture::None;
 };
 
-bool freezes(const Analysis& analysis) { return analysis.freezing.freezingPoint.has_value(); }
+bool freezes(const Analysis& analysis)
+{
+    return analysis.freezing.freezingPoint.has_value() && analysis.texture.process != Process::Unfrozen;
+}
+bool hasBand(const Analysis& analysis)
+{
+    return freezes(analysis) && analysis.texture.willFreeze && sugars(analysis.mix).value > 0.0;
+}
 bool canBeRead(const Analysis& analysis) { return analysis.readings.has_value(); }
 bool hasAlcohol(const Analysis& analysis) { return analysis.mix[Constituent::Ethanol].value > 0.0; }
 bool hasAlcoholAndFreezes(const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }
@@ -236,6 +242,10 @@ const std::vector<Topic>& allTopics()
         {T::Texture, phrase("Texture and process"),
             phrase("How hard it is follows from how much of it is ice; how coarse it is, from the way it is frozen."), freezes,
             fillTexture},
+        {T::Bands, phrase("Why these bands of sugar?"),
+            phrase("Each kind is served with its own share of ice, and sugar decides how much of the water is ice at that "
+                   "temperature."),
+            hasBand, fillBands, LessonPicture::SugarIce},
         {T::Correction, phrase("Correcting the mix"),
             phrase("Pearson square: subtract diagonally; each difference is the number of parts of the opposite ingredient."),
             canBeCorrected, fillCorrection, LessonPicture::SugarScale},

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "explain/explain.h"
+#include "texture/sugar_ice_curve.h"
 
 namespace firn {
 
@@ -19,10 +20,11 @@ enum class LessonTopic {
     SpiritInNumbers,
     Sweetness,
     Texture,
+    Bands,
     Correction
 };
 
-enum class LessonPicture { None, SugarScale, RibbonBar, Hydrometer, Egg, FreezingCurve, FreezingCurves };
+enum class LessonPicture { None, SugarScale, RibbonBar, Hydrometer, Egg, FreezingCurve, FreezingCurves, SugarIce };
 
 /// What follows from the steps. Its figures are answers; of a verdict ("It floats.") every word is.
 struct Conclusion {
@@ -44,7 +46,8 @@ struct LessonPage {
     std::vector<Conclusion> conclusions;  // the last one warns of a row that nothing is known about
     LessonPicture picture = LessonPicture::None;
     std::optional<FreezingCurve> beside = {};  // the second curve of FreezingCurves: the mix without its alcohol
-    std::optional<Sentence> caption = {};      // of the picture
+    std::optional<SugarIceCurve> sugarIce = {};
+    std::optional<Sentence> caption = {};  // of the picture
 };
 
 /// The pages that the recipe has the stuff for, in order: none on milk without milk, none on spirit without alcohol. Never empty.

@@ -2,6 +2,7 @@
 #include "explain/lesson_steps.h"
 #include "mix/symbols.h"
 #include "syrup/pearson.h"
+#include "texture/trade_bands.h"
 
 #include <algorithm>
 #include <cmath>
@@ -46,12 +47,14 @@ void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addi
         Figure{added.value, 0}, addition.name, Figure{now.value, 1}));
 }
 
-Sentence aimToSet(const SpiritExcess& excess, Celsius freezer)
+/// The band, where it counts the sugars that a Pearson square counts: all of them, and no alcohol beside.
+const TradeBand* squareBandOf(const Analysis& analysis)
 {
-    const Figure cold{freezer.value, 0}, water{excess.waterToAdd.value, 0};
-    return excess.spiritToRemove ? phrase("To set at {0} °C: take out {1} mL of a spirit of 40 % vol, or add {2} g of water.", cold,
-               Figure{excess.spiritToRemove->value, 0}, water)
-                                 : phrase("To set at {0} °C: add {1} g of water.", cold, water);
+    const TradeBand* band = tradeBandOf(analysis.texture.textureClass);
+    if (!band)
+        return nullptr;
+    const CountedSugars counted = countedSugars(analysis.texture.mix, band->counts);
+    return counted.milkSugar.value > 0.0 || counted.asSoftAsSugar.value > 0.0 ? nullptr : band;
 }
 
 constexpr MassFraction strongestExample{0.60};  // more does not dissolve in the cold
@@ -65,7 +68,7 @@ Symbol addWanted(LessonPage& page, const Analysis& analysis)
     const TextureClass textureClass = analysis.texture.textureClass;
     const std::string kind(nameOf(textureClass));
     Working working;
-    if (const TradeBand* band = tradeBandOf(textureClass)) {
+    if (const TradeBand* band = squareBandOf(analysis)) {
         const Symbol low{"w", "low", percent(band->low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
         const Symbol high{"w", "high", percent(band->high), "%", phrase("the most")};
         Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
@@ -76,8 +79,7 @@ Symbol addWanted(LessonPage& page, const Analysis& analysis)
         return wanted;
     }
     const double example_percent = percent(exampleAbove(analysis.shares.sugars));
-    Symbol wanted{"w", "wanted", example_percent, "%",
-        phrase("sugars to reach: a little more, as an example, for the trade gives no band to {0}", kind)};
+    Symbol wanted{"w", "wanted", example_percent, "%", phrase("sugars to reach: a little more, as an example")};
     working.found(wanted, Number{example_percent, "%", true}, Source::Definition);
     append(page.steps, working.steps());
     return wanted;
@@ -91,16 +93,9 @@ void addVerdicts(LessonPage& page, const std::vector<Sentence>& sentences)
         page.conclusions.push_back(verdict(each));
 }
 
-const TradeBand* tradeBandOf(TextureClass textureClass)
-{
-    const auto band = std::ranges::find(tradeBands(), textureClass, &TradeBand::textureClass);
-    return band == tradeBands().end() ? nullptr : &*band;
-}
-
 bool canBeCorrected(const Analysis& analysis)
 {
-    return tradeBandOf(analysis.texture.textureClass)
-           || (sugars(analysis.mix).value > 0.0 && exampleAbove(analysis.shares.sugars) < strongestExample);
+    return squareBandOf(analysis) || (sugars(analysis.mix).value > 0.0 && exampleAbove(analysis.shares.sugars) < strongestExample);
 }
 
 void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
@@ -117,8 +112,10 @@ void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
     else
         page.conclusions.push_back(verdict(phrase("To reach {0} % sugars: the mix is there already, it has {1} %.",
             Figure{wanted.value, 1}, Figure{percent(analysis.shares.sugars), 1})));
-    if (analysis.texture.spiritExcess)
-        page.conclusions.push_back(aimToSet(*analysis.texture.spiritExcess, analysis.conditions.freezerAt));
+    for (const Advice& advice : analysis.texture.advice) {
+        if (advice.promise == Advice::Promise::SetsInFreezer)
+            page.conclusions.emplace_back(advice.sentence);
+    }
 }
 
 }  // namespace firn

@@ -9,9 +9,6 @@ namespace firn {
 inline Conclusion verdict(Sentence sentence) { return {std::move(sentence), true}; }
 void addVerdicts(LessonPage& page, const std::vector<Sentence>& sentences);
 
-/// The band of sugar that the trade gives to this kind of dessert; none for kinds that it gives none.
-const TradeBand* tradeBandOf(TextureClass textureClass);
-
 /// Whether there is a share of sugars to bring the mix to.
 bool canBeCorrected(const Analysis& analysis);
 

@@ -123,6 +123,12 @@ Conclusion effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
     case Firmness::Block:
         return phrase("Without the alcohol, {0} g more of the water would be ice at {1} °C. It stays liquid between the crystals.",
             liquid, serving);
+    case Firmness::Wet:
+    case Firmness::Loose:
+    case Firmness::Dry:
+        return phrase("Without the alcohol, {0} g more of the water would be ice at {1} °C. It stays liquid between the crystals, "
+                      "and wets them.",
+            liquid, serving);
     case Firmness::Soft:
     case Firmness::Scoopable:
     case Firmness::Firm:

@@ -67,8 +67,8 @@ double depressionOfSucrose_k(double sucrose_per100gWater, Working* working)
         WorkingStep& step = working->found(sugarsDepressionSymbol({result}),
             atLow + (Formula(atHigh) - atLow) * ((Formula(strength) - low) / (Formula(high) - low)), Source::Textbook);
         step.method = phrase("Looked up between two rows of the table, along a straight line.");
-        step.range = phrase("The table ends at {0} g in 100 g water; beyond it the last step goes on.",
-            Figure{tableStep_g * static_cast<double>(depression_k.size() - 1), 0});
+        step.range = phrase("The table ends at {0} g in 100 g water; up to {1} g its last step goes on.",
+            Figure{tableStep_g * static_cast<double>(depression_k.size() - 1), 0}, Figure{mostBeyondTable_g, 0});
         step.uncertainty = phrase("Printed to 0.01 K.");
     }
     return result;
@@ -129,7 +129,7 @@ std::optional<TextbookFreezing> textbookFreezing(const TextbookMix& mix, double 
     const double water_g = mix.water.value * (1.0 - shareOfWaterFrozen);
     TextbookFreezing result;
     result.sucroseEquivalents_per100gWater = 100.0 * mix.sucroseEquivalents.value / water_g;
-    if (water_g <= 0.0 || !std::isfinite(result.sucroseEquivalents_per100gWater)) {
+    if (water_g <= 0.0 || !(result.sucroseEquivalents_per100gWater <= mostBeyondTable_g)) {
         if (working)
             working->giveUp();
         return std::nullopt;
@@ -152,6 +152,12 @@ std::vector<DepressionRow> depressionRowsAround(double sucrose_per100gWater)
     for (std::size_t i = below > 0 ? below - 1 : 0; i < std::min(below + 3, depression_k.size()); ++i)
         rows.push_back({tableStep_g * static_cast<double>(i), {depression_k[i]}});
     return rows;
+}
+
+double sucroseEquivalentOf(Constituent constituent)
+{
+    const auto factor = std::ranges::find(factors, constituent, &Factor::constituent);
+    return factor == factors.end() ? 0.0 : factor->sucrosePerGram;
 }
 
 TextbookMix textbookMix(const Mix& mix, Working* working)

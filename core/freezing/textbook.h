@@ -26,10 +26,14 @@ struct TextbookFreezing {
     KelvinDifference depressionOfSugars;
     KelvinDifference depressionOfSalts;
     Celsius freezingPoint;
-    bool isBeyondTable = false;  // above 180 g per 100 g water, where the last step of the table is continued
+    bool isBeyondTable =
+        false;  // above 180 g per 100 g water, where the last step of the table goes on, as in the book's own example
 };
 
-/// Freezing point when a share of the water is frozen already. None without water, or with next to none.
+/// Strongest solution, in g per 100 g water, for which the last step of the table is continued: the book's own example goes to 184.83.
+inline constexpr double mostBeyondTable_g = 200.0;
+
+/// Freezing point when a share of the water is frozen already. None without water, or for a solution stronger than that.
 std::optional<TextbookFreezing> textbookFreezing(
     const TextbookMix& mix, double shareOfWaterFrozen = 0.0, Working* working = nullptr);
 
@@ -41,6 +45,9 @@ struct DepressionRow {
 
 /// The rows between which a strength is looked up, with one more on either side where there is one.
 std::vector<DepressionRow> depressionRowsAround(double sucrose_per100gWater);
+
+/// Grams of sucrose that a gram of this counts as; 0 for what does not dissolve.
+double sucroseEquivalentOf(Constituent constituent);
 
 /// The mix in the terms of the method: every dissolved thing by its factor to sucrose.
 TextbookMix textbookMix(const Mix& mix, Working* working = nullptr);

@@ -74,7 +74,7 @@ RecipeCard withFigures(RecipeCard card, const Analysis& analysis)
     card.figures = {analysis.texture.textureClass, analysis.texture.process, analysis.ribbon, analysis.shares.sugars,
         analysis.shares.fat, analysis.texture.iceAtServing, analysis.alcohol_percentByVolume, analysis.sweetness_percentSucrose,
         {}};
-    if (analysis.freezing.freezingPoint)
+    if (analysis.freezing.freezingPoint && analysis.texture.process != Process::Unfrozen)
         card.figures->freezingPoint = analysis.freezing.freezingPoint->temperature;
 
     std::vector<std::string> added;

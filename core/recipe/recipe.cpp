@@ -12,11 +12,12 @@ struct ProcessKey {
     std::string_view key;
 };
 
-constexpr std::array<ProcessKey, 4> processKeys = {{
+constexpr std::array<ProcessKey, allProcesses.size()> processKeys = {{
     {Process::Still, "still"},
     {Process::Scraped, "scraped"},
     {Process::Churned, "churned"},
     {Process::Folded, "folded"},
+    {Process::Unfrozen, "unfrozen"},
 }};
 
 }  // namespace
@@ -43,6 +44,19 @@ std::optional<Process> processOf(const Recipe& recipe, std::size_t component)
 {
     const auto own = recipe.components.at(component).process;
     return own ? own : recipe.process;
+}
+
+std::optional<Process> processOfWhole(const Recipe& recipe)
+{
+    std::vector<std::optional<Process>> frozen;
+    for (std::size_t i = 0; i < recipe.components.size(); ++i) {
+        if (const auto process = processOf(recipe, i); process != Process::Unfrozen)
+            frozen.push_back(process);
+    }
+    if (frozen.empty())
+        return Process::Unfrozen;
+    const bool speaksForAll = recipe.process && recipe.process != Process::Unfrozen;
+    return frozen.size() > 1 && speaksForAll ? recipe.process : frozen.front();
 }
 
 double overrunOf(const Recipe& recipe, std::size_t component)

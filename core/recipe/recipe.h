@@ -7,6 +7,7 @@
 #include "recipe/tasting.h"
 #include "units/amount.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,8 +15,10 @@
 
 namespace firn {
 
-/// How the mix is frozen.
-enum class Process { Still, Scraped, Churned, Folded };
+/// How the mix is frozen; creams, sauces, jellies and crumbles are not.
+enum class Process { Still, Scraped, Churned, Folded, Unfrozen };
+
+inline constexpr std::array allProcesses{Process::Still, Process::Scraped, Process::Churned, Process::Folded, Process::Unfrozen};
 
 std::string_view keyOf(Process process);
 std::optional<Process> processNamed(std::string_view key);
@@ -102,6 +105,9 @@ struct Version {
 
 /// How a component is frozen, and with how much air: its own, else the recipe's; none where neither says so.
 std::optional<Process> processOf(const Recipe& recipe, std::size_t component);
+/// How the whole dessert is frozen: as its frozen parts are, of which the recipe's own process speaks where they are several. Unfrozen only where
+/// every part is.
+std::optional<Process> processOfWhole(const Recipe& recipe);
 double overrunOf(const Recipe& recipe, std::size_t component);
 
 }  // namespace firn

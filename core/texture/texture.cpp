@@ -1,59 +1,27 @@
 #include "texture/texture.h"
 
-#include "freezing/curve_working.h"
+#include "texture/advising.h"
 #include "texture/firmness.h"
+#include "texture/serving.h"
 #include "texture/spirit.h"
 #include "texture/texture_class.h"
+#include "texture/trade_bands.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 namespace firn {
 
 namespace {
 
-// Ice in the fat-free part when it is as cold as the freezer. 0.40 follows from the scoopable window; 0.15 and 0.30 are judgement, +-0.05.
-constexpr MassFraction setsFirmly{0.40};
-constexpr MassFraction holds{0.30};
-constexpr MassFraction isSlush{0.15};
-
 Figure tenths(double value) { return {value, 1}; }
 Figure whole(double value) { return {value, 0}; }
-
-/// Temperatures as people set them: whole degrees without decimals.
-Figure temperature(Celsius t) { return {t.value, t.value == static_cast<int>(t.value) ? 0 : 1}; }
-
-std::string nameText(TextureClass c) { return std::string(nameOf(c)); }
 
 MassFraction ofFatFree(MassFraction ice, const Mix& mix)
 {
     const double fatFree = 1.0 - shareOf(mix[Constituent::Fat], mix).value;
     return {fatFree > 0.0 ? ice.value / fatFree : 0.0};
-}
-
-bool isEatenCoarse(TextureClass c)
-{
-    return c == TextureClass::Granita || c == TextureClass::StillFrozenIce || c == TextureClass::Ice;
-}
-
-MassFraction given(MassFraction ice, Working* working)
-{
-    if (working)
-        working->found(iceWantedSymbol(ice), Number{percent(ice), "%"}, Source::ServingWindow).uncertainty =
-            phrase("Coarse ices are eaten drier than a scoop: judgement to 3 points of ice.");
-    return ice;
-}
-
-MassFraction leastIce(TextureClass textureClass, Softening softening, Working* working)
-{
-    // Coarse ices are eaten drier than a scoop, and folded ones softer: judgement.
-    const auto softest = softestToServe(textureClass);
-    return softest ? iceWhere(*softest, softening, working) : given({0.48}, working);
-}
-
-MassFraction mostIce(TextureClass textureClass, Softening softening, Working* working)
-{
-    return isEatenCoarse(textureClass) ? given({0.62}, working) : iceWhere(Firmness::Firm, softening, working);
 }
 
 Celsius coldestToServe(std::optional<Celsius> withMostIce, Celsius freezerAt, Working* working)
@@ -71,20 +39,29 @@ Celsius coldestToServe(std::optional<Celsius> withMostIce, Celsius freezerAt, Wo
     return coldest;
 }
 
-/// Temperatures at which it is best eaten, no colder than the freezer that it comes from; none if the freezer is too warm for that.
+/// Temperatures at which it is best eaten, no colder than the freezer that it comes from; none if the freezer is too warm for that, or the window
+/// too narrow to be met.
 std::optional<TemperatureRange> servingWindow(
     const FreezingCurve& curve, TextureClass textureClass, Softening softening, Celsius freezerAt, Workings* workings)
 {
-    Working ofWarmest;
-    const auto warmest = curve.temperatureWithIce(
-        leastIce(textureClass, softening, workings ? &ofWarmest : nullptr), workings ? &ofWarmest : nullptr);
-    if (!warmest || *warmest < freezerAt)
+    const auto softest = softestToServe(textureClass), hardest = hardestToServe(textureClass);
+    if (!softest || !hardest)
         return std::nullopt;
-    Working* const ofColdest = workings ? &workings->of("texture.serving_window_c.coldest") : nullptr;
-    const auto withMostIce = curve.temperatureWithIce(mostIce(textureClass, softening, ofColdest), ofColdest);
-    if (workings)
-        workings->of("texture.serving_window_c.warmest").add(ofWarmest.steps());
-    return TemperatureRange{*warmest, coldestToServe(withMostIce, freezerAt, ofColdest)};
+    const auto warmest = curve.temperatureWithIce(iceWhere(*softest, softening));
+    if (!warmest)
+        return std::nullopt;
+    const auto withMostIce = curve.temperatureWithIce(iceWhere(*hardest, softening));
+    const Celsius coldest = coldestToServe(withMostIce, freezerAt, nullptr);
+    if (*warmest - coldest < leastWindow)
+        return std::nullopt;
+    if (workings) {
+        Working& ofWarmest = workings->of("texture.serving_window_c.warmest");
+        curve.temperatureWithIce(iceWhere(*softest, softening, &ofWarmest), &ofWarmest);
+        Working& ofColdest = workings->of("texture.serving_window_c.coldest");
+        curve.temperatureWithIce(iceWhere(*hardest, softening, &ofColdest), &ofColdest);
+        coldestToServe(withMostIce, freezerAt, &ofColdest);
+    }
+    return TemperatureRange{*warmest, coldest};
 }
 
 Sentence processReason(Process process)
@@ -94,11 +71,15 @@ Sentence processReason(Process process)
     case Process::Still:
         return phrase("Frozen without stirring: crystals of several millimetres that grow together.");
     case Process::Scraped:
-        return phrase("Scraped while it freezes: loose crystals of about a millimetre, coarse and dry.");
+        return phrase("Scraped while it freezes: loose crystals of about a millimetre. Left to stand they grow together: break "
+                      "them up before "
+                      "serving.");
     case Process::Churned:
         return phrase("Churned: crystals of about 0.04 mm, too small for the tongue to feel.");
     case Process::Folded:
         return phrase("Folded with air and frozen still: small crystals between bubbles.");
+    case Process::Unfrozen:
+        break;
     }
     return {};
 }
@@ -109,76 +90,89 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
     const double water = shareOf(mix[Constituent::Water], mix).value;
     if (result.iceAtServing.value > 0.0)
         reasons.push_back(phrase("{0} % of the mix is ice at {1} °C ({2} % of its water): {3}.",
-            whole(percent(result.iceAtServing)), temperature(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
+            whole(percent(result.iceAtServing)), temperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
             std::string(afterIs(result.firmness))));
     else if (curve.freezingPoint)
-        reasons.push_back(phrase("No ice at {0} °C: the mix begins to freeze at {1} °C.", temperature(input.serveAt),
+        reasons.push_back(phrase("No ice at {0} °C: the mix begins to freeze at {1} °C.", temperatureFigure(input.serveAt),
             tenths(curve.freezingPoint->temperature.value)));
     if (!result.willFreeze)
         return;
     if (result.textureClass != TextureClass::Ice)
         reasons.push_back(processReason(input.process));
 
-    const double sugars_percent = percent(shareOf(sugars(mix), mix));
-    for (const TradeBand& band : tradeBands()) {
-        if (band.textureClass == result.textureClass)
-            reasons.push_back(phrase("{0} % sugars; {1} usually has {2} to {3} % ({4}).", tenths(sugars_percent),
-                nameText(band.textureClass), whole(percent(band.low)), whole(percent(band.high)), std::string(band.source)));
-    }
+    for (Sentence& each : standingInBand(mix, result.textureClass))
+        reasons.push_back(std::move(each));
     if (const double fat = percent(shareOf(mix[Constituent::Fat], mix)); fat >= 3.0)
-        reasons.push_back(phrase("{0} % fat rounds the mix and slows melting.", tenths(fat)));
+        reasons.push_back(phrase("{0} % fat gives body and slows melting.", tenths(fat)));
     if (input.overrun_percent > 0.0)
-        reasons.push_back(phrase("{0} % of air makes it lighter and softer.", whole(input.overrun_percent)));
+        reasons.push_back(phrase("{0} % overrun: {1} % of its volume is air, which makes it lighter and softer.",
+            whole(input.overrun_percent), whole(100.0 * input.overrun_percent / (100.0 + input.overrun_percent))));
     if (mix[Constituent::Hydrocolloid].value > 0.0)
         reasons.push_back(phrase("Stabiliser slows the growth of crystals in store."));
 }
 
-Sentence spiritFault(const SpiritExcess& excess, Celsius freezer)
+/// What is wrong, then what to do about it.
+void addFault(Texture& result, Sentence fault, std::vector<Advice> advice)
 {
-    if (excess.spiritToRemove)
-        return phrase("Too much alcohol to set at {0} °C: take out {1} mL of a spirit of 40 % vol, or add {2} g of water.",
-            temperature(freezer), whole(excess.spiritToRemove->value), whole(excess.waterToAdd.value));
-    return phrase("Too strong to set at {0} °C: add {1} g of water, or leave out part of the alcohol and the sugar.",
-        temperature(freezer), whole(excess.waterToAdd.value));
+    result.faults.push_back(std::move(fault));
+    for (Advice& each : advice) {
+        result.faults.push_back(each.sentence);
+        result.advice.push_back(std::move(each));
+    }
 }
 
-void addFreezingFaults(Texture& result, const Mix& mix, const TextureInput& input)
+void addFreezingFaults(Texture& result, const Mix& mix, const FreezingCurve& curve, const TextureInput& input)
 {
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
     if (ice >= setsFirmly)
         return;
+    const Figure freezer = temperatureFigure(input.freezerAt);
     if (result.iceInFreezer.value <= 0.0)
-        result.faults.push_back(phrase("Will not freeze at {0} °C: no ice forms.", temperature(input.freezerAt)));
-    else if (ice < holds)
-        result.faults.push_back(phrase("Will not freeze at {0} °C: only {1} % of the mix turns to ice.",
-            temperature(input.freezerAt), tenths(percent(result.iceInFreezer))));
+        result.faults.push_back(phrase("Will not freeze at {0} °C: no ice forms.", freezer));
+    else if (ice < leastIceToFreeze)
+        result.faults.push_back(phrase(
+            "Will not freeze at {0} °C: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
     else
-        result.faults.push_back(
-            phrase("Stays soft in a freezer at {0} °C: it will not scrape or hold a shape.", temperature(input.freezerAt)));
+        result.faults.push_back(phrase("Stays soft in a freezer at {0} °C: it will not scrape or hold a shape.", freezer));
     result.spiritExcess = spiritExcess(mix, input.freezerAt, setsFirmly);
-    if (result.spiritExcess)
-        result.faults.push_back(spiritFault(*result.spiritExcess, input.freezerAt));
-    else
-        result.faults.push_back(phrase("Less sugar or more water makes it freeze harder, and so does a colder freezer."));
+    addFault(result, causeOfSoftness(mix), adviceToSet(mix, curve, input));
+}
+
+Sentence faultOfServing(const Texture& found, Celsius serveAt)
+{
+    const Figure at = temperatureFigure(serveAt);
+    const bool isTooHard = found.served == Served::TooHard;
+    if (iceFormOf(found.process) == IceForm::LooseCrystals)
+        return isTooHard ? phrase("At {0} °C it is drier than it should be.", at)
+                         : phrase("At {0} °C it is wetter than it should be.", at);
+    return isTooHard ? phrase("At {0} °C it is harder than it should be.", at)
+                     : phrase("At {0} °C it is softer than it should be.", at);
+}
+
+/// How it is served. A mix in the band of its kind, at the temperature at which its kind is usually served, is what the trade serves: that is
+/// better evidence than edges of firmness, most of which are judgement.
+Served servedAs(const Texture& found, const Mix& mix, Softening softening, const TextureInput& input)
+{
+    const auto edges = servingEdges(found.textureClass, softening);
+    if (!edges)
+        return Served::Unjudged;
+    constexpr double settingOfThermostat_k = 0.5;
+    const TradeBand* band = tradeBandOf(found.textureClass);
+    const bool isAsUsual = std::abs((input.serveAt - usualServing(input.process)).value) <= settingOfThermostat_k;
+    if (band && isAsUsual && isIn(*band, mix))
+        return Served::Well;
+    if (found.iceAtServing < edges->leastServed)
+        return Served::TooSoft;
+    return found.iceAtServing > edges->mostServed ? Served::TooHard : Served::Well;
 }
 
 void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input)
 {
     if (input.serveAt < input.freezerAt)
-        result.faults.push_back(
-            phrase("Served colder than the freezer is: set the freezer to {0} °C or colder.", temperature(input.serveAt)));
-    if (const auto& window = result.servingWindow) {
-        // Temperatures are set to half degrees at best; that near the window is in it.
-        constexpr KelvinDifference slack{0.5};
-        if (input.serveAt > window->warmest + slack)
-            result.faults.push_back(phrase("At {0} °C it is softer than it should be: serve it at {1} to {2} °C.",
-                temperature(input.serveAt), whole(window->coldest.value), whole(window->warmest.value)));
-        else if (input.serveAt < window->coldest - slack && input.serveAt >= input.freezerAt)
-            result.faults.push_back(
-                phrase("At {0} °C it is harder than it should be: let it warm to {1} to {2} °C, or give it more sugar.",
-                    temperature(input.serveAt), whole(window->coldest.value), whole(window->warmest.value)));
-    }
-    if (result.textureClass == TextureClass::Ice)
+        addFault(result, phrase("Served colder than the freezer is."), {adviceToChill(input.serveAt)});
+    else if (result.served == Served::TooSoft || result.served == Served::TooHard)
+        addFault(result, faultOfServing(result, input.serveAt), adviceToServe(mix, result, input));
+    if (result.textureClass == TextureClass::Ice && input.process != Process::Scraped)
         result.faults.push_back(phrase("Plain ice sets as a hard block: sugar, alcohol or salt keep part of it liquid."));
 
     // 9.1 to 9.6 g lactose per 100 g water: Hyde and Rothwell 1973 and a rule of thumb on milk solids say the same.
@@ -186,50 +180,65 @@ void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input
     const double lactose_per100gWater = water_g > 0.0 ? 100.0 * mix[Constituent::Lactose].value / water_g : 0.0;
     if (lactose_per100gWater > 10.0)
         result.faults.push_back(
-            phrase("Sandy if stored for days: {0} g lactose in 100 g water, where crystals form from about 9. Use less milk "
-                   "powder.",
+            phrase("Sandy if stored for days: {0} g lactose in 100 g water, where crystals form from about 9. Milk powder and whey "
+                   "bring most of it.",
                 tenths(lactose_per100gWater)));
-    if (result.textureClass == TextureClass::StillFrozenIce)
-        result.faults.push_back(phrase("Hard to bite: scrape it as it freezes for a granita, or churn it."));
 }
 
 }  // namespace
 
 std::optional<Firmness> softestToServe(TextureClass textureClass)
 {
-    if (isEatenCoarse(textureClass))
+    if (textureClass == TextureClass::Granita || textureClass == TextureClass::ScrapedIce)
+        return Firmness::Loose;
+    if (textureClass == TextureClass::Semifreddo)
+        return Firmness::Soft;
+    return servingEdges(textureClass, {}) ? std::optional(Firmness::Scoopable) : std::nullopt;
+}
+
+std::optional<Firmness> hardestToServe(TextureClass textureClass)
+{
+    const auto softest = softestToServe(textureClass);
+    if (!softest)
         return std::nullopt;
-    return textureClass == TextureClass::Semifreddo ? Firmness::Soft : Firmness::Scoopable;
+    return *softest == Firmness::Loose ? Firmness::Dry : Firmness::Firm;
 }
 
 Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings)
 {
     Texture result;
+    result.mix = mix;
     result.process = input.process;
-    // The air of a folded dessert sits in a foam that holds itself; only churned air softens.
-    const double softeningAir_percent = input.process == Process::Churned ? input.overrun_percent : 0.0;
-    const Softening softening{shareOf(mix[Constituent::Fat], mix), softeningAir_percent};
-    result.regions = firmnessRegions(curve, softening);
+    const bool isUnfrozen = input.process == Process::Unfrozen;
+    const Softening softening = softeningOf(mix, input);
+    const IceForm form = iceFormOf(input.process);
+    if (!isUnfrozen)
+        result.regions = firmnessRegions(curve, softening, form);
     const auto workingOf = [workings](const char* figure) { return workings ? &workings->of(figure) : nullptr; };
     result.iceAtServing = curve.iceAt(input.serveAt, workingOf("texture.ice_percent_at_serving"));
     result.iceInFreezer = curve.iceAt(input.freezerAt, workingOf("texture.ice_percent_in_freezer"));
+    if (isUnfrozen) {
+        if (!mix.isEmpty())
+            result.textureClass = TextureClass::Unfrozen;
+        return result;
+    }
     if (!curve.freezingPoint) {
         if (!mix.isEmpty())
             result.reasons.push_back(phrase("There is no water to freeze."));
         return result;
     }
-    result.firmness = firmnessOf(result.iceAtServing, softening);
+    result.firmness = firmnessOf(result.iceAtServing, softening, form);
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
-    result.willFreeze = ice >= holds;
+    result.willFreeze = ice >= leastIceToFreeze;
     if (result.willFreeze) {
         result.textureClass = classOf(mix, input.process);
-        if (result.textureClass != TextureClass::Ice && result.textureClass != TextureClass::StillFrozenIce)
-            result.servingWindow = servingWindow(curve, result.textureClass, softening, input.freezerAt, workings);
+        result.servingWindow = servingWindow(curve, result.textureClass, softening, input.freezerAt, workings);
+        result.served = servedAs(result, mix, softening, input);
     } else {
-        result.textureClass = ice >= isSlush ? TextureClass::Slush : TextureClass::WillNotFreeze;
+        result.textureClass = ice >= leastIceOfSlush ? TextureClass::Slush : TextureClass::WillNotFreeze;
     }
     addReasons(result, mix, curve, input);
-    addFreezingFaults(result, mix, input);
+    addFreezingFaults(result, mix, curve, input);
     if (result.willFreeze)
         addServingFaults(result, mix, input);
     return result;

@@ -3,6 +3,7 @@
 
 #include "freezing/freezing_curve.h"
 #include "recipe/recipe.h"
+#include "texture/advice.h"
 #include "units/sentence.h"
 
 #include <optional>
@@ -15,6 +16,7 @@ enum class TextureClass {
     Ice,
     Slush,
     Granita,
+    ScrapedIce,
     StillFrozenIce,
     Sorbet,
     Sherbet,
@@ -23,12 +25,14 @@ enum class TextureClass {
     FrozenCustard,
     CreamyIce,
     Semifreddo,
-    WillNotFreeze
+    WillNotFreeze,
+    Unfrozen  // and not meant to be frozen
 };
 std::string_view nameOf(TextureClass textureClass);
 
-/// How it resists the spoon. Thresholds in texture.cpp; only scoopable rests on a published figure.
-enum class Firmness { Liquid, Slush, Soft, Scoopable, Firm, Hard, Block };
+/// How it resists the spoon, of what is in one piece from Liquid to Block; or how loose crystals lie, which scraping leaves: Liquid, Slush, Wet,
+/// Loose, Dry. Thresholds in firmness.cpp; only scoopable rests on a published figure.
+enum class Firmness { Liquid, Slush, Soft, Scoopable, Firm, Hard, Block, Wet, Loose, Dry };
 std::string_view nameOf(Firmness firmness);
 /// What follows "it is": "hard as a block".
 std::string_view afterIs(Firmness firmness);
@@ -40,10 +44,8 @@ struct TextureInput {
     Celsius freezerAt{-18.0};
 };
 
-struct TemperatureRange {
-    Celsius warmest;
-    Celsius coldest;
-};
+/// A serving window narrower than this cannot be met in a kitchen, and is not given (judgement).
+inline constexpr KelvinDifference leastWindow{1.0};
 
 /// A stretch of temperatures in which the mix has one firmness.
 struct FirmnessRegion {
@@ -51,22 +53,17 @@ struct FirmnessRegion {
     Firmness firmness;
 };
 
-/// A band of sugar by mass that the trade gives to a kind of dessert (common practice, no source, unless the source is named).
-struct TradeBand {
-    TextureClass textureClass;
-    MassFraction low;
-    MassFraction high;
-    std::string_view source;
-};
-const std::vector<TradeBand>& tradeBands();
-
-/// Two ways out of too much alcohol.
+/// Two ways out of too much alcohol; one of them where the other would not do.
 struct SpiritExcess {
     std::optional<Millilitres> spiritToRemove;  // of 40 % vol; none where the mix would not freeze without its spirit either
-    Grams waterToAdd;
+    std::optional<Grams> waterToAdd;            // none where it would be more than the mix
 };
 
+/// How it is at the serving temperature, against how its kind is served.
+enum class Served { Unjudged, Well, TooSoft, TooHard };
+
 struct Texture {
+    Mix mix;  // what this is about: of a dessert of parts those that are frozen
     TextureClass textureClass = TextureClass::Nothing;
     Process process = Process::Churned;
     Firmness firmness = Firmness::Liquid;
@@ -75,13 +72,16 @@ struct Texture {
     MassFraction iceInFreezer;
     std::optional<TemperatureRange> servingWindow;
     std::vector<FirmnessRegion> regions;  // from 0 °C down to -30 °C without gaps
+    Served served = Served::Unjudged;
     std::vector<Sentence> reasons;
     std::vector<Sentence> faults;  // what is wrong and what to do
+    std::vector<Advice> advice;    // what to do, once more: each checked to lead to what it promises
     std::optional<SpiritExcess> spiritExcess;
 };
 
-/// The firmness that begins at the warm edge of the serving window; none for coarse ices, which are eaten drier than a scoop.
+/// The firmness that begins at the warm edge of the serving window, and the one that begins at its cold edge; none for kinds without a window.
 std::optional<Firmness> softestToServe(TextureClass textureClass);
+std::optional<Firmness> hardestToServe(TextureClass textureClass);
 
 /// `workings`, if given, take the ice at serving and in the freezer, and the serving window.
 Texture texture(const Mix& mix, const FreezingCurve& curve, const TextureInput& input, Workings* workings = nullptr);

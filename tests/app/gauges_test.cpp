@@ -487,8 +487,7 @@ TEST(TexturePanel, SaysTheKindTheWindowAndTheFaults)
     Analysis analysis = granita();
     analysis.texture.faults = {phrase("Too soft: less sugar")};
     panel.show(analysis);
-    EXPECT_TRUE(
-        panel.valueText().startsWith(QStringLiteral("Granita\nbest served −14 to −8\u202F°C\n50\u202F% ice at −12\u202F°C")));
+    EXPECT_TRUE(panel.valueText().startsWith(QStringLiteral("Granita\nserve at −14 to −8\u202F°C\n50\u202F% ice at −12\u202F°C")));
     EXPECT_TRUE(panel.valueText().contains(QStringLiteral("Warning: Too soft: less sugar")));
 }
 

@@ -54,7 +54,7 @@ inline Recipe anyRecipe()
     Recipe recipe;
     recipe.title = anyText(printableCharacters());
     recipe.overrun_percent = *rc::gen::inRange(0, 100);
-    recipe.process = *rc::gen::element(Process::Still, Process::Scraped, Process::Churned, Process::Folded);
+    recipe.process = *rc::gen::elementOf(allProcesses);
     const auto components = *rc::gen::inRange<std::size_t>(1, 4);
     recipe.components.resize(components);
     for (std::size_t i = 0; i < components; ++i) {

@@ -237,7 +237,7 @@ Recipe anyRecipe()
     Recipe recipe;
     recipe.title = anyText(allCharacters());
     recipe.process = *rc::gen::element<std::optional<Process>>(
-        std::nullopt, Process::Still, Process::Scraped, Process::Churned, Process::Folded);
+        std::nullopt, Process::Still, Process::Scraped, Process::Churned, Process::Folded, Process::Unfrozen);
     recipe.overrun_percent = *rc::gen::inRange(0, 1000) / 7.0;
     recipe.serveAt_c = anyTemperature_c();
     recipe.freezerAt_c = anyTemperature_c();

@@ -7,7 +7,7 @@ namespace {
 
 TEST(Process, KeysNameTheProcess)
 {
-    for (const Process process : {Process::Still, Process::Scraped, Process::Churned, Process::Folded})
+    for (const Process process : allProcesses)
         EXPECT_EQ(processNamed(keyOf(process)), process);
     EXPECT_EQ(keyOf(Process::Scraped), "scraped");
     EXPECT_EQ(processNamed("Scraped"), std::nullopt);

@@ -45,19 +45,22 @@ TEST(TextureClass, FollowsProcessThenComposition)
     EXPECT_EQ(textureOf(mixOf(16, 12, 8, 0, 2.0), Process::Churned).textureClass, TextureClass::FrozenCustard);
     EXPECT_EQ(textureOf(mixOf(20, 12, 0, 0), Process::Churned).textureClass, TextureClass::CreamyIce);
     EXPECT_EQ(textureOf(mixOf(20, 22, 4, 0), Process::Folded).textureClass, TextureClass::Semifreddo);
+    EXPECT_EQ(textureOf(mixOf(20, 5, 4, 0), Process::Scraped).textureClass, TextureClass::ScrapedIce);
     EXPECT_EQ(textureOf(mixOf(20, 0, 0, 0), Process::Still).textureClass, TextureClass::StillFrozenIce);
     EXPECT_EQ(textureOf(mixOf(0, 0, 0, 0), Process::Churned).textureClass, TextureClass::Ice);
     EXPECT_EQ(textureOf(mixOf(20, 0, 0, 25), Process::Scraped).textureClass, TextureClass::WillNotFreeze);
     EXPECT_EQ(textureOf(Mix{}, Process::Churned).textureClass, TextureClass::Nothing);
 }
 
-TEST(Texture, SpiritOnlyWillNotFreezeAndTheSentenceSaysWhatToDo)
+TEST(Texture, SpiritOnlyWillNotFreezeAndNothingSmallerThanAnotherMixHelps)
 {
     const Texture found = textureOf(mixOf(0, 0, 0, 33.3), Process::Scraped);
     EXPECT_FALSE(found.willFreeze);
     EXPECT_NE(allText(found.faults).find("Will not freeze at -18 °C: no ice forms."), std::string::npos);
-    EXPECT_NE(allText(found.faults).find("of water"), std::string::npos) << allText(found.faults);
+    EXPECT_NE(allText(found.faults).find("The main cause is alcohol: 33.3 % by mass."), std::string::npos) << allText(found.faults);
     EXPECT_FALSE(found.spiritExcess->spiritToRemove.has_value());  // nothing would be left
+    EXPECT_FALSE(found.spiritExcess->waterToAdd.has_value());      // more than the mix
+    EXPECT_TRUE(found.advice.empty());
 }
 
 TEST(Texture, TheClassDoesNotDependOnTheServingTemperature)
@@ -71,7 +74,7 @@ TEST(Texture, TheClassDoesNotDependOnTheServingTemperature)
 
 TEST(Texture, ServedOutsideItsWindowIsAFault)
 {
-    EXPECT_NE(allText(textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-4.0}).faults).find("At -4 °C it is softer"),
+    EXPECT_NE(allText(textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-4.0}).faults).find("At -4 °C it is wetter"),
         std::string::npos);
     EXPECT_NE(allText(textureOf(mixOf(24, 0, 0, 0), Process::Churned, 0.0, {-17.0}).faults).find("At -17 °C it is harder"),
         std::string::npos);
@@ -83,17 +86,57 @@ TEST(Texture, TooMuchSugarIsSaidWithoutTalkingOfSpirit)
     const Texture found = textureOf(mixOf(60, 0, 0, 0), Process::Churned);
     EXPECT_FALSE(found.willFreeze);
     EXPECT_FALSE(found.spiritExcess.has_value());
-    EXPECT_NE(allText(found.faults).find("Less sugar or more water"), std::string::npos);
+    EXPECT_NE(allText(found.faults).find("The main cause is sugar: 60.0 % by mass."), std::string::npos) << allText(found.faults);
+    EXPECT_EQ(allText(found.faults).find("spirit"), std::string::npos);
 }
 
 TEST(Texture, ReasonsNameIceTemperatureAndProcess)
 {
     const Texture found = textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped);
     ASSERT_GE(found.reasons.size(), 3u);
-    EXPECT_EQ(english(found.reasons[0]), "58 % of the mix is ice at -12 °C (77 % of its water): hard.");
-    EXPECT_NE(english(found.reasons[1]).find("coarse and dry"), std::string::npos);
-    EXPECT_EQ(english(found.reasons[2]), "25.5 % sugars; granita usually has 20 to 26 % (common practice, no source).");
+    EXPECT_EQ(english(found.reasons[0]), "58 % of the mix is ice at -12 °C (77 % of its water): loose.");
+    EXPECT_NE(english(found.reasons[1]).find("loose crystals of about a millimetre"), std::string::npos);
+    EXPECT_EQ(english(found.reasons[2]), "25.5 % sugars; granita usually has 20 to 26 % (unverified).");
     EXPECT_TRUE(found.faults.empty()) << allText(found.faults);
+}
+
+TEST(Texture, ScrapedIceIsWetLooseOrDryAndNeverABlock)
+{
+    const auto firmness = [](double sugar, double serveAt_c) {
+        return textureOf(mixOf(sugar, 0, 0, 0), Process::Scraped, 0.0, {serveAt_c}, {-24.0}).firmness;
+    };
+    EXPECT_EQ(firmness(25.5, -1.0), Firmness::Liquid);
+    EXPECT_EQ(firmness(25.5, -3.0), Firmness::Slush);
+    EXPECT_EQ(firmness(25.5, -5.0), Firmness::Wet);
+    EXPECT_EQ(firmness(25.5, -10.0), Firmness::Loose);
+    EXPECT_EQ(firmness(15.0, -18.0), Firmness::Dry);
+    for (double sugar = 2.0; sugar <= 45.0; sugar += 1.0) {
+        for (double serveAt_c = -1.0; serveAt_c >= -24.0; serveAt_c -= 1.0) {
+            const Firmness found = firmness(sugar, serveAt_c);
+            EXPECT_TRUE(found <= Firmness::Slush || found >= Firmness::Wet) << sugar << " % at " << serveAt_c;
+        }
+    }
+    EXPECT_EQ(textureOf(mixOf(15, 0, 0, 0), Process::Still).firmness, Firmness::Block) << "unstirred it is one";
+}
+
+// Lemon granita of 17.6 % and coffee granita of 16.6 % sugar, as many cooks make them (C14).
+TEST(Texture, ClassicGranitasOfLittleSugarAreLoose)
+{
+    for (const double sugar : {15.0, 16.6, 17.6, 20.0, 22.0}) {
+        for (const double serveAt_c : {-8.0, -10.0, -12.0}) {
+            const Texture found = textureOf(mixOf(sugar, 0, 0, 0), Process::Scraped, 0.0, {serveAt_c});
+            EXPECT_EQ(found.firmness, sugar > 15.0 || serveAt_c > -12.0 ? Firmness::Loose : found.firmness);
+            EXPECT_TRUE(found.faults.empty()) << sugar << " % at " << serveAt_c << ": " << allText(found.faults);
+        }
+    }
+    const std::string said = allText(textureOf(mixOf(17.6, 0, 0, 0), Process::Scraped, 0.0, {-10.0}).reasons);
+    EXPECT_NE(said.find("That agrees with a baking school's text: 8 to 12 °Bé: 14.4 to 21.6 %."), std::string::npos) << said;
+}
+
+TEST(Texture, OverrunIsAirOnMix)
+{
+    const std::string said = allText(textureOf(mixOf(18, 10, 9, 0), Process::Churned, 30.0).reasons);
+    EXPECT_NE(said.find("30 % overrun: 23 % of its volume is air"), std::string::npos) << said;
 }
 
 TEST(Texture, AirAndFatSoften)
@@ -126,9 +169,23 @@ TEST(Texture, MuchLactoseTurnsSandy)
     EXPECT_EQ(allText(textureOf(mixOf(16, 10, 9, 0), Process::Churned).faults).find("Sandy"), std::string::npos);
 }
 
-TEST(Texture, PlainIceHasNoServingWindow)
+// "0 to 0 °C" for a mix that is nearly water (L5), "-2 to -2 °C" for a weak one (C10).
+TEST(Texture, NoWindowIsNarrowerThanAKelvinOrAboveTheFreezingPoint)
 {
     EXPECT_FALSE(textureOf(mixOf(0, 0, 0, 0), Process::Scraped).servingWindow.has_value());
+    for (const Process process : {Process::Still, Process::Scraped, Process::Churned, Process::Folded}) {
+        for (double sugar = 0.0; sugar <= 60.0; sugar += 0.5) {
+            for (const double freezer_c : {-1.0, -4.0, -12.0, -18.0, -24.0}) {
+                const Mix mix = mixOf(sugar, 0, 0, 0);
+                const auto window = textureOf(mix, process, 0.0, {-12.0}, {freezer_c}).servingWindow;
+                if (!window)
+                    continue;
+                EXPECT_GE((window->warmest - window->coldest).value, 1.0) << sugar << " % in " << freezer_c;
+                EXPECT_LT(window->warmest, freezingCurve(mix).freezingPoint->temperature);
+                EXPECT_GE(window->coldest.value, freezer_c);
+            }
+        }
+    }
 }
 
 TEST(Texture, ServingWindowIsNoColderThanTheFreezer)

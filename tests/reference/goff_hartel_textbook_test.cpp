@@ -96,5 +96,16 @@ TEST(GoffHartel, BeyondTheTableIsSaid)
     EXPECT_FALSE(textbookFreezing({{10.0}, {0.0}, {0.0}}).has_value());
 }
 
+// "By the textbook -2,836.8 °C" for a row of icing sugar: the book goes no farther than 184.83 g.
+TEST(GoffHartel, FarBeyondTheTableThereIsNoFigure)
+{
+    EXPECT_TRUE(textbookFreezing({{200.0}, {0.0}, {100.0}}).has_value());
+    EXPECT_FALSE(textbookFreezing({{200.1}, {0.0}, {100.0}}).has_value());
+    Mix icingSugar;
+    icingSugar.amounts[Constituent::Sucrose] = {99.77};
+    icingSugar.amounts[Constituent::Water] = {0.23};
+    EXPECT_FALSE(textbookFreezing(textbookMix(icingSugar)).has_value());
+}
+
 }  // namespace
 }  // namespace firn

@@ -58,7 +58,7 @@ TEST(TradePractice, TooMuchSpiritWillNotFreeze)
     const Texture strong = textureOf(withSpirit(25.5, 16.0), Process::Scraped);
     EXPECT_FALSE(strong.willFreeze);
     ASSERT_TRUE(strong.spiritExcess.has_value());
-    EXPECT_GT(strong.spiritExcess->waterToAdd.value, 0.0);
+    EXPECT_GT(strong.spiritExcess->waterToAdd.value().value, 0.0);
 }
 
 TEST(TradePractice, MostSpiritThatStillFreezes)
@@ -84,7 +84,7 @@ TEST(TradePractice, DoingWhatIsSaidAboutTheSpiritMakesItFreeze)
     less.amounts[Constituent::Water] += Grams{-0.6670 * spirit_g};
     EXPECT_NEAR(freezingCurve(less).iceAt({-18.0}).value, 0.40, 0.001);
     Mix more = mix;
-    more.amounts[Constituent::Water] += excess->waterToAdd;
+    more.amounts[Constituent::Water] += excess->waterToAdd.value();
     EXPECT_NEAR(freezingCurve(more).iceAt({-18.0}).value, 0.40, 0.001);
 }
 
