@@ -31,8 +31,8 @@ QString numberText(const Row& row, const RowAnalysis&)
 
 QString unitText(const Row& row, const RowAnalysis&)
 {
-    const std::string_view symbol = factsOf(row.amount.unit).symbol;
-    return QString::fromUtf8(symbol.data(), qsizetype(symbol.size()));
+    const std::string_view word = unitWord(row.amount);
+    return QString::fromUtf8(word.data(), qsizetype(word.size()));
 }
 
 /// What was measured in this very fruit; nothing where the catalogue's figures count.

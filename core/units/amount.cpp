@@ -14,7 +14,6 @@ struct ReadAsMillilitres {
     std::string_view word;
     double millilitres;
 };
-constexpr double teaspoon_mL = 4.92892159375;
 constexpr ReadAsMillilitres readAsMillilitres[] = {
     {"cl", 10.0},
     {"centilitre", 10.0},
@@ -26,11 +25,6 @@ constexpr ReadAsMillilitres readAsMillilitres[] = {
     {"decilitres", 100.0},
     {"deciliter", 100.0},
     {"deciliters", 100.0},
-    // Common practice, no source: a dash is an eighth of a teaspoon, a pinch a sixteenth.
-    {"dash", teaspoon_mL / 8.0},
-    {"dashes", teaspoon_mL / 8.0},
-    {"pinch", teaspoon_mL / 16.0},
-    {"pinches", teaspoon_mL / 16.0},
 };
 
 struct MeasureAt {
@@ -142,11 +136,12 @@ std::string amountNumber(const Amount& amount)
     return text;
 }
 
-std::string amountText(const Amount& amount)
+std::string_view unitWord(const Amount& amount)
 {
     const UnitFacts& unit = factsOf(amount.unit);
-    const bool isSingular = amount.value > 0.0 && amount.value <= 1.0;
-    return fmt::format("{} {}", amountNumber(amount), isSingular ? unit.symbol : unit.plural);
+    return amount.value > 0.0 && amount.value <= 1.0 ? unit.symbol : unit.plural;
 }
+
+std::string amountText(const Amount& amount) { return fmt::format("{} {}", amountNumber(amount), unitWord(amount)); }
 
 }  // namespace firn

@@ -17,7 +17,7 @@ struct Amount {
     friend bool operator==(const Amount&, const Amount&) = default;
 };
 
-/// A number and the unit after it, if there is one. "cl", "dl", "dash" and "pinch" are read as millilitres.
+/// A number and the unit after it, if there is one. "cl" and "dl" are read as millilitres.
 struct LeadingAmount {
     double value;
     std::optional<Unit> unit;
@@ -37,6 +37,9 @@ Sentence unknownUnit(std::string_view word);
 /// "1 1/2" for kitchen measures where a simple fraction (1/8, 1/3, 1/4 …) says it exactly, otherwise up to six decimals without
 /// trailing zeros, with a point.
 std::string amountNumber(const Amount& amount);
+
+/// The unit's word in the right number: "cup" up to one, "cups" beyond.
+std::string_view unitWord(const Amount& amount);
 
 /// "1 1/2 cups", "250 g", "12 %": the number and its unit in the right number.
 std::string amountText(const Amount& amount);

@@ -18,6 +18,10 @@ constexpr std::string_view metricCup = "standard metric cup (conversion chart of
 constexpr std::string_view metricSpoon = "common practice outside Australia, where the tablespoon has 20 mL; no source";
 constexpr std::string_view imperial = "imperial gallon of 4.54609 L, Weights and Measures Act 1985 (UK), schedule 1, as quoted";
 constexpr std::string_view imperialCup = "half an imperial pint, from memory; usage varies";
+constexpr std::string_view shot = "the jigger of 1.5 US fl oz (44 mL) that USDA SR28 weighs (NDB 14037); elsewhere 25 to 50 mL";
+constexpr std::string_view dash = "an eighth of a US teaspoon, common practice, no source";
+constexpr std::string_view pinch = "a sixteenth of a US teaspoon, common practice, no source";
+constexpr std::string_view drop = "20 drops to the millilitre, common practice, no source; a drop depends on the dropper";
 constexpr std::string_view counted = "counted";
 
 constexpr std::array<UnitFacts, static_cast<std::size_t>(Unit::PercentOfMix) + 1> facts = {{
@@ -40,6 +44,10 @@ constexpr std::array<UnitFacts, static_cast<std::size_t>(Unit::PercentOfMix) + 1
     {Unit::Quart, Dimension::Volume, 946.352946, "qt", "qt", usGallon},
     {Unit::ImperialFluidOunce, Dimension::Volume, 28.4130625, "imperial fl oz", "imperial fl oz", imperial},
     {Unit::ImperialPint, Dimension::Volume, 568.26125, "imperial pt", "imperial pt", imperial},
+    {Unit::Shot, Dimension::Volume, 44.36029434375, "shot", "shots", shot},
+    {Unit::Dash, Dimension::Volume, 0.61611519921875, "dash", "dashes", dash},
+    {Unit::Pinch, Dimension::Volume, 0.308057599609375, "pinch", "pinches", pinch},
+    {Unit::Drop, Dimension::Volume, 0.05, "drop", "drops", drop},
     {Unit::Piece, Dimension::Count, 1.0, "piece", "pieces", counted},
     {Unit::PercentOfMix, Dimension::Share, 1.0, "%", "%", counted},
 }};
@@ -118,6 +126,8 @@ constexpr Spelling otherSpellings[] = {
     {"imperial fluid ounces", Unit::ImperialFluidOunce},
     {"imperial pint", Unit::ImperialPint},
     {"imperial pints", Unit::ImperialPint},
+    {"jigger", Unit::Shot},
+    {"jiggers", Unit::Shot},
     {"pc", Unit::Piece},
     {"pcs", Unit::Piece},
     {"pce", Unit::Piece},

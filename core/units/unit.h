@@ -28,6 +28,10 @@ enum class Unit {
     Quart,
     ImperialFluidOunce,
     ImperialPint,
+    Shot,
+    Dash,
+    Pinch,
+    Drop,
     Piece,
     PercentOfMix
 };

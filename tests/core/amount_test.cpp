@@ -54,13 +54,28 @@ TEST(ParseAmount, CommaBeforeThreeDigitsIsRefusedWhereItCouldPartThousands)
     EXPECT_DOUBLE_EQ(parseAmount("1,250", Unit::Kilogram)->value, 1.25);
 }
 
-// Common practice, no source: a dash is an eighth of a teaspoon, a pinch a sixteenth.
-TEST(ParseAmount, PinchesAndDashesAreSmallVolumes)
+// A pinch was once read as 0.308058 mL, which no cook says. Singular and plural, alone and before a name.
+TEST(ParseAmount, PinchesDashesShotsAndDropsStayWhatTheyAre)
 {
-    EXPECT_NEAR(parseAmount("2 pinches")->value, 4.929 / 8, 1e-4);
-    EXPECT_NEAR(parseAmount("1 dash")->value, 4.929 / 8, 1e-4);
-    EXPECT_EQ(parseAmount("1 pinch")->unit, Unit::Millilitre);
+    struct Words {
+        Unit unit;
+        std::string_view one, many;
+    };
+    for (const Words& words : {Words{Unit::Pinch, "pinch", "pinches"}, Words{Unit::Dash, "dash", "dashes"},
+             Words{Unit::Shot, "shot", "shots"}, Words{Unit::Drop, "drop", "drops"}}) {
+        const std::string one = "1 " + std::string(words.one), many = "2 " + std::string(words.many);
+        EXPECT_EQ(*parseAmount(one), (Amount{1.0, words.unit})) << one;
+        EXPECT_EQ(*parseAmount(many), (Amount{2.0, words.unit})) << many;
+        EXPECT_EQ(amountText({1.0, words.unit}), one);
+        EXPECT_EQ(amountText({2.0, words.unit}), many);
+        const auto leading = leadingAmount(many + " of something");
+        EXPECT_EQ(leading->unit, words.unit) << many;
+        EXPECT_EQ(leading->length, many.size()) << many;
+    }
 }
+
+// Files written before pinches were units hold the millilitres.
+TEST(ParseAmount, MillilitresOfAPinchAreStillRead) { EXPECT_EQ(*parseAmount("0.308058 mL"), (Amount{0.308058, Unit::Millilitre})); }
 
 std::string refusal(std::string_view text)
 {
@@ -165,7 +180,8 @@ TEST(ParseAmount, RefusesWhatIsLeftOver)
 {
     EXPECT_EQ(amountRefusal("2 smidgens"), "“smidgens” is not a unit that Firn knows; the units are g, kg, mg, oz, lb, mL, L, tsp, "
                                            "tbsp, cup, metric tsp, metric tbsp, "
-                                           "metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, piece, %.");
+                                           "metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, shot, dash, "
+                                           "pinch, drop, piece, %.");
     EXPECT_EQ(amountRefusal("2 g sugar"), "“sugar” cannot stand after an amount: write only a number and a unit.");
     EXPECT_EQ(amountRefusal("1e9 dl"), "An amount cannot be larger than 1000000000.");
     EXPECT_EQ(amountRefusal("-1 g"), "An amount cannot be negative.");

@@ -83,7 +83,7 @@ TEST(RecipeCsv, RefusalsNameTheLine)
     EXPECT_EQ(refusal("water,1,smidgen\n"),
         "Line 1: “smidgen” is not a unit that Firn knows; the units are g, kg, mg, oz, lb, mL, L, tsp, tbsp, cup, metric tsp, "
         "metric "
-        "tbsp, metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, piece, %.");
+        "tbsp, metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, shot, dash, pinch, drop, piece, %.");
     EXPECT_EQ(refusal("water,250 g,ml\n"), "Line 1: “ml” cannot stand after an amount: write only a number and a unit.");
     EXPECT_EQ(refusal("\"a\nb\",1,g\n\"water,250,g\n"), "Line 3: a quote is opened and never closed.");
     EXPECT_EQ(

@@ -182,7 +182,8 @@ TEST(RecipeJson, WrongComponentsAndRowsAreNamedByNumber)
     EXPECT_EQ(refusal(recipeWithRow(R"({"ingredient": "a", "amount": 1, "unit": "smidgen"})")),
         "Component 2, row 2: “smidgen” is not a unit that Firn knows; the units are g, kg, mg, oz, lb, mL, L, tsp, tbsp, cup, "
         "metric "
-        "tsp, metric tbsp, metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, piece, %.");
+        "tsp, metric tbsp, metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, shot, dash, pinch, drop, piece, "
+        "%.");
 }
 
 TEST(RecipeJson, WrongAmountsAreNamedByRow)

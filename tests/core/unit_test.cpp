@@ -31,7 +31,8 @@ INSTANTIATE_TEST_SUITE_P(Units, UnitSpelling,
         Spelled{"fl oz", Unit::FluidOunce}, Spelled{"fl. oz.", Unit::FluidOunce}, Spelled{"fl.oz.", Unit::FluidOunce},
         Spelled{"fluid ounces", Unit::FluidOunce}, Spelled{"pint", Unit::Pint}, Spelled{"qt", Unit::Quart},
         Spelled{"imperial fl. oz.", Unit::ImperialFluidOunce}, Spelled{"Imperial Pints", Unit::ImperialPint},
-        Spelled{"pc", Unit::Piece}, Spelled{"pieces", Unit::Piece}, Spelled{"%", Unit::PercentOfMix},
+        Spelled{"Pinches", Unit::Pinch}, Spelled{"dash", Unit::Dash}, Spelled{"shots", Unit::Shot}, Spelled{"jigger", Unit::Shot},
+        Spelled{"drops", Unit::Drop}, Spelled{"pc", Unit::Piece}, Spelled{"pieces", Unit::Piece}, Spelled{"%", Unit::PercentOfMix},
         Spelled{"% of mix", Unit::PercentOfMix}, Spelled{"percent", Unit::PercentOfMix}, Spelled{" g ", Unit::Gram}));
 
 TEST(Unit, UnknownWordsAreNoUnits)
@@ -50,7 +51,7 @@ TEST(Unit, EverySymbolAndPluralNamesItsOwnUnit)
         EXPECT_FALSE(unit.source.empty()) << unit.symbol;
         EXPECT_TRUE(symbols.insert(unit.symbol).second) << unit.symbol << " stands for two units";
     }
-    EXPECT_EQ(symbols.size(), 21U);
+    EXPECT_EQ(symbols.size(), 25U);
 }
 
 // US customary measures follow from the gallon of 231 cubic inches of 2.54 cm: 3785.411784 mL.
@@ -85,6 +86,20 @@ TEST(Unit, ImperialMeasuresAreFractionsOfTheImperialGallon)
     EXPECT_NEAR(factsOf(Unit::ImperialCup).size, gallon_ml / 16, rounding);
     EXPECT_NEAR(factsOf(Unit::ImperialFluidOunce).size, gallon_ml / 160, rounding);
 }
+
+// Sets of small measuring spoons: dash 1/8 and pinch 1/16 of a teaspoon (common practice, no source); a shot is
+// the jigger of 1.5 US fl oz (USDA SR28, NDB 14037).
+TEST(Unit, SmallSpoonsAndTheShotAreFractionsOfTheGallon)
+{
+    constexpr double gallon_ml = 231.0 * 2.54 * 2.54 * 2.54;
+    constexpr double rounding = 1e-9;
+    EXPECT_NEAR(factsOf(Unit::Dash).size, gallon_ml / 768 / 8, rounding);
+    EXPECT_NEAR(factsOf(Unit::Pinch).size, gallon_ml / 768 / 16, rounding);
+    EXPECT_NEAR(factsOf(Unit::Shot).size, gallon_ml / 128 * 1.5, rounding);
+}
+
+// Of a dropper, 20 to the millilitre (common practice, no source).
+TEST(Unit, TwentyDropsAreAMillilitre) { EXPECT_DOUBLE_EQ(20 * factsOf(Unit::Drop).size, 1.0); }
 
 TEST(Unit, PoundHasSixteenOunces)
 {

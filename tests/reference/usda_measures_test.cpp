@@ -99,6 +99,13 @@ TEST(UsdaMeasures, KitchenMeasuresWeighWhatRelease28Says)
     }
 }
 
+// The jigger of 1.5 fl oz of the same release, which Firn calls a shot.
+TEST(UsdaMeasures, AShotOfSpiritIsAJigger)
+{
+    for (const char* spirit : {"vodka", "gin-45"})
+        EXPECT_NEAR(weigh({1, Unit::Shot}, *shippedCatalogue().find(spirit))->mass.value, 42.0, tolerance * 42.0) << spirit;
+}
+
 // Volumes that the catalogue does not hold itself: scaled from another measure of the same food. A tablespoon of 14.787 mL is one
 // sixteenth of a cup.
 TEST(UsdaMeasures, OtherVolumesOfAFoodAgreeWithItsWeighedMeasures)
