@@ -1,8 +1,10 @@
 #include "catalogue/constituents_editor.h"
 
 #include "bench/ink_label.h"
+#include "catalogue/alcohol_line.h"
 #include "catalogue/ingredient_wording.h"
 #include "catalogue/number_line.h"
+#include "document/typed_composition.h"
 #include "document/typed_numbers.h"
 #include "gauges/ribbon.h"
 #include "gauges/type_and_space.h"
@@ -20,18 +22,19 @@ ConstituentsEditor::ConstituentsEditor(QWidget* parent)
     : QWidget(parent)
     , m_ribbon(new RibbonBar)
     , m_grid(new QGridLayout)
+    , m_syrupStrength(new NumberLine(tr("Strength of the syrup"), syrupStrengthFromText, tr("°Bx")))
     , m_others(new QComboBox)
     , m_total(new QLabel)
     , m_restIsWater(new QPushButton(tr("Rest is water")))
     , m_fault(new InkLabel(InkLabel::Caution))
 {
-    m_ribbon->setAccessibleName(tr("What 100 g of the ingredient hold"));
+    m_ribbon->setAccessibleName(tr("Composition per 100 g"));
     m_others->setObjectName(QStringLiteral("addConstituent"));
     m_others->setAccessibleName(tr("Add a constituent"));
     m_total->setObjectName(QStringLiteral("total"));
     m_fault->setObjectName(QStringLiteral("compositionFault"));
     m_restIsWater->setObjectName(QStringLiteral("restIsWater"));
-    m_restIsWater->setToolTip(tr("Takes what is missing to 100 g as water"));
+    m_restIsWater->setToolTip(tr("Counts the remainder up to 100 g as water"));
     connect(m_restIsWater, &QPushButton::clicked, this, &ConstituentsEditor::takeRestAsWater);
     connect(m_others, &QComboBox::activated, this, [this](int choice) {
         if (choice <= 0)
@@ -53,6 +56,7 @@ ConstituentsEditor::ConstituentsEditor(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
+    layout->addLayout(syrupLine());
     layout->addWidget(m_ribbon);
     layout->addLayout(m_grid);
     layout->addWidget(m_others, 0, Qt::AlignLeft);
@@ -62,11 +66,10 @@ ConstituentsEditor::ConstituentsEditor(QWidget* parent)
 
 void ConstituentsEditor::show(const Amounts& per100g)
 {
-    for (const auto& [constituent, line] : m_lines)
-        delete line;
-    qDeleteAll(m_names);
+    qDeleteAll(m_shown);
+    m_shown.clear();
     m_lines.clear();
-    m_names.clear();
+    m_alcohol = nullptr;
     m_amounts = per100g;
     for (const ConstituentFacts& facts : allConstituents())
         if (facts.constituent == Constituent::Water || per100g[facts.constituent].value > 0.0)
@@ -76,30 +79,79 @@ void ConstituentsEditor::show(const Amounts& per100g)
     follow();
 }
 
-NumberLine* ConstituentsEditor::addLine(Constituent constituent)
+QLayout* ConstituentsEditor::syrupLine()
 {
-    const auto& facts = allConstituents().at(static_cast<std::size_t>(constituent));
-    const QString name = translatedName(facts.label);
-    auto* label = new QLabel(name);
-    auto* line = new NumberLine(tr("%1 in 100 g").arg(name), partOf100gFromText, tr("g"));
-    line->field()->setObjectName(QString::fromUtf8(facts.key.data(), qsizetype(facts.key.size())));
-    if (const Grams grams = m_amounts[constituent]; grams.value > 0.0)
+    auto* start = new QPushButton(tr("Start from a syrup of"));
+    start->setObjectName(QStringLiteral("startFromSyrup"));
+    start->setToolTip(tr("Fills in water and sucrose in place of what is there"));
+    m_syrupStrength->field()->setObjectName(QStringLiteral("syrupStrength"));
+    connect(start, &QPushButton::clicked, this, &ConstituentsEditor::startFromSyrup);
+    connect(m_syrupStrength->field(), &QLineEdit::returnPressed, this, &ConstituentsEditor::startFromSyrup);
+    auto* layout = new QHBoxLayout;
+    layout->setSpacing(closeSpace);
+    layout->addWidget(start);
+    layout->addWidget(m_syrupStrength, 1);
+    return layout;
+}
+
+void ConstituentsEditor::startFromSyrup()
+{
+    const auto brix = m_syrupStrength->number();
+    if (!m_syrupStrength->checkTyping())
+        return;
+    if (!brix) {
+        m_syrupStrength->say(tr("Enter its strength first, such as 60."));
+        m_syrupStrength->setFocus();
+        return;
+    }
+    show(syrupPer100g(*brix));
+    emit syrupStarted(*brix);
+    emit changed();
+}
+
+/// Alcohol may be typed in % vol, all else is in grams. `shown` takes what stands in the form.
+NumberLine* ConstituentsEditor::newLine(const ConstituentFacts& facts, QWidget*& shown)
+{
+    const QString spoken = tr("%1 in 100 g").arg(translatedName(facts.label));
+    const Grams grams = m_amounts[facts.constituent];
+    if (facts.constituent == Constituent::Ethanol) {
+        shown = m_alcohol = new AlcoholLine(spoken);
+        m_alcohol->showGrams(grams);
+        connect(m_alcohol, &AlcoholLine::changed, this, [this] {
+            follow();
+            emit changed();
+        });
+        return m_alcohol->number();
+    }
+    auto* line = new NumberLine(spoken, partOf100gFromText, tr("g"));
+    if (grams.value > 0.0)
         line->showNumber(grams.value);
-    connect(line, &NumberLine::changed, this, [this, constituent, line] {
+    connect(line, &NumberLine::changed, this, [this, constituent = facts.constituent, line] {
         m_amounts[constituent] = Grams{line->number().value_or(0.0)};
         follow();
         emit changed();
     });
+    shown = line;
+    return line;
+}
+
+NumberLine* ConstituentsEditor::addLine(Constituent constituent)
+{
+    const auto& facts = allConstituents().at(static_cast<std::size_t>(constituent));
+    auto* label = new QLabel(translatedName(facts.label));
+    QWidget* shown = nullptr;
+    NumberLine* line = newLine(facts, shown);
+    line->field()->setObjectName(QString::fromUtf8(facts.key.data(), qsizetype(facts.key.size())));
     const int row = int(m_lines.size());
     m_grid->addWidget(label, row, 0);
-    m_grid->addWidget(line, row, 1);
+    m_grid->addWidget(shown, row, 1);
     // The order of the lines is that of the keyboard.
     if (!m_lines.empty())
         setTabOrder(m_lastLine, line->field());
     m_lastLine = line->field();
     setTabOrder(line->field(), m_others);
     m_lines.emplace(constituent, line);
-    m_names.push_back(label);
+    m_shown.insert(m_shown.end(), {label, shown});
     return line;
 }
 
@@ -124,6 +176,9 @@ void ConstituentsEditor::takeRestAsWater()
 void ConstituentsEditor::follow()
 {
     m_fault->setText({});
+    // What a strength weighs depends on all else.
+    if (m_alcohol)
+        m_amounts[Constituent::Ethanol] = m_alcohol->gramsBeside(m_amounts);
     m_ribbon->show(ribbonOf(m_amounts));
     m_ribbon->setVisible(m_amounts != Amounts());
     m_total->setText(translated(closureSentence(m_amounts)));
@@ -135,7 +190,7 @@ bool ConstituentsEditor::checkTyping()
     bool isReadable = true;
     for (const auto& [constituent, line] : m_lines)
         isReadable = line->checkTyping() && isReadable;
-    return isReadable;
+    return (!m_alcohol || m_alcohol->checkTyping()) && isReadable;
 }
 
 void ConstituentsEditor::say(const QString& fault) { m_fault->setText(fault); }

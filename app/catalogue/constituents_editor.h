@@ -9,10 +9,12 @@
 class QComboBox;
 class QGridLayout;
 class QLabel;
+class QLayout;
 class QPushButton;
 
 namespace firn::app {
 
+class AlcoholLine;
 class InkLabel;
 class NumberLine;
 class RibbonBar;
@@ -32,9 +34,14 @@ public:
 
 signals:
     void changed();
+    /// A syrup of this strength was taken as the beginning.
+    void syrupStarted(double brix);
 
 private:
     NumberLine* addLine(Constituent constituent);
+    NumberLine* newLine(const ConstituentFacts& facts, QWidget*& shown);
+    QLayout* syrupLine();
+    void startFromSyrup();
     void offerOthers();
     void takeRestAsWater();
     void follow();
@@ -43,8 +50,10 @@ private:
     RibbonBar* m_ribbon;
     QGridLayout* m_grid;
     std::map<Constituent, NumberLine*> m_lines;
+    AlcoholLine* m_alcohol = nullptr;  // the line of the alcohol, if it is there
     QWidget* m_lastLine = nullptr;
-    std::vector<QWidget*> m_names;
+    std::vector<QWidget*> m_shown;  // names and lines
+    NumberLine* m_syrupStrength;
     QComboBox* m_others;
     QLabel* m_total;
     QPushButton* m_restIsWater;

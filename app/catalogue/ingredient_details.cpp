@@ -40,7 +40,7 @@ IngredientDetails::IngredientDetails(QWidget* parent)
     m_ribbon->setAccessibleName(tr("What 100 g of the ingredient hold"));
     m_synonyms = addFact("detailSynonyms", tr("Also called"));
     m_allergens = addFact("detailAllergens", tr("Allergens"));
-    m_hazards = addFact("detailHazards", tr("Cautions for"));
+    m_hazards = addFact("detailHazards", tr("Warnings"));
     m_measures = addFact("detailMeasures", tr("Kitchen measures"));
     m_density = addFact("detailDensity", tr("Density"));
     m_spread = addFact("detailSpread", tr("Varies by"));

@@ -1,11 +1,13 @@
 #include "catalogue/ingredient_form.h"
 
 #include "bench/ink_label.h"
+#include "bench/typed_text.h"
 #include "catalogue/constituents_editor.h"
 #include "catalogue/measures_editor.h"
 #include "catalogue/number_line.h"
 #include "document/typed_numbers.h"
 #include "gauges/wording.h"
+#include "solution/estimated_density.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -142,8 +144,12 @@ void IngredientForm::addComposition()
 {
     m_constituents = new ConstituentsEditor;
     connect(m_constituents, &ConstituentsEditor::changed, this, &IngredientForm::follow);
-    addRow(tr("100 g hold"), m_constituents);
-    m_milkFat = addNumber("milkFat", tr("Milk fat in the fat"), partOf100gFromText, tr("g"));
+    connect(m_constituents, &ConstituentsEditor::syrupStarted, this, [this](double brix) {
+        if (m_name->text().trimmed().isEmpty())
+            m_name->setText(tr("Syrup, %1").arg(typedText(brix, tr("°Bx"))));
+    });
+    addRow(tr("Per 100 g"), m_constituents);
+    m_milkFat = addNumber("milkFat", tr("of which milk fat"), partOf100gFromText, tr("g"));
     m_milkSolidsNotFat = addNumber("milkSolidsNotFat", tr("Milk solids not fat"), partOf100gFromText, tr("g"));
     m_yolkSolids = addNumber("yolkSolids", tr("Egg yolk solids"), partOf100gFromText, tr("g"));
 }
@@ -153,7 +159,7 @@ void IngredientForm::addRest()
     m_allergens = new AllergenGrid(allergenColumns, [this] { follow(); });
     addRow(tr("Allergens"), m_allergens);
     m_hazards = new HazardGrid(hazardColumns, [this] { follow(); });
-    addRow(tr("Cautions for"), m_hazards);
+    addRow(tr("Warnings"), m_hazards);
     m_measures = new MeasuresEditor;
     connect(m_measures, &MeasuresEditor::changed, this, &IngredientForm::follow);
     addRow(tr("Kitchen measures"), m_measures);
@@ -161,11 +167,11 @@ void IngredientForm::addRest()
     m_densitySource = addText("densitySource", tr("Source of the density"));
     m_waterSpread = addNumber("waterSpread", tr("Water varies by ±"), partOf100gFromText, tr("g"));
     m_sugarsSpread = addNumber("sugarsSpread", tr("Sugars vary by ±"), partOf100gFromText, tr("g"));
-    m_isEstimate = new QCheckBox(tr("these are an estimate"));
+    m_isEstimate = new QCheckBox(tr("estimated"));
     m_isEstimate->setObjectName(QStringLiteral("isEstimate"));
     connect(m_isEstimate, &QCheckBox::clicked, this, &IngredientForm::follow);
     addRow({}, m_isEstimate);
-    m_energy = addNumber("energy", tr("Energy as printed"), energyFromText, tr("kcal"));
+    m_energy = addNumber("energy", tr("Energy on the label"), energyFromText, tr("kcal"));
     m_source = addText("source", tr("Source"));
     m_source->setPlaceholderText(tr("label, table or measurement that the figures come from"));
 }
@@ -203,6 +209,7 @@ void IngredientForm::edit(const Ingredient& ingredient, const QString& title, bo
     m_source->setText(fromCore(ingredient.source));
     m_nameFault->setText({});
     m_problem->setText({});
+    showEstimatedDensity();
     m_isChanged = isTyped;
     m_area->verticalScrollBar()->setValue(0);
     m_name->setFocus();
@@ -236,6 +243,15 @@ void IngredientForm::follow()
     m_isChanged = true;
     m_nameFault->setText({});
     m_problem->setText({});
+    showEstimatedDensity();
+}
+
+/// Rows in mL go by it where no density is typed.
+void IngredientForm::showEstimatedDensity()
+{
+    const auto estimate = estimatedDensity(ingredient(), Filling::Poured);
+    m_density->showUsual(estimate ? std::optional(estimate->value) : std::nullopt);
+    m_densitySource->setPlaceholderText(estimate ? tr("estimated from the composition, ±2 %") : QString());
 }
 
 bool IngredientForm::check()
@@ -266,7 +282,7 @@ bool IngredientForm::check()
         }
     }
     const bool isGood = isReadable && faults.empty();
-    m_problem->setText(isGood ? QString() : tr("Something above is not right yet: it is said beside its field."));
+    m_problem->setText(isGood ? QString() : tr("Please correct the marked fields."));
     return isGood;
 }
 

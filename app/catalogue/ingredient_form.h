@@ -51,6 +51,7 @@ private:
     void addComposition();
     void addRest();
     void follow();
+    void showEstimatedDensity();
 
     Ingredient m_beginning;
     bool m_isChanged = false;

@@ -2,6 +2,7 @@
 
 #include "bench/typed_text.h"
 #include "gauges/wording.h"
+#include "solution/estimated_density.h"
 #include "units/deviation.h"
 
 #include <QCoreApplication>
@@ -93,11 +94,12 @@ QString measuresText(const std::vector<Measure>& measures)
 
 QString densityText(const Ingredient& ingredient)
 {
-    if (!ingredient.density)
-        return {};
     constexpr int decimals = 3;
-    const QString number = withUnit(figure(ingredient.density->value, decimals), Words::tr("g/mL"));
-    return withSource(number, ingredient.densitySource);
+    const auto text = [](GramsPerMillilitre density) { return withUnit(figure(density.value, decimals), Words::tr("g/mL")); };
+    if (ingredient.density)
+        return withSource(text(*ingredient.density), ingredient.densitySource);
+    const auto estimate = estimatedDensity(ingredient, Filling::MayBeHeaped);
+    return estimate ? Words::tr("%1, estimated from the composition, ±2 %").arg(text(*estimate)) : QString();
 }
 
 QString energyText(const Ingredient& ingredient)

@@ -64,7 +64,7 @@ void MeasuresEditor::addLine(const Measure& measure)
     line.unit->setAccessibleName(tr("Measure"));
     line.grams->field()->setObjectName(QStringLiteral("measureGrams"));
     line.note->setObjectName(QStringLiteral("measureNote"));
-    line.note->setAccessibleName(tr("How it is filled or cut"));
+    line.note->setAccessibleName(tr("Preparation (sliced, packed …)"));
     line.note->setPlaceholderText(tr("sliced, large …"));
     if (measure.grams.value > 0.0)
         line.grams->showNumber(measure.grams.value);

@@ -5,6 +5,7 @@
 #include "gauges/type_and_space.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
 
 namespace firn::app {
 
@@ -16,7 +17,7 @@ constexpr int charactersOfNumber = 14;
 
 NumberLine::NumberLine(const QString& spoken, NumberField::Reader reader, const QString& unit, QWidget* parent)
     : QWidget(parent)
-    , m_field(new NumberField(std::move(reader), [unit](double number) { return typedText(number, unit); }))
+    , m_field(new NumberField(std::move(reader), [](double number) { return typedText(number, {}); }))
     , m_fault(new InkLabel(InkLabel::Caution))
 {
     m_field->setAccessibleName(spoken);
@@ -31,6 +32,11 @@ NumberLine::NumberLine(const QString& spoken, NumberField::Reader reader, const 
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
     layout->addWidget(m_field);
+    if (!unit.isEmpty()) {
+        auto* shown = new QLabel(unit);
+        shown->setTextFormat(Qt::PlainText);
+        layout->addWidget(shown);
+    }
     layout->addWidget(m_fault, 1);
     layout->addStretch();
     setFocusProxy(m_field);
@@ -42,6 +48,11 @@ void NumberLine::showNumber(std::optional<double> number)
     m_field->showNumber(number, 0.0);
     m_field->setPlaceholderText({});
     m_fault->setText({});
+}
+
+void NumberLine::showUsual(std::optional<double> number)
+{
+    m_field->setPlaceholderText(number ? typedText(*number, {}) : QString());
 }
 
 bool NumberLine::checkTyping()

@@ -13,7 +13,7 @@ class NumberLine : public QWidget {
     Q_OBJECT
 
 public:
-    /// `spoken` names the field for a screen reader; the number is shown with the unit.
+    /// `spoken` names the field for a screen reader; the unit stands beside it, also while the line is empty.
     NumberLine(const QString& spoken, NumberField::Reader reader, const QString& unit, QWidget* parent = nullptr);
 
     NumberField* field() { return m_field; }
@@ -21,6 +21,9 @@ public:
     void showNumber(std::optional<double> number);
     /// What was typed last that could be read; none where the line is empty.
     std::optional<double> number() const { return m_number; }
+
+    /// What an empty line stands for, in quiet ink.
+    void showUsual(std::optional<double> number);
 
     /// Shows why the text cannot be read, if so. False then.
     bool checkTyping();

@@ -2,9 +2,9 @@
 
 #include "analysis/measured_brix.h"
 #include "analysis/mix_as_ingredient.h"
+#include "analysis/row_weight.h"
 #include "analysis/weighing_working.h"
 #include "ingredients/matching.h"
-#include "ingredients/weighing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -169,8 +169,7 @@ private:
         }
         if (row.amount.unit == Unit::PercentOfMix)
             return;
-        // "2 large eggs" says in its name which egg is meant, "1 cup strawberries, sliced" in its note.
-        if (const auto mass = weigh(row.amount, ingredient, row.ingredient + ", " + row.note, working)) {
+        if (const auto mass = weightOf(row.amount, row, ingredient, working)) {
             result.mass = mass->mass;
             result.how = mass->how;
         } else {

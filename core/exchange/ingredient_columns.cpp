@@ -2,6 +2,7 @@
 
 #include "exchange/plain_text.h"
 #include "ingredients/catalogue.h"
+#include "solution/alcohol_by_volume.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -42,6 +43,11 @@ const std::array names = std::to_array<ColumnName>({
     {"total dietary fibre", Constituent::Fibre},
     {"total dietary fiber", Constituent::Fibre},
     {"alcohol", Constituent::Ethanol},
+    {"abv", NumberColumn::AlcoholByVolume},
+    {"alcohol by volume", NumberColumn::AlcoholByVolume},
+    {"alcohol vol", NumberColumn::AlcoholByVolume},
+    {"ethanol vol", NumberColumn::AlcoholByVolume},
+    {"alcohol abv", NumberColumn::AlcoholByVolume},
     {"sugar", NumberColumn::Sugars},
     {"sugars", NumberColumn::Sugars},
     {"total sugars", NumberColumn::Sugars},
@@ -95,12 +101,22 @@ ColumnUnit takeUnit(std::string& name)
     return {};
 }
 
-Meaning meaningOf(const std::string& name)
+Meaning meaningOf(const std::string& name, const ColumnUnit& unit)
 {
-    if (const auto constituent = constituentNamed(name))
-        return *constituent;
     const auto* found = std::ranges::find(names, name, &ColumnName::name);
-    return found == names.end() ? Meaning{} : found->meaning;
+    const auto constituent = constituentNamed(name);
+    const Meaning meaning = constituent ? Meaning(*constituent) : found == names.end() ? Meaning{} : found->meaning;
+    const bool isByVolume = meaning == Meaning(Constituent::Ethanol) && isAlcoholByVolume(unit.name);
+    return isByVolume ? Meaning(NumberColumn::AlcoholByVolume) : meaning;
+}
+
+/// Alcohol in grams and in % vol are one thing.
+bool meanTheSame(const Meaning& one, const Meaning& other)
+{
+    const auto isAlcohol = [](const Meaning& meaning) {
+        return meaning == Meaning(Constituent::Ethanol) || meaning == Meaning(NumberColumn::AlcoholByVolume);
+    };
+    return !std::holds_alternative<std::monostate>(one) && (one == other || (isAlcohol(one) && isAlcohol(other)));
 }
 
 template <std::size_t count>
@@ -120,6 +136,8 @@ std::optional<double> factorOf(const Meaning& meaning, const std::string& unit)
         return unit.empty() ? 1.0 : factorAmong(energyUnits, unit);
     if (number != nullptr && *number == NumberColumn::Density)
         return unit.empty() ? 1.0 : factorAmong(densityUnits, unit);
+    if (number != nullptr && *number == NumberColumn::AlcoholByVolume)
+        return 1.0;
     const auto factor = factorAmong(massUnits, unit);
     if (number != nullptr && *number == NumberColumn::Sodium)
         return unit.empty() ? 1.0 : factor ? std::optional(*factor * milligramsPerGram) : std::nullopt;
@@ -135,15 +153,19 @@ Result<std::vector<IngredientColumn>> ingredientColumnsFrom(const CsvRecord& hea
     for (const std::string& cell : header.cells) {
         std::string name = withoutFormulaGuard(cell);
         const ColumnUnit unit = takeUnit(name);
-        const Meaning meaning = meaningOf(name);
+        const Meaning meaning = meaningOf(name, unit);
+        if (meaning == Meaning(Constituent::Ethanol) && cell.find('%') != cell.npos)
+            return failure(phrase(
+                "Line {0}: “{1}” could be % of the weight or of the volume. Write “(g)” or “(% vol)”.", line, shortened(cell)));
         const auto factor = factorOf(meaning, unit.name);
         if (!factor)
-            return failure(
-                phrase("Line {0}: “{1}” is no unit for the column “{2}”: give grams or mg per 100 g, kcal or kJ for energy, "
-                       "g/mL for density.",
-                    line, shortened(unit.asWritten), shortened(cell)));
-        const auto twin = std::ranges::find(columns, meaning, &IngredientColumn::meaning);
-        if (twin != columns.end() && !std::holds_alternative<std::monostate>(meaning))
+            return failure(phrase(
+                "Line {0}: “{1}” is no unit for the column “{2}”: give grams or mg per 100 g, % vol for alcohol, kcal or kJ for "
+                "energy, g/mL for density.",
+                line, shortened(unit.asWritten), shortened(cell)));
+        const auto twin = std::ranges::find_if(
+            columns, [&meaning](const IngredientColumn& column) { return meanTheSame(column.meaning, meaning); });
+        if (twin != columns.end())
             return failure(phrase("Line {0}: the columns “{1}” and “{2}” mean the same: keep one of them.", line,
                 shortened(twin->header), shortened(cell)));
         columns.push_back({cell, meaning, *factor});

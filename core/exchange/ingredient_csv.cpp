@@ -7,6 +7,7 @@
 #include "exchange/unique_ids.h"
 #include "exchange/word_suggestions.h"
 #include "ingredients/ingredient_id.h"
+#include "solution/alcohol_by_volume.h"
 #include "units/number.h"
 #include "units/text.h"
 
@@ -69,6 +70,8 @@ public:
             takeText(*text, withoutFormulaGuard(cell));
         } else if (std::holds_alternative<std::monostate>(column.meaning)) {
             imported.unused.push_back(phrase("The column “{0}” is not used.", shortened(column.header)));
+        } else if (const auto strength = strengthIn(cell, column)) {
+            takeStrength(column, *strength);
         } else if (const auto number = numberIn(cell, column)) {
             takeNumber(column, *number);
         }
@@ -103,6 +106,25 @@ private:
     {
         if (!problem)
             problem = std::move(sentence);
+    }
+
+    /// "29 % vol" in a column of alcohol, whatever its header says.
+    static std::optional<double> strengthIn(const std::string& cell, const IngredientColumn& column)
+    {
+        const auto* constituent = std::get_if<Constituent>(&column.meaning);
+        const auto* meaning = std::get_if<NumberColumn>(&column.meaning);
+        const bool isByVolume = meaning != nullptr && *meaning == NumberColumn::AlcoholByVolume;
+        const auto number = leadingNumber(cell);
+        if (!number || (!isByVolume && (constituent == nullptr || *constituent != Constituent::Ethanol)))
+            return std::nullopt;
+        const std::string_view unit = trimmed(std::string_view(cell).substr(number->length));
+        return isAlcoholByVolume(unit) || (isByVolume && unit == "%") ? std::optional(number->value) : std::nullopt;
+    }
+
+    void takeStrength(const IngredientColumn& column, double strength_percent)
+    {
+        m_table.alcoholByVolume_percent = strength_percent;
+        map(phrase("{0} % vol, from the column “{1}”.", Figure{strength_percent, 1}, shortened(column.header)));
     }
 
     std::optional<double> numberIn(const std::string& cell, const IngredientColumn& column)
@@ -199,6 +221,8 @@ private:
             return takePart(ingredient.composition.milkSolidsNotFat, column, value);
         case NumberColumn::YolkSolids:
             return takePart(ingredient.composition.yolkSolids, column, value);
+        case NumberColumn::AlcoholByVolume:
+            return takeStrength(column, value);
         case NumberColumn::Energy:
             if (value > mostEnergy_kcal)
                 refuse(tooMuchEnergy());

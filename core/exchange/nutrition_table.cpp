@@ -1,6 +1,7 @@
 #include "exchange/nutrition_table.h"
 
 #include "mix/mix.h"
+#include "solution/alcohol_by_volume.h"
 
 #include <algorithm>
 #include <cmath>
@@ -87,6 +88,20 @@ public:
         }
     }
 
+    /// Once the other constituents are known: what is left beside them is water, or, where that is given, other solids.
+    std::optional<Sentence> weighAlcohol()
+    {
+        if (!m_table.alcoholByVolume_percent)
+            return std::nullopt;
+        const auto ethanol = ethanolIn100g(*m_table.alcoholByVolume_percent, amounts, m_table[Water] ? Other : Water);
+        if (!ethanol)
+            return ethanol.error();
+        amounts[Ethanol] = *ethanol;
+        guess(phrase("Alcohol, {0} % vol, is {1} g by the density of the whole.", Figure{*m_table.alcoholByVolume_percent, 1},
+            grams(ethanol->value)));
+        return std::nullopt;
+    }
+
     void close()
     {
         const double left_g = 100.0 - amounts.total().value;
@@ -136,7 +151,7 @@ private:
 
 bool saysNothing(const NutritionTable& table)
 {
-    return !table.sugars_g && !table.carbohydrate_g && !table.ash_g
+    return !table.sugars_g && !table.carbohydrate_g && !table.ash_g && !table.alcoholByVolume_percent
            && std::ranges::none_of(table.constituents_g, [](const auto& amount_g) { return amount_g.has_value(); });
 }
 
@@ -156,6 +171,8 @@ Result<Amounts> amountsFrom(const NutritionTable& table, SugarsOf sugarsOf, std:
     composer.tellSugarsApart(sugarsOf);
     composer.tellSaltFromMinerals();
     composer.accountForCarbohydrate();
+    if (auto fault = composer.weighAlcohol())
+        return failure(std::move(*fault));
     composer.close();
     if (const double total_g = composer.amounts.total().value; total_g > 100.0 + closes_g)
         return failure(

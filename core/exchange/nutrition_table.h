@@ -22,6 +22,7 @@ struct NutritionTable {
     std::optional<CarbohydrateKind> carbohydrateKind;
     std::optional<double> ash_g;  // minerals and salt together
     std::optional<double> sodium_mg;
+    std::optional<double> alcoholByVolume_percent;  // instead of grams of ethanol
 
     std::optional<double>& operator[](Constituent c) { return constituents_g[static_cast<std::size_t>(c)]; }
     const std::optional<double>& operator[](Constituent c) const { return constituents_g[static_cast<std::size_t>(c)]; }
@@ -31,7 +32,7 @@ struct NutritionTable {
 enum class SugarsOf { Milk, Fruit };
 
 /// The composition that the table means, closing to 100 g within 1 g. What it leaves open is filled in, and each filling adds a sentence
-/// to `guessed`. Fails on a table that gives no amount at all, and on amounts that add up to more than 101 g, with their sum.
+/// to `guessed`. Alcohol in % vol becomes grams by the density of the whole. Fails on a table that gives no amount at all, and on amounts that add up to more than 101 g, with their sum.
 Result<Amounts> amountsFrom(const NutritionTable& table, SugarsOf sugarsOf, std::vector<Sentence>& guessed);
 
 /// The most energy that a food can have, in kcal per 100 g: USDA SR28 gives fats 902 (9.02 kcal/g).

@@ -95,6 +95,14 @@ Amounts withRestAsWater(Amounts per100g)
     return per100g;
 }
 
+Amounts syrupPer100g(double brix)
+{
+    Amounts syrup;
+    syrup[Constituent::Sucrose] = {brix};
+    syrup[Constituent::Water] = {100.0 - brix};
+    return syrup;
+}
+
 std::string idFor(std::string_view name, const std::function<bool(const std::string&)>& isTaken)
 {
     const std::string plain = ingredientIdFrom(name);

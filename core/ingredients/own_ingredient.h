@@ -36,6 +36,9 @@ Sentence closureSentence(const Amounts& per100g);
 /// The same with the rest as water, which never goes below none.
 Amounts withRestAsWater(Amounts per100g);
 
+/// A syrup of this strength in °Bx: water and sucrose.
+Amounts syrupPer100g(double brix);
+
 /// An id made of the name, and a number behind it where that is taken.
 std::string idFor(std::string_view name, const std::function<bool(const std::string&)>& isTaken);
 

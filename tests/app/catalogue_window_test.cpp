@@ -5,6 +5,7 @@
 #include "catalogue/catalogue_window.h"
 #include "catalogue/ingredient_form.h"
 #include "document/edits.h"
+#include "solution/alcohol_by_volume.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
@@ -53,6 +54,15 @@ protected:
             if (label->isVisible())
                 return label->text().replace(QChar(0x202F), u' ');
         return {};
+    }
+    /// Of all labels that are shown.
+    QString sentences()
+    {
+        QStringList texts;
+        for (const QLabel* label : catalogue.findChildren<QLabel*>())
+            if (label->isVisible())
+                texts << label->text();
+        return texts.join(u'\n');
     }
     void search(const QString& text)
     {
@@ -247,14 +257,79 @@ TEST_F(CatalogueOnTheBench, EachFaultStandsBesideItsField)
     click("keep");
     EXPECT_TRUE(pantry.own().empty());
     EXPECT_TRUE(shown("nameFault").startsWith(QStringLiteral("The ingredient has no name yet.")));
-    QStringList sentences;
-    for (const QLabel* label : catalogue.findChildren<QLabel*>())
-        if (label->isVisible())
-            sentences << label->text();
-    const QString all = sentences.join(u'\n');
+    const QString all = sentences();
     EXPECT_TRUE(all.contains(QStringLiteral("\"sweet\" is no part of 100 g."))) << all.toStdString();
     EXPECT_TRUE(all.contains(QStringLiteral("\"12\" is no density of a food."))) << all.toStdString();
     EXPECT_EQ(part<QLineEdit>("sucrose").text(), QStringLiteral("sweet"));
+}
+
+// 29 % vol was once silently taken as 29 g. Whether sugar or alcohol is typed first makes no difference.
+TEST_F(CatalogueOnTheBench, AlcoholInPercentByVolumeIsConvertedByTheDensityOfTheWhole)
+{
+    click("new");
+    write("name", QStringLiteral("Quay liqueur"));
+    add("ethanol", QStringLiteral("29 % vol"));
+    add("sucrose", QStringLiteral("40"));
+    EXPECT_EQ(part<QComboBox>("alcoholUnit").currentText(), QStringLiteral("% vol"));
+    EXPECT_TRUE(shown("alcoholGrams").startsWith(QStringLiteral("= 21 g in 100 g"))) << shown("alcoholGrams").toStdString();
+    click("restIsWater");
+    click("keep");
+    ASSERT_EQ(pantry.own().size(), 1U);
+    const Amounts& per100g = pantry.own().front().composition.per100g;
+    EXPECT_NEAR(alcoholByVolume_percent(per100g), 29.0, 1e-6);
+    EXPECT_NEAR(per100g.total().value, 100.0, 1e-9);
+}
+
+TEST_F(CatalogueOnTheBench, AlcoholInPercentAloneIsAskedAbout)
+{
+    click("new");
+    write("name", QStringLiteral("Quay liqueur"));
+    write("water", QStringLiteral("71"));
+    add("ethanol", QStringLiteral("29 %"));
+    click("keep");
+    EXPECT_TRUE(pantry.own().empty());
+    EXPECT_TRUE(sentences().contains(QStringLiteral("“29 %” could be % of the weight or of the volume. Write g or % vol.")))
+        << sentences().toStdString();
+    write("ethanol", QStringLiteral("96 % vol"));
+    write("water", {});
+    add("sucrose", QStringLiteral("40"));
+    click("keep");
+    EXPECT_TRUE(pantry.own().empty());
+    EXPECT_TRUE(sentences().contains(QStringLiteral("96.0 % vol has no room beside 40.0 g of other constituents.")))
+        << sentences().toStdString();
+}
+
+// 100 mL of an own syrup once counted 0 g.
+TEST_F(CatalogueOnTheBench, ASyrupIsABeginningAndIsWeighedByItsComposition)
+{
+    click("new");
+    click("startFromSyrup");
+    EXPECT_TRUE(sentences().contains(QStringLiteral("Enter its strength first")));
+    write("syrupStrength", QStringLiteral("60 °Bx"));
+    click("startFromSyrup");
+    EXPECT_EQ(part<QLineEdit>("name").text().replace(QChar(0x202F), u' '), QStringLiteral("Syrup, 60 °Bx"));
+    EXPECT_EQ(part<QLineEdit>("density").placeholderText(), QStringLiteral("1.286"));
+    write("name", QStringLiteral("Quay syrup"));
+    click("keep");
+    EXPECT_TRUE(shown("detailDensity").startsWith(QStringLiteral("1.286 g/mL, estimated from the composition")))
+        << shown("detailDensity").toStdString();
+    lay("100 mL quay syrup");
+    EXPECT_NEAR(window.document().analysis().mass.value, 128.6, 1e-9);
+    EXPECT_EQ(
+        english(window.document().analysis().components[0][0].how), "density 1.286 g/mL, estimated from the composition, ±2 %");
+}
+
+TEST_F(CatalogueOnTheBench, EveryNumberHasItsUnitBesideIt)
+{
+    click("new");
+    for (const char* field : {"water", "milkFat", "milkSolidsNotFat", "yolkSolids", "density", "waterSpread", "energy"}) {
+        QStringList beside;
+        for (const QLabel* label : part<QLineEdit>(field).parentWidget()->findChildren<QLabel*>())
+            beside << label->text();
+        EXPECT_TRUE(beside.contains(QStringLiteral("g")) || beside.contains(QStringLiteral("g/mL"))
+                    || beside.contains(QStringLiteral("kcal")))
+            << field;
+    }
 }
 
 TEST_F(CatalogueOnTheBench, DeletedIsGoneUntilUndone)

@@ -1,6 +1,7 @@
 #include "exchange/ingredient_csv.h"
 
 #include "exchange/ingredient_files.h"
+#include "solution/alcohol_by_volume.h"
 
 #include "imported.h"
 
@@ -75,6 +76,22 @@ TEST(IngredientCsv, TellsWhetherCarbohydrateHoldsTheFibre)
     EXPECT_NEAR(amount(told, Other), 1.0 + 2.0, 1e-9);  // 8 - 2 - 5 not identified, 100 - 90 - 8 missing
 }
 
+// 29 % vol was once taken as 29 g where a cook wrote it so. By header or by cell, it is converted by the density of the whole.
+TEST(IngredientCsv, TakesAlcoholInPercentByVolume)
+{
+    for (const std::string_view csv : {"name,sucrose,alcohol (% vol)\nLiqueur,40,29\n", "name,sucrose,ABV\nLiqueur,40,29\n",
+             "name,sucrose,Alcohol by volume\nLiqueur,40,29 %\n", "name,sucrose,alcohol\nLiqueur,40,29 % vol\n",
+             "name;sucrose;ethanol_vol\nLiqueur;40;29,0\n"}) {
+        const auto liqueur = read(csv).front();
+        EXPECT_NEAR(alcoholByVolume_percent(liqueur.ingredient.composition.per100g), 29.0, 1e-6) << csv;
+        EXPECT_NEAR(liqueur.ingredient.composition.per100g.total().value, 100.0, 1e-9) << csv;
+        EXPECT_NE(joined(liqueur.guessed).find("Alcohol, 29.0 % vol, is "), std::string::npos) << joined(liqueur.guessed);
+    }
+    const auto wine = read("name,water,abv,acid\nWine,86.9,12,0.6\n").front();
+    EXPECT_EQ(amount(wine, Water), 86.9);
+    EXPECT_NEAR(alcoholByVolume_percent(wine.ingredient.composition.per100g), 12.0, 1e-6);
+}
+
 TEST(IngredientCsv, TakesSodiumForSaltWhereThereIsMuch)
 {
     const auto plum = read("name,water,ash,sodium (mg),sugars\nPlum,89,1,40,10\n").front();
@@ -137,11 +154,19 @@ TEST(IngredientCsv, RefusesWithOneSentenceThatNamesTheLine)
 {
     const std::pair<const char*, const char*> cases[] = {
         {"", "The file is empty: its first line has to name the columns, and one of them has to be “name”."},
+        {"name,Alcohol (%)\nMint liqueur,29\n",
+            "Line 1: “Alcohol (%)” could be % of the weight or of the volume. Write “(g)” or “(% vol)”."},
+        {"name,alcohol,alcohol (% vol)\n", "Line 1: the columns “alcohol” and “alcohol (% vol)” mean the same: keep one of them."},
+        {"name,alcohol\nMint liqueur,29 %\n", "Line 2: “29 %” in the column “alcohol” is more than a number: write the number "
+                                              "alone, the unit belongs into the header."},
+        {"name,sugar,abv\nMint liqueur,70,60\n",
+            "Line 2: 60.0 % vol has no room beside 70.0 g of other constituents. Correct one of them."},
         {"name,water\n", "The file has a header and no ingredient below it: add a line for each."},
         {"plum,87\nsugar,0\n", "Line 1: the first line has to name the columns, and one of them has to be “name”."},
         {"name,fat,Total fat (g)\n", "Line 1: the columns “fat” and “Total fat (g)” mean the same: keep one of them."},
-        {"name,fat (oz)\n", "Line 1: “oz” is no unit for the column “fat (oz)”: give grams or mg per 100 g, kcal or kJ for energy, "
-                            "g/mL for density."},
+        {"name,fat (oz)\n",
+            "Line 1: “oz” is no unit for the column “fat (oz)”: give grams or mg per 100 g, % vol for alcohol, kcal "
+            "or kJ for energy, g/mL for density."},
         {"name,water\nplum,87\n\n\"two\nlines\",100\n,50\n", "Line 6: the name is missing: add it."},
         {"name,water\nplum,wet\n", "Line 2: “wet” in the column “water” is no amount: write a number that is not negative, such as "
                                    "4.5, or leave the cell empty."},

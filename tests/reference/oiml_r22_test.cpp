@@ -1,6 +1,7 @@
 // OIML R 22, International Alcoholometric Tables (1973); the same in Council Directive 76/766/EEC. Percent by volume at 20 °C, percent by mass,
 // density in kg/m3 at 20 °C, each to 3 decimals, worked out from the printed formula outside this project.
 
+#include "solution/alcohol_by_volume.h"
 #include "solution/ethanol.h"
 #include "solution/volume.h"
 #include "solutions.h"
@@ -30,8 +31,8 @@ TEST(OimlR22, PercentByVolume)
 {
     for (const Row& row : rows) {
         const Mix mix = solutionOf(Constituent::Ethanol, row.mass_percent);
-        const double ethanol_mL = mix[Constituent::Ethanol].value / ethanolDensity_20c.value;
-        EXPECT_NEAR(100.0 * ethanol_mL / volumeOf(mix, {20.0}).value, row.volume_percent, 0.002) << row.mass_percent;
+        EXPECT_NEAR(alcoholByVolume_percent(mix.amounts), row.volume_percent, 0.002) << row.mass_percent;
+        EXPECT_NEAR(ethanolIn100g(row.volume_percent, {})->value, row.mass_percent, 0.002) << row.volume_percent;
     }
 }
 
