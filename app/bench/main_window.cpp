@@ -45,7 +45,7 @@ namespace firn::app {
 namespace {
 
 /// Goes up whenever a panel comes or goes, so that an older layout is not forced onto newer panels.
-constexpr int layoutVersion = 3;
+constexpr int layoutVersion = 4;
 const QString geometryKey = QStringLiteral("window/geometry");
 const QString layoutKey = QStringLiteral("window/layout");
 
@@ -62,7 +62,6 @@ constexpr int roomForNotebook_px = 1600;  // a narrower window leaves the table 
 constexpr int steps_px = 190;             // two of them and the buttons
 // Sugar, freezing curve, texture, readings: how they share the right column.
 const QList<int> gaugeHeights_px{100, 220, 140, 210};
-constexpr qsizetype tallestGauge = 1;  // the freezing curve, whose place the scale panel shares
 
 /// The steps of whichever component is in view.
 StepsPanel* stepsOf(Document& document)
@@ -176,12 +175,13 @@ void MainWindow::buildPanels()
     connect(m_versions, &VersionsPanel::compareWanted, this,
         [this](const QStringList& versions) { showComparing(m_document, m_questions, *this, versions); });
     m_versionsDock = addDock(QStringLiteral("versions"), tr("Versions"), m_versions);
-    for (QDockWidget* dock : {steps, m_versionsDock})
+    m_scale = new ScalePanel(m_document);
+    m_scaleDock = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(m_scale));
+    for (QDockWidget* dock : {steps, m_versionsDock, m_scaleDock})
         connect(dock, &QDockWidget::visibilityChanged, this, [this, dock](bool isInFront) {
             if (isInFront && !dock->isFloating() && dock->height() < steps_px)
                 resizeDocks({dock}, {steps_px}, Qt::Vertical);
         });
-    m_scale = addDock(QStringLiteral("scale"), tr("Scale"), scrolled(new ScalePanel(m_document)));
     m_notebookDock = addDock(QStringLiteral("notebook"), tr("Notebook"), m_notebook);
     addDock(QStringLiteral("notes"), tr("Notes"), new NotesPanel(m_document));
     addDock(QStringLiteral("keys"), tr("Keyboard"), scrolled(new KeysPanel));
@@ -212,7 +212,7 @@ void MainWindow::layOutAfresh()
     QDockWidget* right = nullptr;
     for (QDockWidget* dock : std::as_const(m_docks)) {
         const bool isAtBottom = isNamed(dock, {QLatin1String("cautions"), QLatin1String("steps"), QLatin1String("versions"),
-                                                  QLatin1String("notes"), QLatin1String("keys")});
+                                                  QLatin1String("scale"), QLatin1String("notes"), QLatin1String("keys")});
         dock->setFloating(false);
         if (dock == m_notebookDock) {
             addDockWidget(Qt::LeftDockWidgetArea, dock);
@@ -221,9 +221,7 @@ void MainWindow::layOutAfresh()
         }
         addDockWidget(isAtBottom ? Qt::BottomDockWidgetArea : Qt::RightDockWidgetArea, dock);
         dock->setVisible(!isNamed(dock, {QLatin1String("scale"), QLatin1String("notes"), QLatin1String("keys")}));
-        if (dock == m_scale)
-            tabifyDockWidget(m_docks.at(tallestGauge), dock);
-        else if (!isAtBottom)
+        if (!isAtBottom)
             right = dock;
         else if (!cautions)
             cautions = dock;

@@ -15,6 +15,7 @@ class Pantry;
 class Questions;
 class RecipeSheet;
 class RowActions;
+class ScalePanel;
 class DerivationWindow;
 class ProjectorWindow;
 class VersionsPanel;
@@ -74,7 +75,8 @@ private:
     Questions& m_questions;
     VersionsPanel* m_versions = nullptr;
     QList<QDockWidget*> m_docks;
-    QDockWidget* m_scale = nullptr;
+    QDockWidget* m_scaleDock = nullptr;
+    ScalePanel* m_scale = nullptr;
     QDockWidget* m_notebookDock = nullptr;
     QDockWidget* m_versionsDock = nullptr;
     Gesture m_markerGesture;

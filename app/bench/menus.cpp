@@ -7,6 +7,7 @@
 #include "bench/recipe_bar.h"
 #include "bench/recipe_sheet.h"
 #include "bench/row_actions.h"
+#include "bench/scale_panel.h"
 #include "compare/comparing_window.h"
 #include "document/edits.h"
 #include "gauges/wording.h"
@@ -94,8 +95,8 @@ void MainWindow::buildRecipeMenu(QMenu& menu)
     addField(tr("&Freezer temperature"), m_sheet->head()->freezer());
     menu.addSeparator();
     menu.addAction(tr("S&cale"), this, [this] {
-        bringUp(*m_scale);
-        m_scale->widget()->setFocus();
+        bringUp(*m_scaleDock);
+        m_scale->goToField();
     });
     menu.addAction(tr("&Measure and correct…"), QKeySequence(tr("Ctrl+M")), this, [this] { showMeasuring(m_document, *this); });
     menu.addAction(tr("S&yrups…"), QKeySequence(tr("Ctrl+B")), this, [this] { showSyrups(m_document, *this); });

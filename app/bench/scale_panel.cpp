@@ -3,6 +3,8 @@
 #include "bench/batch_wording.h"
 #include "bench/field_grid.h"
 #include "bench/ink_label.h"
+#include "bench/scale_preview.h"
+#include "bench/typed_text.h"
 #include "bench/undo_shortcut.h"
 #include "document/scale_edits.h"
 #include "document/typed_sizes.h"
@@ -27,8 +29,8 @@ namespace firn::app {
 namespace {
 
 // Resolutions of kitchen scales (common practice, no source).
-constexpr std::array scaleSteps{Grams{0.1}, Grams{1.0}, Grams{2.0}, Grams{5.0}};
-constexpr int usualScaleStep = 1;
+constexpr std::array scaleSteps{Grams{0.01}, Grams{0.1}, Grams{1.0}, Grams{2.0}, Grams{5.0}, Grams{}};
+constexpr int usualScaleStep = 2;
 
 // What a wet finger still hits.
 constexpr double smallestTarget_px = 24.0;
@@ -57,32 +59,34 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
     , m_way(new QComboBox)
     , m_ingredient(new QComboBox)
     , m_scaleStep(new QComboBox)
-    , m_spoonFractions(new QCheckBox(tr("cups and pieces in simple fractions")))
+    , m_spoonFractions(new QCheckBox(tr("round cups, spoons, jugs and pieces")))
+    , m_preview(new ScalePreview)
     , m_result(sentenceLabel(QStringLiteral("scaleResult")))
     , m_sentence(sentenceLabel(QStringLiteral("scaleSentence")))
     , m_apply(new QPushButton(tr("Scale recipe")))
 {
     m_way->addItems({tr("a factor"), tr("a total mass"), tr("a finished volume"), tr("portions"), tr("a pan"),
-        tr("what there is of an ingredient")});
+        tr("amount available of one ingredient")});
     addChoice(tr("Scale to"), m_way, QStringLiteral("scaleWay"));
     m_factor = addField(Way::Factor, tr("Factor"), QStringLiteral("scaleFactor"), figure(1.5, 1));
     m_mass = addField(Way::Mass, tr("Total mass"), QStringLiteral("scaleMass"), tr("2 kg"));
     m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"));
     m_portions = addField(Way::Portions, tr("Portions"), QStringLiteral("scalePortions"), QStringLiteral("24"));
-    m_portion = addField(Way::Portions, tr("Each of"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
+    m_portion = addField(Way::Portions, tr("Portion size"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
     m_length = newField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("30 cm"));
     m_width = newField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("20 cm"));
     auto* inside = inOneRow({m_length, new QLabel(QStringLiteral("×")), m_width});
-    m_form->addRow(tr("Inner sides"), inside);
+    m_form->addRow(tr("Inside (length × width)"), inside);
     for (auto side = m_fields.end() - 2; side != m_fields.end(); ++side)
         side->row = inside;
-    m_depth = addField(Way::Pan, tr("Depth filled"), QStringLiteral("scaleDepth"), tr("2 cm"));
+    m_depth = addField(Way::Pan, tr("Fill depth"), QStringLiteral("scaleDepth"), tr("2 cm"));
     addChoice(tr("Ingredient"), m_ingredient, QStringLiteral("scaleIngredient"));
-    m_available = addField(Way::Ingredient, tr("There is"), QStringLiteral("scaleAvailable"), tr("740 g"));
+    m_available = addField(Way::Ingredient, tr("Available"), QStringLiteral("scaleAvailable"), tr("740 g"));
     for (const Grams step : scaleSteps)
-        m_scaleStep->addItem(withUnit(figure(step.value, step.value < 1.0 ? 1 : 0), tr("g")));
+        m_scaleStep->addItem(step.value > 0.0 ? typedText(step.value, tr("g")) : tr("no rounding"));
     m_scaleStep->setCurrentIndex(usualScaleStep);
-    nameChoice(tr("Weights to"), *m_scaleStep, QStringLiteral("scaleStep"));
+    m_scaleStep->setToolTip(tr("Below 10 g, and where this step would be off by more than 2 %, weights go to a tenth of a gram."));
+    nameChoice(tr("Round weights to"), *m_scaleStep, QStringLiteral("scaleStep"));
     m_spoonFractions->setObjectName(QStringLiteral("scaleSpoons"));
     m_spoonFractions->setChecked(true);
     m_apply->setObjectName(QStringLiteral("scaleApply"));
@@ -134,18 +138,23 @@ void ScalePanel::layOut()
     m_form->setHorizontalSpacing(closeSpace);
     m_form->setVerticalSpacing(gridStep);
     m_form->addRow(m_scaleStep->accessibleName(), inOneRow({m_scaleStep, m_spoonFractions}));
-    // Side by side, since the panel shares its place with the freezing curve.
-    auto* result = new QHBoxLayout;
-    result->addWidget(m_result, 1);
-    result->addStretch();
-    result->addWidget(m_apply, 0, Qt::AlignTop);
-    auto* layout = new QVBoxLayout(this);
+    auto* asked = new QVBoxLayout;
+    asked->setSpacing(closeSpace);
+    asked->addLayout(m_form);
+    asked->addWidget(m_apply, 0, Qt::AlignLeft);
+    asked->addStretch();
+    auto* made = new QVBoxLayout;
+    made->setSpacing(closeSpace);
+    made->addWidget(m_result);
+    made->addWidget(m_sentence);
+    made->addWidget(m_preview, 1);
+    made->addStretch();
+    // Side by side, since the panel has little height at the foot of the window.
+    auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(closeSpace);
-    layout->addLayout(m_form);
-    layout->addLayout(result);
-    layout->addWidget(m_sentence);
-    layout->addStretch();
+    layout->setSpacing(groupSpace);
+    layout->addLayout(asked);
+    layout->addLayout(made, 1);
     fitToFont();
 }
 
@@ -170,6 +179,13 @@ void ScalePanel::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange)
         fitToFont();
+}
+
+void ScalePanel::goToField()
+{
+    const auto first = std::ranges::find(m_fields, way(), &Field::way);
+    first->edit->setFocus(Qt::ShortcutFocusReason);
+    first->edit->selectAll();
 }
 
 ScalePanel::Way ScalePanel::way() const { return Way(m_way->currentIndex()); }
@@ -254,7 +270,7 @@ void ScalePanel::preview()
         return;
     m_batch.reset();
     if (!isFilledIn()) {
-        say(tr("Write how much is wanted, and see here what it makes."), InkLabel::Quiet);
+        say(tr("Enter the amount you want to see the scaled batch."), InkLabel::Quiet);
     } else {
         const Rounding rounding{scaleSteps.at(std::size_t(m_scaleStep->currentIndex())), m_spoonFractions->isChecked()};
         const auto batch = wanted().and_then([&](const BatchSize& size) {
@@ -262,12 +278,13 @@ void ScalePanel::preview()
         });
         if (batch) {
             m_batch = *batch;
-            say(roundingText(batch->rounding, m_document.recipe(), m_document.component()), InkLabel::Plain);
+            say(roundingText(*batch, m_document.recipe(), m_document.component()), InkLabel::Plain);
         } else {
             say(translated(batch.error()), InkLabel::Caution);
         }
     }
     m_result->setText(m_batch ? batchText(*m_batch) : QString());
+    m_preview->show(m_batch ? m_batch->rows : std::vector<BatchRow>(), m_document.recipe());
     m_apply->setEnabled(m_batch.has_value());
 }
 
@@ -282,6 +299,8 @@ void ScalePanel::apply()
     if (!m_batch)
         return;
     const Recipe scaledRecipe = m_batch->recipe;
+    // A button that is switched off hands the focus on, perhaps to the notebook, where undo means letters.
+    goToField();
     // A factor would multiply once more at the next Enter; the other sizes are reached by now.
     m_factor->clear();
     scaleRecipe(m_document, scaledRecipe);

@@ -1,4 +1,4 @@
-// More or less of the recipe: how much is wanted, what that makes, and what rounding does to it.
+// More or less of the recipe: how much is wanted, what that makes of each row, and what rounding does to it.
 #pragma once
 
 #include "analysis/batch_size.h"
@@ -18,12 +18,16 @@ class QPushButton;
 namespace firn::app {
 
 class FieldGrid;
+class ScalePreview;
 
 class ScalePanel : public QWidget {
     Q_OBJECT
 
 public:
     explicit ScalePanel(Document& document, QWidget* parent = nullptr);
+
+    /// Puts the cursor where the amount is typed.
+    void goToField();
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -62,6 +66,7 @@ private:
     QLineEdit* m_available;
     QComboBox* m_scaleStep;
     QCheckBox* m_spoonFractions;
+    ScalePreview* m_preview;
     InkLabel* m_result;
     InkLabel* m_sentence;
     QPushButton* m_apply;

@@ -1,6 +1,9 @@
 #include "analysis/batch_size.h"
 
 #include "analysis/analysis.h"
+#include "analysis/preparation.h"
+#include "analysis/row_weight.h"
+#include "recipe/scaling.h"
 
 namespace firn {
 
@@ -71,6 +74,42 @@ Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Anal
     return factor;
 }
 
+/// What amounts of a row's ingredient weigh; a mix has only the density that the row itself shows.
+MassOf massOfRow(const Row& row, const PreparedRow& prepared)
+{
+    return [&row, &prepared](const Amount& amount) -> std::optional<Grams> {
+        if (const auto mass = weighWithoutIngredient(amount))
+            return mass->mass;
+        if (prepared.ingredient) {
+            const auto mass = weightOf(amount, row, *prepared.ingredient);
+            return mass ? std::optional(mass->mass) : std::nullopt;
+        }
+        const UnitFacts &unit = factsOf(amount.unit), &written = factsOf(row.amount.unit);
+        if (unit.dimension != written.dimension || prepared.analysis.mass.value <= 0.0)
+            return std::nullopt;
+        return prepared.analysis.mass * (amount.value * unit.size / (row.amount.value * written.size));
+    };
+}
+
+/// All rows of the exact batch rounded, so that each has the factor times its mass in the recipe.
+std::vector<BatchRow> roundedRows(const Recipe& recipe, const Recipe& exact, double factor, const Rounding& rounding,
+    const std::vector<PreparedComponent>& prepared)
+{
+    std::vector<BatchRow> result;
+    for (std::size_t component = 0; component < recipe.components.size(); ++component) {
+        for (std::size_t i = 0; i < recipe.components[component].rows.size(); ++i) {
+            const Row& row = recipe.components[component].rows[i];
+            const PreparedRow& weighed = prepared[component].rows[i];
+            const Grams mass = weighed.analysis.mass * factor;
+            const bool isId = row.ingredient == weighed.analysis.ingredientId;
+            result.push_back({component, i, isId ? weighed.analysis.ingredientName : row.ingredient, row.amount,
+                rounded(exact.components[component].rows[i].amount, rounding, mass.value > 0.0 ? std::optional(mass) : std::nullopt,
+                    massOfRow(row, weighed))});
+        }
+    }
+    return result;
+}
+
 RoundingEffect roundingEffect(const Analysis& exact, const Analysis& rounded)
 {
     RoundingEffect effect;
@@ -103,7 +142,10 @@ Result<Batch> batchOf(const BatchSize& size, const Rounding& rounding, const Rec
     const Recipe exact = scaled(recipe, *factor);
     Batch batch;
     batch.factor = *factor;
-    batch.recipe = rounded(exact, rounding);
+    batch.recipe = exact;
+    batch.rows = roundedRows(recipe, exact, *factor, rounding, prepared(recipe, catalogue).components);
+    for (const BatchRow& row : batch.rows)
+        batch.recipe.components[row.component].rows[row.row].amount = row.after.amount;
     const Analysis made = wholeOf(batch.recipe, catalogue);
     batch.mass = made.mass;
     batch.finishedVolume = made.finishedVolume;

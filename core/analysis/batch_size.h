@@ -2,10 +2,13 @@
 #pragma once
 
 #include "ingredients/catalogue.h"
-#include "recipe/scaling.h"
+#include "recipe/recipe.h"
+#include "recipe/rounding.h"
 
 #include <optional>
+#include <string>
 #include <variant>
+#include <vector>
 
 namespace firn {
 
@@ -65,10 +68,20 @@ struct RoundingEffect {
 RoundingEffect roundingEffect(
     const Recipe& exact, const Recipe& rounded, const Catalogue& catalogue, std::optional<std::size_t> component = {});
 
+/// What becomes of one row.
+struct BatchRow {
+    std::size_t component, row;
+    std::string ingredient;  // by its name, not its id
+    Amount before;
+    RoundedAmount after;
+    friend bool operator==(const BatchRow&, const BatchRow&) = default;
+};
+
 /// A recipe in the size wanted, with amounts that can be weighed, and what it makes.
 struct Batch {
     double factor = 1.0;
     Recipe recipe;
+    std::vector<BatchRow> rows;  // of all components, in the order of the recipe
     Grams mass;
     Millilitres finishedVolume;  // at 20 °C, with the air of each component's overrun
     RoundingEffect rounding;

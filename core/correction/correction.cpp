@@ -4,7 +4,7 @@
 #include "correction/causes.h"
 #include "correction/choices.h"
 #include "correction/measured_mix.h"
-#include "recipe/scaling.h"
+#include "recipe/rounding.h"
 
 #include <algorithm>
 #include <cmath>
@@ -95,9 +95,10 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
 
 std::vector<Row> weighable(const std::vector<Row>& rows, Grams scaleStep)
 {
-    Recipe recipe;
-    recipe.components.front().rows = rows;
-    return rounded(recipe, {scaleStep}).components.front().rows;
+    std::vector<Row> result = rows;
+    for (Row& row : result)
+        row.amount = rounded(row.amount, {scaleStep}).amount;
+    return result;
 }
 
 Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_t index, const std::vector<Row>& added,

@@ -1,8 +1,11 @@
 #include "bench.h"
 
 #include "bench/scale_panel.h"
+#include "bench/scale_preview.h"
 #include "exchange/recipe_text.h"
+#include "gauges/freezing_chart.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
@@ -10,6 +13,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <algorithm>
 
 namespace firn::app {
 namespace {
@@ -38,6 +42,11 @@ protected:
     void click() { QTest::mouseClick(&find<QPushButton>("scaleApply"), Qt::LeftButton); }
     QString result() { return find<QLabel>("scaleResult").isVisible() ? plain(find<QLabel>("scaleResult").text()) : QString(); }
     QString sentence() { return plain(find<QLabel>("scaleSentence").text()); }
+    QString previewed(int row, ScalePreview::Column column)
+    {
+        const auto* cell = find<ScalePreview>("scalePreview").item(row, column);
+        return cell ? plain(cell->text()) : QString();
+    }
     bool canApply() { return find<QPushButton>("scaleApply").isEnabled(); }
     double amount(std::size_t row) { return document.recipe().components.front().rows.at(row).amount.value; }
 
@@ -54,7 +63,7 @@ TEST_F(Scale, ByMassIsOneStepAndUndoRestores)
     choose("scaleWay", "a total mass");
     write("scaleMass", "1,2 kg");
     EXPECT_TRUE(result().startsWith("× 2.40: 1,200 g, ")) << result().toStdString();
-    EXPECT_EQ(sentence(), "Rounding moves neither the sugars nor the freezing point.");
+    EXPECT_EQ(sentence(), "Rounding changes neither sugars nor freezing point.");
     click();
     EXPECT_DOUBLE_EQ(amount(0), 600.0);
     EXPECT_DOUBLE_EQ(amount(1), 240.0);
@@ -79,12 +88,12 @@ TEST_F(Scale, EnterScalesByAFactorOnce)
 TEST_F(Scale, EmptyRecipeIsASentence)
 {
     document.startWith(Recipe{});
-    EXPECT_EQ(sentence(), "Write how much is wanted, and see here what it makes.");
+    EXPECT_EQ(sentence(), "Enter the amount you want to see the scaled batch.");
     write("scaleFactor", "2");
     EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
     EXPECT_EQ(result(), QString());
     EXPECT_FALSE(canApply());
-    choose("scaleWay", "what there is of an ingredient");
+    choose("scaleWay", "amount available of one ingredient");
     write("scaleAvailable", "740");
     EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
 }
@@ -121,7 +130,7 @@ TEST_F(Scale, ByPortionsAndByWhatThereIs)
     write("scalePortions", "20");
     write("scalePortion", "50 g");
     EXPECT_TRUE(result().startsWith("× 2.00: 1,000 g, ")) << result().toStdString();
-    choose("scaleWay", "what there is of an ingredient");
+    choose("scaleWay", "amount available of one ingredient");
     find<QComboBox>("scaleIngredient").setCurrentIndex(2);
     write("scaleAvailable", "75 g");
     EXPECT_TRUE(result().startsWith("× 0.500: 250 g, ")) << result().toStdString();
@@ -131,13 +140,67 @@ TEST_F(Scale, RoundingIsChosenAndTold)
 {
     lay("250 g water\n101 g sugar\n1 tsp lemon juice");
     write("scaleFactor", "0.1");
-    choose("scaleStep", find<QComboBox>("scaleStep").itemText(3));
-    EXPECT_TRUE(sentence().startsWith("Rounding moves sugars by ")) << sentence().toStdString();
+    choose("scaleStep", find<QComboBox>("scaleStep").itemText(4));
+    EXPECT_TRUE(sentence().startsWith("Rounding changes sugars by ")) << sentence().toStdString();
     EXPECT_TRUE(sentence().contains("the freezing point by ")) << sentence().toStdString();
     find<QCheckBox>("scaleSpoons").setChecked(false);
     click();
     EXPECT_DOUBLE_EQ(amount(1), 10.0);
     EXPECT_DOUBLE_EQ(amount(2), 0.1);
+}
+
+// Nothing was shown of the rows before: a pinch of salt became a teaspoon unseen.
+TEST_F(Scale, ShowsEveryRowBeforeAnythingIsApplied)
+{
+    lay("1 kg water\n250 g sugar\n1 pinch salt\n7 moonbeams");
+    EXPECT_TRUE(find<ScalePreview>("scalePreview").isHidden());
+    write("scaleFactor", "2.1");
+    EXPECT_EQ(find<ScalePreview>("scalePreview").rowCount(), 4);
+    EXPECT_EQ(previewed(1, ScalePreview::IngredientColumn), "sugar");
+    EXPECT_EQ(previewed(1, ScalePreview::BeforeColumn), "250 g");
+    EXPECT_EQ(previewed(1, ScalePreview::AfterColumn), "525 g");
+    EXPECT_EQ(previewed(1, ScalePreview::DeviationColumn), "exact");
+    EXPECT_EQ(previewed(2, ScalePreview::BeforeColumn), "1 pinch");
+    EXPECT_EQ(previewed(3, ScalePreview::AfterColumn), "14 1/2 pieces");
+    EXPECT_EQ(previewed(3, ScalePreview::DeviationColumn), "\u22121.4 %");
+    EXPECT_DOUBLE_EQ(amount(1), 250.0);
+    click();
+    EXPECT_DOUBLE_EQ(amount(1), 525.0);
+}
+
+TEST_F(Scale, SaysInWordsWhichRowsAreOff)
+{
+    lay("1 kg water\n250 g sugar\n3 moonbeams");
+    write("scaleFactor", "1.1");
+    EXPECT_EQ(previewed(2, ScalePreview::AfterColumn), "3 1/2 pieces");
+    EXPECT_EQ(previewed(2, ScalePreview::DeviationColumn), "+6.1 %: off by more than 2 %");
+    EXPECT_TRUE(sentence().endsWith(" One row is off by more than 2 %.")) << sentence().toStdString();
+}
+
+TEST_F(Scale, WithoutRoundingNothingIsRounded)
+{
+    lay("1 kg water\n101 g sugar\n1 tsp lemon juice\n3 eggs");
+    choose("scaleStep", "no rounding");
+    find<QCheckBox>("scaleSpoons").setChecked(false);
+    write("scaleFactor", "0.123");
+    for (int row = 0; row < 4; ++row)
+        EXPECT_EQ(previewed(row, ScalePreview::DeviationColumn), "exact");
+    click();
+    EXPECT_DOUBLE_EQ(amount(1), 101.0 * 0.123);
+    EXPECT_DOUBLE_EQ(amount(3), 3 * 0.123);
+}
+
+// An unnamed component was once quoted as “”.
+TEST_F(Scale, NamesEveryComponentAsTheTabsDo)
+{
+    Recipe recipe = recipeFromText("250 g water\n100 g sugar").value();
+    recipe.components.push_back(recipeFromText("100 g cream-36").value().components.front());
+    recipe.components.back().name = "cream";
+    document.startWith(recipe);
+    write("scaleFactor", "2");
+    EXPECT_EQ(sentence(), "All components are scaled. In “Component 1”: Rounding changes neither sugars nor freezing point.");
+    EXPECT_EQ(previewed(0, ScalePreview::IngredientColumn), "Component 1: water");
+    EXPECT_TRUE(previewed(2, ScalePreview::IngredientColumn).startsWith("cream: "));
 }
 
 TEST_F(Scale, CanBeReachedByKeysAndIsNamed)
@@ -151,6 +214,44 @@ TEST_F(Scale, CanBeReachedByKeysAndIsNamed)
     find<QComboBox>("scaleWay").setFocus();
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
     EXPECT_EQ(QApplication::focusWidget(), &find<QLineEdit>("scaleFactor"));
+}
+
+class ScaleOnTheBench : public Bench {
+protected:
+    QAction& action(const char* text)
+    {
+        const auto actions = window.findChildren<QAction*>();
+        return **std::ranges::find(actions, QString::fromLatin1(text), &QAction::text);
+    }
+};
+
+// Scale once took no focus, so that a typed 2.5 went nowhere, and handed it to the notebook's search, where undo means letters.
+TEST_F(ScaleOnTheBench, TakesTheFocusAndUndoTakesItBack)
+{
+    window.resize(1900, 1000);
+    lay("250 g water\n100 g sugar");
+    QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);  // the notebook, in front of the focus chain
+    action("S&cale").trigger();
+    auto* factor = window.findChild<QLineEdit*>(QStringLiteral("scaleFactor"));
+    ASSERT_EQ(QApplication::focusWidget(), factor);
+    QTest::keyClicks(QApplication::focusWidget(), "2.5");
+    auto* apply = window.findChild<QPushButton*>(QStringLiteral("scaleApply"));
+    apply->setFocus();
+    QTest::keyClick(apply, Qt::Key_Space);
+    EXPECT_DOUBLE_EQ(recipe().components.front().rows.front().amount.value, 625.0);
+    EXPECT_EQ(QApplication::focusWidget(), factor);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_DOUBLE_EQ(recipe().components.front().rows.front().amount.value, 250.0);
+}
+
+TEST_F(ScaleOnTheBench, LeavesTheFreezingCurveInSight)
+{
+    window.resize(1366, 768);
+    lay("250 g water\n100 g sugar");
+    action("S&cale").trigger();
+    QTest::qWait(0);
+    EXPECT_TRUE(window.findChild<ScalePanel*>()->isVisible());
+    EXPECT_FALSE(window.findChild<FreezingChart*>()->visibleRegion().isEmpty());
 }
 
 }  // namespace

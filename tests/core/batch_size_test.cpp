@@ -3,9 +3,11 @@
 #include "../shipped_catalogue.h"
 #include "analysis/analysis.h"
 #include "exchange/recipe_text.h"
+#include "recipe/scaling.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 namespace firn {
 namespace {
@@ -101,14 +103,132 @@ TEST(RoundingEffect, OfMoreSugarIsSweeterAndColder)
 
 TEST(Batch, IsTheScaledRecipeRounded)
 {
-    const Rounding toFive{{5.0}, true};
-    const Batch batch = batchOf(ByMass{{1870.0}}, toFive, sorbet(), shippedCatalogue()).value();
+    const Batch batch = batchOf(ByMass{{1870.0}}, {{5.0}, true}, sorbet(), shippedCatalogue()).value();
     const Recipe exact = scaled(sorbet(), batch.factor);
-    EXPECT_EQ(batch.recipe, rounded(exact, toFive));
+    ASSERT_EQ(batch.rows.size(), exact.components.front().rows.size());
+    for (const BatchRow& row : batch.rows)
+        EXPECT_EQ(batch.recipe.components[row.component].rows[row.row].amount, row.after.amount);
     EXPECT_DOUBLE_EQ(batch.mass.value, whole(batch.recipe).mass.value);
     EXPECT_DOUBLE_EQ(batch.finishedVolume.value, whole(batch.recipe).volume_20c.value * 1.25);
     EXPECT_EQ(batch.rounding, roundingEffect(exact, batch.recipe, shippedCatalogue()));
     EXPECT_NEAR(batch.mass.value - batch.rounding.mass.value, 1870.0, 1e-6);
+}
+
+TEST(Batch, IsExactWhereRoundingIsOff)
+{
+    const Batch batch = batchOf(ByFactor{1.2345}, {{0.0}, false}, sorbet(), shippedCatalogue()).value();
+    EXPECT_EQ(batch.recipe, scaled(sorbet(), 1.2345));
+}
+
+TEST(Batch, NamesItsRowsAsTheCatalogueDoesInPlaceOfIds)
+{
+    const Batch batch =
+        batchOf(ByFactor{2.0}, {}, recipeFromText("100 g sucrose\n1 pinch Salt\n2 cups moonbeams").value(), shippedCatalogue())
+            .value();
+    EXPECT_EQ(batch.rows[0].ingredient, shippedCatalogue().find("sucrose")->name);
+    EXPECT_EQ(batch.rows[1].ingredient, "Salt");
+    EXPECT_EQ(batch.rows[2].ingredient, "moonbeams");
+}
+
+std::string after(const std::string& row, double factor)
+{
+    // Water, so that the recipe has a weight whatever the row.
+    const Recipe recipe = recipeFromText(row + "\n1 kg water").value();
+    const Batch batch = batchOf(ByFactor{factor}, {}, recipe, shippedCatalogue()).value();
+    return amountText(batch.rows.front().after.amount);
+}
+
+// A pinch of salt once became a teaspoon, 3 mL of vanilla 5 and 12 mL of rum 25.
+TEST(Batch, RowsKeepTheirUnitWhereItCanSayTheAmount)
+{
+    EXPECT_EQ(after("1 pinch salt", 2.0), "2 pinches");
+    EXPECT_EQ(after("0.308058 mL salt", 2.0), "0.62 mL");
+    EXPECT_EQ(after("3 mL vanilla extract", 2.0), "6 mL");
+    EXPECT_EQ(after("12 mL rum", 2.0), "24 mL");
+    EXPECT_EQ(after("500 mL milk", 1.5), "750 mL");
+    EXPECT_EQ(after("0.5 L milk", 1.5), "0.75 L");
+    EXPECT_EQ(after("3 eggs", 1.5), "4 1/2 pieces");
+    EXPECT_EQ(after("1 cup sugar", 1.5), "1 1/2 cups");
+    EXPECT_EQ(after("2 tbsp lemon juice", 0.25), "1/2 tbsp");
+    EXPECT_EQ(after("8 oz milk", 1.5), "12 oz");
+    EXPECT_EQ(after("1 shot vodka", 3.0), "3 shots");
+    EXPECT_EQ(after("5 % glucose", 3.0), "5 %");
+}
+
+TEST(Batch, RowsGoToASmallerSpoonAndThenToGrams)
+{
+    EXPECT_EQ(after("1 tbsp lemon juice", 1.0 / 6.0), "1/2 tsp");
+    EXPECT_EQ(after("1 tsp lemon juice", 1.0 / 16.0), "1 pinch");
+    EXPECT_EQ(after("1 cup sugar", 0.29), "58 g");
+    EXPECT_EQ(after("1 tsp salt", 0.1), "0.6 g");
+    EXPECT_EQ(after("7 eggs", 0.34), "119 g");
+}
+
+double between(double low, double high)
+{
+    constexpr int parts = 100000;
+    return low * std::pow(high / low, *rc::gen::inRange(0, parts + 1) / double(parts));
+}
+
+/// One to eight rows of whatever the catalogue has, in whatever unit, from a trace to a bucket.
+Recipe anyRecipeOfTheCatalogue()
+{
+    Recipe recipe;
+    auto& rows = recipe.components.front().rows;
+    const auto& ingredients = shippedCatalogue().all();
+    for (int count = *rc::gen::inRange(1, 9); count > 0; --count) {
+        const Unit unit = allUnits()[*rc::gen::inRange<std::size_t>(0, allUnits().size())].unit;
+        const double size = unit == Unit::PercentOfMix ? 20.0 : std::max(1.0, factsOf(unit).size);
+        rows.push_back(
+            {ingredients[*rc::gen::inRange<std::size_t>(0, ingredients.size())].id, {between(0.1, 2000.0) / size, unit}, {}, {}});
+    }
+    return recipe;
+}
+
+BatchSize anySize()
+{
+    switch (*rc::gen::inRange(0, 5)) {
+    case 0:
+        return ByFactor{between(0.01, 100.0)};
+    case 1:
+        return ByMass{{between(50.0, 20000.0)}};
+    case 2:
+        return ByVolume{{between(50.0, 20000.0)}};
+    case 3:
+        return ByPortions{double(*rc::gen::inRange(1, 200)), Grams{between(20.0, 150.0)}};
+    default:
+        return ByPan{{between(80.0, 530.0)}, {between(80.0, 325.0)}, {between(5.0, 100.0)}};
+    }
+}
+
+// Ten thousand of them are core.scaling_of_10000_recipes.
+RC_GTEST_PROP(Batch, NoRowIsOffByMoreThanTwoPerCentOrItIsSaid, ())
+{
+    const Recipe recipe = anyRecipeOfTheCatalogue();
+    const Rounding rounding{{*rc::gen::element(0.0, 0.01, 0.1, 1.0, 2.0, 5.0)}, *rc::gen::arbitrary<bool>()};
+    const auto batch = batchOf(anySize(), rounding, recipe, shippedCatalogue());
+    if (!batch) {
+        RC_DISCARD("nothing has a weight, or too much");
+    }
+    const Analysis before = whole(recipe), after = whole(batch->recipe);
+    RC_ASSERT(batch->rows.size() == recipe.components.front().rows.size());
+    for (const BatchRow& row : batch->rows) {
+        const Row& made = batch->recipe.components[row.component].rows[row.row];
+        RC_ASSERT(made.amount == row.after.amount);
+        RC_ASSERT(row.before == recipe.components[row.component].rows[row.row].amount);
+        if (made.amount.unit == Unit::PercentOfMix) {
+            RC_ASSERT(row.before == row.after.amount);
+            continue;
+        }
+        const Grams wanted = before.components[row.component][row.row].mass * batch->factor;
+        const Grams got = after.components[row.component][row.row].mass;
+        if (wanted.value <= 0.0)
+            continue;  // its weight is not known
+        const double deviation_percent = 100.0 * (got / wanted - 1.0);
+        RC_ASSERT(std::abs(deviation_percent - row.after.deviation_percent) <= 1e-6 * std::max(1.0, std::abs(deviation_percent)));
+        if (std::abs(deviation_percent) > 2.0 + 1e-6)
+            RC_ASSERT(row.after.isOff());
+    }
 }
 
 }  // namespace

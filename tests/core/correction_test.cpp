@@ -315,7 +315,7 @@ TEST(Corrections, RowsToWeigh)
 {
     const auto rows = weighable({row("sucrose", 53.4567), row("gum", 0.2)}, {1.0});
     EXPECT_EQ(rows[0].amount.value, 53.0);
-    EXPECT_EQ(rows[1].amount.value, 1.0);
+    EXPECT_EQ(rows[1].amount.value, 0.2);  // by the fine scale
 }
 
 TEST(Corrections, Refusals)
