@@ -146,7 +146,7 @@ void IngredientForm::addComposition()
     connect(m_constituents, &ConstituentsEditor::changed, this, &IngredientForm::follow);
     connect(m_constituents, &ConstituentsEditor::syrupStarted, this, [this](double brix) {
         if (m_name->text().trimmed().isEmpty())
-            m_name->setText(tr("Syrup, %1").arg(typedText(brix, tr("°Bx"))));
+            m_name->setText(tr("Syrup, %1 °Bx").arg(typedText(brix, {})));
     });
     addRow(tr("Per 100 g"), m_constituents);
     m_milkFat = addNumber("milkFat", tr("of which milk fat"), partOf100gFromText, tr("g"));

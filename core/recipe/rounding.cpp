@@ -95,11 +95,14 @@ public:
 private:
     double deviation_percent(const Amount& amount) const
     {
-        const auto mass = massOf(amount);
-        if (m_wanted && m_wanted->value > 0.0 && mass)
-            return 100.0 * (*mass / *m_wanted - 1.0);
+        constexpr double beyondSaying = std::numeric_limits<double>::infinity();
+        // A measure that nobody weighed would take the row's weight away.
+        if (m_wanted && m_wanted->value > 0.0 && m_massOf) {
+            const auto mass = massOf(amount);
+            return mass ? 100.0 * (*mass / *m_wanted - 1.0) : beyondSaying;
+        }
         const bool isComparable = factsOf(amount.unit).dimension == factsOf(m_exact.unit).dimension && sizeOf(m_exact) > 0.0;
-        return isComparable ? 100.0 * (sizeOf(amount) / sizeOf(m_exact) - 1.0) : std::numeric_limits<double>::infinity();
+        return isComparable ? 100.0 * (sizeOf(amount) / sizeOf(m_exact) - 1.0) : beyondSaying;
     }
 
     Amount m_exact;
