@@ -33,7 +33,7 @@ QString signedText(double value, const QString& text, const QString& zero)
 QString changedText(const RoundingEffect& effect)
 {
     const auto points = [](double value) { return figure(value, 1); };
-    const auto degreesOf = [](double value) { return degrees({value}, 2); };
+    const auto degreesOf = [](double value) { return degreesApart({value}, 2); };
     const QString sugars = signedText(effect.sugars_percentPoints, points(effect.sugars_percentPoints), points(0.0));
     if (!effect.freezingPoint)
         return Wording::tr("Rounding changes sugars by %1 percentage points.").arg(sugars);

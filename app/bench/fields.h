@@ -3,6 +3,7 @@
 
 #include "bench/ink_label.h"
 #include "bench/number_field.h"
+#include "document/typed_numbers.h"
 
 class QAbstractItemView;
 class QComboBox;
@@ -20,6 +21,13 @@ struct Bounds {
 /// A line for a number with this unit, which may stand behind what is typed. An empty line means `usual`, shown in quiet ink.
 NumberField* fieldFor(
     const QString& name, const QString& spoken, const QString& unit, std::optional<double> usual = {}, Bounds bounds = {});
+
+/// A line for a temperature in the shown unit; what is typed may name either. Its number is in °C.
+NumberField* degreesFieldFor(
+    const QString& name, const QString& spoken, std::optional<double> usual_c = {}, Celsius warmest = warmestTemperature);
+/// The same with a reader of its own.
+NumberField* degreesFieldFor(
+    const QString& name, const QString& spoken, std::optional<double> usual_c, const NumberField::Reader& read);
 
 QComboBox* choiceOf(const QString& name, const QString& spoken, const QStringList& items);
 

@@ -1,10 +1,10 @@
 #include "bench/ingredient_columns.h"
 
+#include "bench/typed_text.h"
 #include "exchange/recipe_text.h"
 #include "gauges/ribbon.h"
 #include "gauges/wording.h"
 
-#include <QLocale>
 #include <QTableView>
 #include <algorithm>
 
@@ -23,11 +23,7 @@ QString nameText(const Row& row, const RowAnalysis& analysis)
     return QString::fromStdString(isCatalogueName ? analysis.ingredientName : row.ingredient);
 }
 
-/// The number in the person's locale, as the cell takes it back.
-QString numberText(const Row& row, const RowAnalysis&)
-{
-    return QString::fromStdString(amountNumber(row.amount)).replace(QLatin1Char('.'), QLocale().decimalPoint());
-}
+QString numberText(const Row& row, const RowAnalysis&) { return amountNumberText(row.amount); }
 
 QString unitText(const Row& row, const RowAnalysis&)
 {
@@ -36,11 +32,7 @@ QString unitText(const Row& row, const RowAnalysis&)
 }
 
 /// What was measured in this very fruit; nothing where the catalogue's figures count.
-QString readingText(const Row& row, const RowAnalysis&)
-{
-    constexpr int tenths = 1;
-    return row.measuredBrix ? QLocale().toString(*row.measuredBrix, 'f', tenths) : QString();
-}
+QString readingText(const Row& row, const RowAnalysis&) { return row.measuredBrix ? typedText(*row.measuredBrix, {}) : QString(); }
 
 QString massText(const Row&, const RowAnalysis& analysis) { return gramsText(analysis.mass); }
 
@@ -56,10 +48,10 @@ const Amount& amountAt(const Document& document, RowPlace place)
     return document.recipe().components.at(place.component).rows.at(place.row).amount;
 }
 
-std::optional<Sentence> typeName(Document& document, RowPlace place, const std::string& text)
+std::optional<AmountFault> typeName(Document& document, RowPlace place, const std::string& text)
 {
     if (text.empty())
-        return phrase("A row needs an ingredient. Type one, or press Delete to take the row away.");
+        return AmountFault{phrase("A row needs an ingredient. Type one, or press Delete to take the row away.")};
     if (document.catalogue().find(text)) {
         renameIngredient(document, place, text);
         return std::nullopt;
@@ -67,7 +59,7 @@ std::optional<Sentence> typeName(Document& document, RowPlace place, const std::
     // A whole line, such as "20 g sugar", brings its amount.
     const auto row = rowFromText(text);
     if (!row)
-        return row.error();
+        return faultOfLine(text, row.error());
     if (row->amount.value > 0.0 && !row->ingredient.empty())
         replaceIngredient(document, place, row->ingredient, row->amount);
     else
@@ -75,7 +67,7 @@ std::optional<Sentence> typeName(Document& document, RowPlace place, const std::
     return std::nullopt;
 }
 
-std::optional<Sentence> typeAmount(Document& document, RowPlace place, const std::string& text)
+std::optional<AmountFault> typeAmount(Document& document, RowPlace place, const std::string& text)
 {
     const auto amount = parseAmount(text, amountAt(document, place).unit);
     if (!amount)
@@ -84,16 +76,16 @@ std::optional<Sentence> typeAmount(Document& document, RowPlace place, const std
     return std::nullopt;
 }
 
-std::optional<Sentence> typeUnit(Document& document, RowPlace place, const std::string& text)
+std::optional<AmountFault> typeUnit(Document& document, RowPlace place, const std::string& text)
 {
     const auto unit = unitNamed(text);
     if (!unit)
-        return phrase("\"{0}\" is not a unit. Write g, ml, cup, tbsp, tsp, piece or another one from the list.", text);
+        return AmountFault{phrase("\"{0}\" is not a unit. Write g, ml, cup, tbsp, tsp, piece or another one from the list.", text)};
     changeAmount(document, place, {amountAt(document, place).value, *unit});
     return std::nullopt;
 }
 
-std::optional<Sentence> typeReading(Document& document, RowPlace place, const std::string& text)
+std::optional<AmountFault> typeReading(Document& document, RowPlace place, const std::string& text)
 {
     if (QString::fromStdString(text).trimmed().isEmpty()) {
         changeReading(document, place, std::nullopt);
@@ -102,33 +94,40 @@ std::optional<Sentence> typeReading(Document& document, RowPlace place, const st
     constexpr double endOfScale_brix = 100.0;
     const auto number = leadingNumber(text);
     if (!number)
-        return number.error();
+        return AmountFault{number.error()};
     const QString unit = QString::fromStdString(text.substr(number->length)).remove(QChar(u'°')).trimmed().toLower();
     if ((!unit.isEmpty() && unit != QLatin1String("bx") && unit != QLatin1String("brix")) || number->value > endOfScale_brix)
-        return phrase("A reading is a number of °Bx, such as 14.5, or nothing where none was taken.");
+        return AmountFault{phrase("A reading is a number of °Bx, such as 14.5, or nothing where none was taken.")};
     changeReading(document, place, number->value);
     return std::nullopt;
 }
 
 }  // namespace
 
+AmountFault faultOfLine(const std::string& line, const Sentence& sentence)
+{
+    const auto amount = leadingAmount(line);
+    return !amount && amount.error().readings ? amount.error() : AmountFault{sentence};
+}
+
 const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColumns()
 {
     static const std::array<IngredientColumn, IngredientModel::ColumnCount> columns{{
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Ingredient"), charactersOfName, Qt::AlignLeft, nameText, typeName,
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Ingredient"), charactersOfName, Qt::AlignLeft, nameText, typeName, false,
             QT_TRANSLATE_NOOP(
                 "firn::app::IngredientModel", "The name “%1” cannot stand for %2: correct it, or press Escape to keep %3 of %2.")},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Amount"), 10, Qt::AlignRight, numberText, typeAmount,
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Amount"), 10, Qt::AlignRight, numberText, typeAmount, true,
             QT_TRANSLATE_NOOP(
                 "firn::app::IngredientModel", "The amount “%1” of %2 cannot be counted: correct it, or press Escape to keep %3.")},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), 9, Qt::AlignLeft, unitText, typeUnit,
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), 9, Qt::AlignLeft, unitText, typeUnit, true,
             QT_TRANSLATE_NOOP("firn::app::IngredientModel", "“%1” is not a unit for %2: correct it, or press Escape to keep %3.")},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Reads °Bx"), 9, Qt::AlignRight, readingText, typeReading,
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Reads °Bx"), 9, Qt::AlignRight, readingText, typeReading, true,
             QT_TRANSLATE_NOOP(
                 "firn::app::IngredientModel", "“%1” is no reading of %2: correct it, or press Escape to go on without it.")},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), 10, Qt::AlignRight, massText, nullptr, nullptr},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), 9, Qt::AlignRight, shareText, nullptr, nullptr},
-        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), 24, Qt::AlignLeft, compositionText, nullptr, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), 10, Qt::AlignRight, massText, nullptr, false, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), 9, Qt::AlignRight, shareText, nullptr, false, nullptr},
+        {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), 24, Qt::AlignLeft, compositionText, nullptr, false,
+            nullptr},
     }};
     return columns;
 }

@@ -103,6 +103,9 @@ QWidget* IngredientDelegate::createEditor(QWidget* parent, const QStyleOptionVie
     edit->setPlaceholderText(index.data(IngredientModel::PlaceholderRole).toString());
     if (index.column() == IngredientModel::AmountColumn)
         edit->setAlignment(Qt::AlignRight);
+    connect(edit, &QLineEdit::textEdited, this, [this, edit, cell = QPersistentModelIndex(index)](const QString& text) {
+        emit typed(cell, text, edit->differsFromBeginning());
+    });
     return edit;
 }
 

@@ -25,6 +25,9 @@ signals:
     /// Enter was pressed in an editor, which has been committed and closed.
     void entered();
 
+    /// A key changed the text of this cell's editor; `isNew` unless it is what the editing began with.
+    void typed(const QModelIndex& cell, const QString& text, bool isNew) const;
+
 private:
     Suggestions ingredientsLike(const QString& typed) const;
 

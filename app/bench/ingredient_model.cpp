@@ -6,6 +6,7 @@
 #include "gauges/wording.h"
 
 #include <QFont>
+#include <QLocale>
 #include <algorithm>
 #include <ranges>
 
@@ -14,6 +15,29 @@ namespace firn::app {
 namespace {
 
 bool isUnknown(const RowAnalysis& row) { return row.ingredientId.empty(); }
+
+/// "1.015 g", with the person's decimal mark: as it would be written if it could mean nothing else.
+QString meaningText(const Amount& amount)
+{
+    const std::string_view symbol = factsOf(amount.unit).symbol;
+    return withUnit(QString::fromStdString(exactNumber(amount.value)).replace(u'.', QLocale().decimalPoint()),
+        QString::fromUtf8(symbol.data(), qsizetype(symbol.size())));
+}
+
+/// The text with its doubtful number as either of the two.
+std::vector<AmountChoice> choicesFor(const QString& text, const AmountFault& fault)
+{
+    std::vector<AmountChoice> choices;
+    if (!fault.readings)
+        return choices;
+    const QString number = QString::fromStdString(fault.number);
+    for (const Amount& amount : {fault.readings->thousands, fault.readings->decimals}) {
+        QString certain = text;
+        certain.replace(text.indexOf(number), number.size(), QString::fromStdString(amountNumber(amount)));
+        choices.push_back({meaningText(amount), certain});
+    }
+    return choices;
+}
 
 }  // namespace
 
@@ -161,22 +185,50 @@ bool IngredientModel::setData(const QModelIndex& index, const QVariant& value, i
     const QString text = value.toString().trimmed();
     // Typing may insert a row above, so the cell is held on to.
     const QPersistentModelIndex cell(index);
+    m_document.takeBackTyping();
     const auto place = placeOf(index.row());
     const auto problem =
         place ? columnOf(index.column()).type(m_document, *place, text.toStdString()) : typeBlank(text.toStdString());
-    setDraft(cell, problem ? std::optional(Draft{text, translated(*problem)}) : std::nullopt);
+    setDraft(cell, problem ? std::optional(Draft{text, translated(problem->sentence), choicesFor(text, *problem)}) : std::nullopt);
     return true;
 }
 
-std::optional<Sentence> IngredientModel::typeBlank(const std::string& text)
+std::vector<AmountChoice> IngredientModel::showTyping(const QModelIndex& index, const QString& text)
+{
+    const std::string typed = text.trimmed().toStdString();
+    const auto place = placeOf(index.row());
+    std::optional<AmountFault> fault;
+    if (place && columnOf(index.column()).isLive) {
+        m_document.showTyping([&] {
+            fault = columnOf(index.column()).type(m_document, *place, typed);
+            return !fault;
+        });
+    } else if (const auto row = rowFromText(typed); !row) {
+        fault = faultOfLine(typed, row.error());
+    }
+    return fault ? choicesFor(text, *fault) : std::vector<AmountChoice>();
+}
+
+QModelIndex IngredientModel::firstQuestion() const
+{
+    return firstTypedCell([this](const QModelIndex& cell) { return !choicesOf(cell).empty(); });
+}
+
+std::vector<AmountChoice> IngredientModel::choicesOf(const QModelIndex& index) const
+{
+    const Draft* draft = index.isValid() ? draftAt(index) : nullptr;
+    return draft ? draft->choices : std::vector<AmountChoice>();
+}
+
+std::optional<AmountFault> IngredientModel::typeBlank(const std::string& text)
 {
     if (text.empty())
         return std::nullopt;
     const auto row = rowFromText(text);
     if (!row)
-        return row.error();
+        return faultOfLine(text, row.error());
     if (row->ingredient.empty())
-        return phrase("\"{0}\" names no ingredient. Write it as in \"250 g water\".", text);
+        return AmountFault{phrase("\"{0}\" names no ingredient. Write it as in \"250 g water\".", text)};
     const std::size_t at = m_blank;
     firn::app::insertRows(m_document, {m_component, at}, {*row});
     emit rowTyped(rowOf(at));
@@ -289,8 +341,8 @@ QString IngredientModel::problemOf(const QModelIndex& index) const
     if (!place)
         return {};
     const RowAnalysis& row = m_rows[place->row].analysis;
-    // What is wrong with a known ingredient lies in how much of it is asked for.
-    const int column = isUnknown(row) ? IngredientColumn : AmountColumn;
+    // What is wrong with a known ingredient lies in how much of it is asked for, or in what was measured in it.
+    const int column = isUnknown(row) ? IngredientColumn : row.isProblemOfReading ? ReadingColumn : AmountColumn;
     return row.problem && index.column() == column ? translated(*row.problem) : QString();
 }
 

@@ -10,6 +10,13 @@
 
 namespace firn::app {
 
+/// One of the two meanings of an amount such as "1.015 g", and the text that says it.
+struct AmountChoice {
+    QString meaning;  // "1015 g"
+    QString text;
+    friend bool operator==(const AmountChoice&, const AmountChoice&) = default;
+};
+
 /// One row of the table belongs to no row of the recipe: the blank one, in which typing starts an ingredient. It stands at the end
 /// unless the person asked for a row in between.
 class IngredientModel : public QAbstractTableModel {
@@ -55,6 +62,14 @@ public:
     /// The first cell whose text could not be read.
     QModelIndex firstDraft() const;
 
+    /// Shows in all views what this text would do, as far as it can be read; Document::showTyping. The answer is what it may mean, where
+    /// that is to be asked.
+    std::vector<AmountChoice> showTyping(const QModelIndex& index, const QString& text);
+
+    /// The first cell whose text has two meanings, and these.
+    QModelIndex firstQuestion() const;
+    std::vector<AmountChoice> choicesOf(const QModelIndex& index) const;
+
     /// Says that the text of this cell could not be read, and what undoing the typing would keep.
     QString refusalOf(const QModelIndex& draft) const;
 
@@ -77,6 +92,7 @@ private:
     struct Draft {
         QString text;
         QString problem;
+        std::vector<AmountChoice> choices = {};
     };
     static constexpr std::size_t typedColumns = ReadingColumn + 1;
     using Drafts = std::array<std::optional<Draft>, typedColumns>;
@@ -103,7 +119,7 @@ private:
     QString recipeTextOf(const QModelIndex& index) const;
     QString countedAmountOf(int row) const;
     QString explanationOf(const QModelIndex& index) const;
-    std::optional<Sentence> typeBlank(const std::string& text);
+    std::optional<AmountFault> typeBlank(const std::string& text);
 
     Document& m_document;
     std::size_t m_component = 0;

@@ -33,6 +33,7 @@ IngredientTable::IngredientTable(Document& document, QWidget* parent)
     , m_document(document)
     , m_model(new IngredientModel(document, this))
     , m_scrub(new AmountScrub(document, this))
+    , m_question(new AmountQuestion(viewport()))
 {
     setObjectName(QStringLiteral("ingredients"));
     setAccessibleName(tr("Ingredients"));
@@ -43,6 +44,10 @@ IngredientTable::IngredientTable(Document& document, QWidget* parent)
     connect(m_model, &IngredientModel::rowTyped, this,
         [this](int row) { m_typed = m_model->index(row, IngredientModel::IngredientColumn); });
     connect(m_model, &QAbstractItemModel::modelReset, this, &IngredientTable::goToBlankRow);
+    connect(delegate, &IngredientDelegate::typed, this, &IngredientTable::followTyping);
+    connect(m_question, &AmountQuestion::chosen, this, &IngredientTable::answer);
+    connect(m_model, &QAbstractItemModel::modelReset, this, &IngredientTable::ask);
+    connect(m_model, &QAbstractItemModel::dataChanged, this, &IngredientTable::ask);
 
     setSelectionBehavior(SelectRows);
     setSelectionMode(ExtendedSelection);
@@ -169,6 +174,7 @@ void IngredientTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEdi
     QTableView::closeEditor(editor, goesOn ? QAbstractItemDelegate::NoHint : hint);
     if (hint == QAbstractItemDelegate::RevertModelCache)
         m_model->forgetDraft(currentIndex());
+    endTyping();
     if (!goesOn)
         return;
     const QModelIndex from = whereTypingWent();
@@ -176,6 +182,52 @@ void IngredientTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEdi
     setCurrentIndex(to);
     if (to != from)
         QTableView::edit(to);
+}
+
+/// Every view follows what is being typed. What may mean two amounts is asked about at once.
+void IngredientTable::followTyping(const QModelIndex& cell, const QString& text, bool isNew)
+{
+    const auto choices = isNew ? m_model->showTyping(cell, text) : std::vector<AmountChoice>();
+    if (!isNew)
+        m_document.takeBackTyping();
+    m_asked = cell;
+    m_question->ask(choices, visualRect(cell));
+}
+
+/// What was typed is in the recipe now, or was not meant.
+void IngredientTable::endTyping()
+{
+    m_document.takeBackTyping();
+    m_asked = QModelIndex();
+    ask();
+}
+
+/// Asks at the cell whose text may mean two amounts; while something is being typed the question there comes first.
+void IngredientTable::ask()
+{
+    if (state() == EditingState && m_asked.isValid())
+        return;
+    m_asked = m_model->firstQuestion();
+    m_question->ask(m_model->choicesOf(m_asked), m_asked.isValid() ? visualRect(m_asked) : QRect());
+}
+
+void IngredientTable::answer(const QString& text)
+{
+    const QModelIndex cell = m_asked;
+    if (auto* editor = qobject_cast<SuggestingEdit*>(indexWidget(cell))) {
+        editor->setText(text);
+        commitData(editor);
+        closeEditor(editor, QAbstractItemDelegate::NoHint);
+    } else {
+        m_model->setData(cell, text, Qt::EditRole);
+    }
+    setFocus();
+}
+
+void IngredientTable::scrollContentsBy(int dx, int dy)
+{
+    QTableView::scrollContentsBy(dx, dy);
+    ask();
 }
 
 bool IngredientTable::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event)
@@ -339,6 +391,7 @@ void IngredientTable::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);
     fitColumns(*this);
+    ask();
 }
 
 void IngredientTable::initViewItemOption(QStyleOptionViewItem* option) const

@@ -1,6 +1,7 @@
 // The ingredient table: moving about in it, scrubbing its amounts, and what can be done to its rows.
 #pragma once
 
+#include "bench/amount_question.h"
 #include "bench/amount_scrub.h"
 #include "bench/ingredient_model.h"
 
@@ -58,6 +59,7 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void initViewItemOption(QStyleOptionViewItem* option) const override;
 
 private:
@@ -70,10 +72,16 @@ private:
     void scrubByKey(const QKeyEvent& event);
     void moveByHeader(int oldPlace, int newPlace);
     void fitToFont();
+    void followTyping(const QModelIndex& cell, const QString& text, bool isNew);
+    void endTyping();
+    void ask();
+    void answer(const QString& text);
 
     Document& m_document;
     IngredientModel* m_model;
     AmountScrub* m_scrub;
+    AmountQuestion* m_question;
+    QPersistentModelIndex m_asked;  // the cell of the question
     QPersistentModelIndex m_typed;  // the row that the last typing into the blank one made
     std::optional<QPoint> m_press;  // where a drag on an amount began
 };

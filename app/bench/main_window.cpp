@@ -17,11 +17,13 @@
 #include "document/instruments.h"
 #include "document/pantry.h"
 #include "document/places.h"
+#include "document/temperature_choice.h"
 #include "gauges/caution_strip.h"
 #include "gauges/figures_panel.h"
 #include "gauges/freezing_chart.h"
 #include "gauges/readings_panel.h"
 #include "gauges/sugar_scale.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/texture_panel.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
@@ -30,6 +32,7 @@
 #include "teach/projector_window.h"
 #include "versions/versions_panel.h"
 
+#include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
@@ -92,6 +95,8 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     // Text fields of X11 take them to go to the end of the line, and to delete as far.
     qApp->installEventFilter(new KeyLeaver({QKeySequence(tr("Ctrl+E")), QKeySequence(tr("Ctrl+K"))}, this));
     m_document.setInstruments(rememberedInstruments());
+    showTemperaturesAsChosen();
+    connect(&ShownTemperatureUnit::instance(), &ShownTemperatureUnit::changed, this, &MainWindow::writeTemperaturesAgain);
     auto* centre = new QWidget;
     auto* layout = new QVBoxLayout(centre);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -303,6 +308,14 @@ void MainWindow::nameWindow()
         tr("%1[*] – Firn", "window title").arg(m_document.displayName().replace(QLatin1String("[*]"), QLatin1String("[*][*]"))));
     setWindowModified(m_document.isModified());
     setWindowFilePath(m_document.path());
+}
+
+/// Views of the document write all of it again; lists ask for their texts when they are painted.
+void MainWindow::writeTemperaturesAgain()
+{
+    m_document.showAgain();
+    for (const QAbstractItemView* view : findChildren<QAbstractItemView*>())
+        view->viewport()->update();
 }
 
 void MainWindow::drawIcons()

@@ -62,6 +62,7 @@ private:
     void saveLayout();
     void nameWindow();
     void drawIcons();
+    void writeTemperaturesAgain();
 
     Document m_document;
     Recovery m_recovery;

@@ -10,6 +10,8 @@
 #include "bench/scale_panel.h"
 #include "compare/comparing_window.h"
 #include "document/edits.h"
+#include "document/temperature_choice.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 #include "measure/measure_window.h"
 #include "notebook/notebook_panel.h"
@@ -138,6 +140,19 @@ void MainWindow::buildViewMenu(QMenu& menu)
     addAppearance(tr("Light or dark as the &system has it"), Appearance::System);
     addAppearance(tr("L&ight"), Appearance::Light);
     addAppearance(tr("Da&rk"), Appearance::Dark);
+    menu.addSeparator();
+
+    auto* units = new QActionGroup(&menu);
+    const auto addUnit = [&menu, units](const QString& name, TemperatureUnit unit) {
+        QAction* action = menu.addAction(name, units, [unit] { chooseTemperatureUnit(unit); });
+        action->setCheckable(true);
+        units->addAction(action);
+        const auto check = [action, unit] { action->setChecked(unit == shownTemperatureUnit()); };
+        connect(&ShownTemperatureUnit::instance(), &ShownTemperatureUnit::changed, action, check);
+        check();
+    };
+    addUnit(tr("Temperatures in °&C"), TemperatureUnit::Celsius);
+    addUnit(tr("Temperatures in °&F"), TemperatureUnit::Fahrenheit);
 }
 
 void MainWindow::buildHelpMenu(QMenu& menu)

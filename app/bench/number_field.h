@@ -1,4 +1,5 @@
-// A line for one number with its unit. What cannot be read stays in the line and is marked; it blocks nothing.
+// A line for one number with its unit. What cannot be read stays in the line and is marked; it blocks nothing, and what counts meanwhile is
+// the number from before the typing.
 #pragma once
 
 #include "document/gesture.h"
@@ -23,7 +24,7 @@ public:
     /// Shows a number, or `usual` in quiet ink where none is chosen. What is being typed stays as long as it means that number.
     void showNumber(std::optional<double> number, double usual);
 
-    /// The last number that could be read; none where the line is empty.
+    /// What was typed, as soon as it can be read; while it cannot, the number from before. None where the line is empty.
     std::optional<double> number() const { return m_number; }
 
     /// Empties the line.
@@ -33,7 +34,8 @@ public:
     QString problem() const { return m_problem; }
 
 signals:
-    /// Typed so far; none where the line is empty. All that is typed until the line is left is one gesture.
+    /// Typed so far; none where the line is empty. All that is typed until the line is left is one gesture. A text that can no longer be
+    /// read, and Escape, bring back the number from before: its first digits may have been one by themselves.
     void numberTyped(std::optional<double> number, firn::app::Gesture gesture);
 
     /// The text can be read, or cannot any more.
@@ -47,13 +49,21 @@ protected:
 
 private:
     void read();
+    Result<std::optional<double>> numberIn(const QString& text) const;
+    void take(std::optional<double> number);
+    void putBack();
     void write();
+    void showUsual(double usual);
+    void writeInOtherUnit();
     void finishTyping();
     void setProblem(const QString& problem);
 
     Reader m_reader;
     Writer m_writer;
     std::optional<double> m_number;
+    std::optional<double> m_before;  // the typing
+    std::optional<double> m_usual;
+    QString m_usualText;
     QString m_problem;
     Gesture m_gesture;
     bool m_isTyping = false;

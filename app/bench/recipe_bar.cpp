@@ -1,8 +1,10 @@
 #include "bench/recipe_bar.h"
 
 #include "bench/number_field.h"
+#include "bench/typed_text.h"
 #include "bench/undo_shortcut.h"
 #include "document/typed_numbers.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -11,7 +13,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QSignalBlocker>
 
 namespace firn::app {
@@ -20,15 +21,12 @@ namespace {
 
 Result<double> degreesFromText(std::string_view text)
 {
-    return temperatureFromText(text).map([](Celsius temperature) { return temperature.value; });
+    return temperatureFromText(text, shownTemperatureUnit()).map([](Celsius temperature) { return temperature.value; });
 }
 
 QString degreesToText(double temperature_c) { return chosenDegrees({temperature_c}); }
 
-QString overrunToText(double overrun_percent)
-{
-    return withUnit(QLocale().toString(overrun_percent, 'f', QLocale::FloatingPointShortest), QStringLiteral("%"));
-}
+QString overrunToText(double overrun_percent) { return typedText(overrun_percent, QStringLiteral("%")); }
 
 std::optional<Celsius> toCelsius(std::optional<double> temperature_c)
 {
@@ -172,7 +170,7 @@ void RecipeBar::fitToFont()
 {
     m_title->setFont(titleFont(font()));
     for (NumberField* field : {m_overrun, m_serving, m_freezer})
-        field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("−00.0 °C")) + groupSpace);
+        field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("−00.00 °C")) + groupSpace);
 }
 
 }  // namespace firn::app

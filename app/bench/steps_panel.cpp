@@ -104,7 +104,7 @@ void StepsPanel::buildRows()
     if (steps().empty()) {
         grid->addWidget(quietLabel(tr("No steps: what is weighed out is what is frozen."), palette()), 0, 0);
     } else {
-        const QStringList titles{tr("Step"), tr("°C"), tr("min"), tr("Takes away"), tr("Mix after"), tr("Taken away")};
+        const QStringList titles{tr("Step"), tr("Temperature"), tr("min"), tr("Takes away"), tr("Mix after"), tr("Taken away")};
         for (int column = 0; column < titles.size(); ++column) {
             const bool isText = column == StepRow::KindColumn || column == StepRow::LossColumn;
             grid->addWidget(quietLabel(titles[column], palette()), 0, column, isText ? Qt::AlignLeft : Qt::AlignRight);

@@ -1,11 +1,23 @@
 #include "bench/typed_text.h"
 
 #include "gauges/wording.h"
+#include "units/amount.h"
 
 #include <QLocale>
 #include <cmath>
 
 namespace firn::app {
+
+namespace {
+
+/// Whether this text would be read in two ways.
+bool isAskedAbout(const QString& number, const QString& unit)
+{
+    const auto amount = unit.isEmpty() ? std::nullopt : std::optional(parseAmount((number + u' ' + unit).toStdString()));
+    return amount && !*amount && amount->error().readings;
+}
+
+}  // namespace
 
 QString typedText(double number, const QString& unit, int mostDecimals)
 {
@@ -15,7 +27,9 @@ QString typedText(double number, const QString& unit, int mostDecimals)
         scaled *= 10.0;
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    const QString written = locale.toString(number, 'f', decimals);
+    QString written = locale.toString(number, 'f', decimals);
+    if (isAskedAbout(written, unit))
+        written += locale.zeroDigit();
     return unit.isEmpty() ? written : withUnit(written, unit);
 }
 

@@ -5,8 +5,8 @@
 
 namespace firn::app {
 
-/// The number with the decimals that it was typed with, `mostDecimals` at most, and its unit if it has one: "80 g", "12.5 g". Thousands are
-/// not parted, since the text will be read again and either mark is a decimal mark then.
+/// The number with the decimals that it was typed with, `mostDecimals` at most, and its unit if it has one: "80 g", "12.5 g", "1.0150 g".
+/// Read again it is the same: thousands are not parted, and three decimals that could be thousands get a fourth.
 QString typedText(double number, const QString& unit, int mostDecimals = 3);
 
 }  // namespace firn::app

@@ -40,7 +40,9 @@ Result<std::optional<Celsius>> Arguments::temperature(const QString& option) con
 {
     if (!has(option))
         return std::nullopt;
-    return temperatureFromText(text(option).toStdString()).map([](Celsius temperature) { return std::optional(temperature); });
+    return temperatureFromText(text(option).toStdString(), TemperatureUnit::Celsius).map([](Celsius temperature) {
+        return std::optional(temperature);
+    });
 }
 
 }  // namespace firn::app

@@ -24,7 +24,7 @@ public:
     QString text(const QString& option) const { return m_parser.value(option); }
     QStringList operands() const { return m_parser.positionalArguments(); }
 
-    /// A temperature option; none if it is not given. Fails outside -60 to +60 °C.
+    /// A temperature option, in °C unless it says °F ("14F"); none if it is not given. Fails outside -60 to +60 °C.
     Result<std::optional<Celsius>> temperature(const QString& option) const;
 
 private:

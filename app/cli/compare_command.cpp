@@ -2,7 +2,7 @@
 #include "cli/command_line.h"
 #include "cli/recipe_argument.h"
 #include "document/built_in.h"
-#include "document/typed_numbers.h"
+#include "document/typed_sizes.h"
 #include "exchange/comparison.h"
 
 #include <QFileInfo>
@@ -43,10 +43,10 @@ Result<Basis> basisIn(const Arguments& arguments)
         return failure(phrase("\"{0}\" is no basis. Choose 100g, batch or portion.", per.toStdString()));
     if (!arguments.has(portion))
         return failure(phrase("Say how much a portion weighs, such as --portion 80."));
-    const auto grams = numberFromText(arguments.text(portion).toStdString());
-    if (!grams)
-        return failure(phrase("--portion: {0}", english(grams.error())));
-    return Basis{Basis::Portion, {*grams}};
+    const auto mass = massFromText(arguments.text(portion).toStdString());
+    if (!mass)
+        return failure(phrase("--portion: {0}", english(mass.error())));
+    return Basis{Basis::Portion, *mass};
 }
 
 Result<std::string> comparisonIn(const Arguments& arguments)
@@ -89,8 +89,8 @@ int compareCommand(const QStringList& words)
 {
     const QString degrees = QStringLiteral("C");
     Arguments arguments(
-        QStringLiteral("compare FILE[@VERSION] FILE[@VERSION]... [--json] [--basis BASIS] [--portion G] [--serve-at C] "
-                       "[--freezer-at C]"),
+        QStringLiteral("compare FILE[@VERSION] FILE[@VERSION]... [--json] [--basis BASIS] [--portion G] [--serve-at T] "
+                       "[--freezer-at T]"),
         description,
         {
             {QStringLiteral("json"), QStringLiteral("Prints JSON.")},

@@ -42,7 +42,7 @@ Result<std::string> derivationIn(const Arguments& arguments)
 int explainCommand(const QStringList& words)
 {
     Arguments arguments(
-        QStringLiteral("explain FIGURE FILE[@VERSION] [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+        QStringLiteral("explain FIGURE FILE[@VERSION] [--json] [--serve-at T] [--freezer-at T] [--read-at T] [--process PROCESS] "
                        "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
     return answer(arguments, words, derivationIn);

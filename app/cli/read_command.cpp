@@ -44,7 +44,7 @@ constexpr Option numbers[] = {
     {"sg", "S", "A hydrometer's reading, specific gravity 20/20 °C.", &Wishes::gravity},
     {"baume", "B", "A hydrometer's reading, °Bé at 20 °C.", &Wishes::baume},
     {"egg-mm", "MM", "Width of the patch that an egg of 57 g shows.", &Wishes::eggWidth_mm},
-    {"boils-at", "C", "The temperature at which the mix boils.", &Wishes::boilsAt_c},
+    {"boils-at", "T", "The temperature at which the mix boils: 104, or 219F.", &Wishes::boilsAt_c},
     {"altitude", "M", "Of the kitchen, for --boils-at; 0.", &Wishes::altitude_m},
     {"alcohol-known", "MASS%", "The alcohol, where it is known.", &Wishes::alcohol_percent},
     {"sugar-known", "MASS%", "The sugar, where it is known; finds the alcohol.", &Wishes::sugar_percent},
@@ -107,7 +107,10 @@ Result<Wishes> wishesIn(const Arguments& arguments)
         const QString name = QString::fromLatin1(option.name);
         if (!arguments.has(name))
             continue;
-        const auto number = numberFromText(arguments.text(name).toStdString());
+        const bool isTemperature = option.wish == &Wishes::boilsAt_c;
+        const std::string typed = arguments.text(name).toStdString();
+        const auto number =
+            isTemperature ? temperatureFrom(typed, TemperatureUnit::Celsius).map(&Celsius::value) : numberFromText(typed);
         if (!number)
             return failure(phrase("--{0}: {1}", std::string(option.name), english(number.error())));
         wishes.*option.wish = *number;
@@ -228,7 +231,7 @@ int readCommand(const QStringList& words)
         options.append(
             {QString::fromLatin1(option.name), QString::fromUtf8(option.description), QString::fromLatin1(option.value)});
     options.append({
-        {QStringLiteral("at"), QStringLiteral("The temperature of the sample; 20."), QStringLiteral("C")},
+        {QStringLiteral("at"), QStringLiteral("The temperature of the sample: 20, or 68F; 20."), QStringLiteral("T")},
         {QStringLiteral("compensated"), QStringLiteral("The refractometer compensates temperature.")},
         {QStringLiteral("recipe"), QStringLiteral("What the mix was meant to be; FILE@VERSION for a version."),
             QStringLiteral("FILE")},
@@ -237,7 +240,7 @@ int readCommand(const QStringList& words)
         {QStringLiteral("json"), QStringLiteral("Prints JSON.")},
     });
     Arguments arguments(
-        QStringLiteral("read [--brix B] [--sg S] [--at C] [--alcohol-known MASS%] [--recipe FILE] [--json]"), description, options);
+        QStringLiteral("read [--brix B] [--sg S] [--at T] [--alcohol-known MASS%] [--recipe FILE] [--json]"), description, options);
     return answer(arguments, words, answerTo);
 }
 

@@ -49,7 +49,7 @@ Result<std::string> reports(const Arguments& arguments)
 int reportCommand(const QStringList& words)
 {
     Arguments arguments(
-        QStringLiteral("report FILE[@VERSION]... [--json] [--serve-at C] [--freezer-at C] [--read-at C] [--process PROCESS] "
+        QStringLiteral("report FILE[@VERSION]... [--json] [--serve-at T] [--freezer-at T] [--read-at T] [--process PROCESS] "
                        "[--component NAME]"),
         description, QList<QCommandLineOption>{{QStringLiteral("json"), QStringLiteral("Prints JSON.")}} + wishOptions());
     return answer(arguments, words, reports);

@@ -13,10 +13,10 @@ Conditions Wishes::conditionsFor(const Recipe& recipe, std::optional<std::size_t
 
 QList<QCommandLineOption> wishOptions()
 {
-    const QString degrees = QStringLiteral("C");
+    const QString degrees = QStringLiteral("T");
     return {
         {QStringLiteral("serve-at"),
-            QStringLiteral("Serving temperature in °C; default: the recipe's, else the usual one (-12, scraped -10, folded -14)."),
+            QStringLiteral("Served at so many degrees, -12 or 10F; default: the recipe's, else the usual one (-12, scraped -10, folded -14)."),
             degrees},
         {QStringLiteral("freezer-at"), QStringLiteral("The freezer's temperature; the recipe's own, or -18."), degrees},
         {QStringLiteral("read-at"), QStringLiteral("The temperature at which instruments are read; 20."), degrees},

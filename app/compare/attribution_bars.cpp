@@ -47,7 +47,8 @@ void AttributionBars::show(const Attribution& attribution, const AttributedKind&
 {
     m_bars.clear();
     const AttributedFigure& figure = attribution.*kind.figure;
-    const auto numberOf = [&kind](double part) { return withUnit(changeText(part, kind.decimals), translatedName(kind.unit)); };
+    const auto numberOf = [&kind](
+                              double part) { return withUnit(changeText(part, kind.decimals, kind.unit), shownUnit(kind.unit)); };
     if (!figure.whyNone) {
         std::vector<std::size_t> order(figure.parts.size());
         std::iota(order.begin(), order.end(), std::size_t{0});

@@ -109,9 +109,8 @@ void ComparedCurves::paintAxes(QPainter& painter, const GaugeColours& colours) c
     if (const auto from = extrapolatedFrom())
         painter.drawText(QRectF(0, 0, area.right(), line), Qt::AlignRight | Qt::AlignVCenter,
             tr("extrapolated below %1").arg(chosenDegrees(*from)));
-    for (int temperature_c = qRound(coldestOfCurve.value); temperature_c <= 0; temperature_c += 5) {
-        const double x = pointAt(temperature_c, 0.0).x();
-        const QString number = temperature_c == 0 ? chosenDegrees({0.0}) : figure(temperature_c, 0);
+    for (const auto& [temperature, number] : degreeMarks(coldestOfCurve, false)) {
+        const double x = pointAt(temperature.value, 0.0).x();
         painter.drawLine(QPointF(x, area.bottom()), QPointF(x, area.bottom() + 3.0));
         painter.drawText(
             QRectF(x - area.width() / 2.0, area.bottom() + 3.0, area.width(), line), Qt::AlignHCenter | Qt::AlignVCenter, number);

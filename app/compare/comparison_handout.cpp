@@ -76,7 +76,7 @@ TableBlock partsOf(const Attribution& attribution)
     for (const AttributedKind& kind : attributedKinds()) {
         const AttributedFigure& figure = attribution.*kind.figure;
         const auto number = [&](double part) {
-            return figure.whyNone ? Words::tr("none") : withUnit(changeText(part, kind.decimals), translatedName(kind.unit));
+            return figure.whyNone ? Words::tr("none") : withUnit(changeText(part, kind.decimals, kind.unit), shownUnit(kind.unit));
         };
         const std::vector<double> parts = roundedParts(figure, kind.decimals);
         table.names.push_back(cell(translatedName(kind.label), TextStyle::Strong));

@@ -2,6 +2,7 @@
 
 #include "analysis/workings_as_read.h"
 #include "compare/comparison_workings.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 
 #include <QCoreApplication>
@@ -113,7 +114,19 @@ void addDifferences(std::vector<ComparisonLine>& lines, const Comparison& compar
     }
 }
 
-QString unitAfter(const QString& text, std::string_view unit) { return unit.empty() ? text : withUnit(text, translatedName(unit)); }
+QString unitAfter(const QString& text, std::string_view unit) { return unit.empty() ? text : withUnit(text, shownUnit(unit)); }
+
+bool isTemperature(std::string_view unit) { return unit == symbolOf(TemperatureUnit::Celsius); }
+
+/// The number in the unit that is shown; a difference of two of them has no zero to be moved.
+double shownNumber(double value, std::string_view unit)
+{
+    return isTemperature(unit) ? numberIn(shownTemperatureUnit(), Celsius{value}) : value;
+}
+double shownApart(double difference, std::string_view unit)
+{
+    return isTemperature(unit) ? numberIn(shownTemperatureUnit(), KelvinDifference{difference}) : difference;
+}
 
 QString valueOf(const ComparedFigure& one, std::size_t side)
 {
@@ -121,9 +134,10 @@ QString valueOf(const ComparedFigure& one, std::size_t side)
         return Words::tr("none");
     if (one.isFreezers[side])
         return Words::tr("straight from the freezer", "the coldest at which it may be served");
-    const QString value = figure(*one.values[side], one.decimals);
+    const QString value = figure(shownNumber(*one.values[side], one.unit), one.decimals);
     const auto uncertainty = shownUncertainty(one, side);
-    return unitAfter(uncertainty ? Words::tr("%1 ± %2").arg(value, figure(*uncertainty, one.decimals)) : value, one.unit);
+    const QString band = uncertainty ? figure(shownApart(*uncertainty, one.unit), one.decimals) : QString();
+    return unitAfter(uncertainty ? Words::tr("%1 ± %2").arg(value, band) : value, one.unit);
 }
 
 void addFigures(std::vector<ComparisonLine>& lines, const Comparison& comparison)
@@ -148,7 +162,7 @@ void addFigures(std::vector<ComparisonLine>& lines, const Comparison& comparison
             const bool isOfAnotherKind =
                 one.values[i].has_value() != one.values.front().has_value() || one.isFreezers[i] != one.isFreezers.front();
             line.add(valueOf(one, i),
-                change            ? changeText(*change, one.decimals)
+                change            ? changeText(*change, one.decimals, one.unit)
                 : isOfAnotherKind ? QStringLiteral("≠")
                                   : QString(),
                 isOfAnotherKind || change.value_or(0.0) != 0.0,
@@ -218,9 +232,11 @@ QString basisText(const Basis& basis)
     return basis.per == Basis::Batch ? Words::tr("the whole batch") : withUnit(QStringLiteral("100"), Words::tr("g"));
 }
 
-QString changeText(double change, int decimals)
+QString shownUnit(std::string_view unit) { return isTemperature(unit) ? degreeSign() : translatedName(unit); }
+
+QString changeText(double change, int decimals, std::string_view unit)
 {
-    const QString text = figure(change, decimals);
+    const QString text = figure(shownApart(change, unit), decimals);
     return change > 0.0 && text != figure(0.0, decimals) ? u'+' + text : text;
 }
 
@@ -252,8 +268,8 @@ QHash<QString, QString> shownFigures(const Comparison& comparison, std::size_t s
     QHash<QString, QString> shown;
     for (const ComparedFigure& one : comparison.figures)
         if (one.values[side])
-            shown.insert(
-                fromText(figureOfSide(one, comparison.sides[side])), unitAfter(figure(*one.values[side], one.decimals), one.unit));
+            shown.insert(fromText(figureOfSide(one, comparison.sides[side])),
+                unitAfter(figure(shownNumber(*one.values[side], one.unit), one.decimals), one.unit));
     for (const ComparedComponent& component : comparison.components)
         for (const ComparedRow& row : component.rows)
             if (const ComparedCell& cell = row.cells[side]; cell.isThere)
@@ -266,11 +282,11 @@ QHash<QString, QString> shownDifferences(const Comparison& comparison, std::size
     QHash<QString, QString> shown;
     for (const ComparedFigure& one : comparison.figures)
         if (const auto change = shownChange(one, side))
-            shown.insert(fromText(figureOfChange(one)), unitAfter(changeText(*change, one.decimals), one.unit));
+            shown.insert(fromText(figureOfChange(one)), unitAfter(changeText(*change, one.decimals, one.unit), one.unit));
     for (const AttributedKind& kind : attributedKinds())
         if (const AttributedFigure& whole = comparison.attributions[side - 1].*kind.figure; !whole.whyNone)
             shown.insert(fromText(figureOfAttribution(kind)),
-                unitAfter(changeText(shownWhole(whole, kind.decimals), kind.decimals), kind.unit));
+                unitAfter(changeText(shownWhole(whole, kind.decimals), kind.decimals, kind.unit), kind.unit));
     return shown;
 }
 
@@ -288,8 +304,8 @@ QString tabbedText(const Comparison& comparison)
         QStringList labels{Words::tr("What did it: %1 → %2").arg(fromText(from), fromText(to))}, sums{Words::tr("together")};
         for (const AttributedKind& kind : attributedKinds()) {
             const AttributedFigure& whole = attribution.*kind.figure;
-            labels << translatedName(kind.label) + QStringLiteral(", ") + translatedName(kind.unit);
-            sums << (whole.whyNone ? Words::tr("none") : changeText(shownWhole(whole, kind.decimals), kind.decimals));
+            labels << translatedName(kind.label) + QStringLiteral(", ") + shownUnit(kind.unit);
+            sums << (whole.whyNone ? Words::tr("none") : changeText(shownWhole(whole, kind.decimals), kind.decimals, kind.unit));
         }
         text += tabbed(labels);
         for (std::size_t change = 0; change < attribution.changes.size(); ++change) {
@@ -297,7 +313,7 @@ QString tabbedText(const Comparison& comparison)
             for (const AttributedKind& kind : attributedKinds()) {
                 const AttributedFigure& whole = attribution.*kind.figure;
                 parts << (whole.whyNone ? Words::tr("none")
-                                        : changeText(roundedParts(whole, kind.decimals)[change], kind.decimals));
+                                        : changeText(roundedParts(whole, kind.decimals)[change], kind.decimals, kind.unit));
             }
             text += tabbed(parts);
         }

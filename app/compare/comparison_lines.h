@@ -34,7 +34,10 @@ std::vector<ComparisonLine> linesOf(const Comparison& comparison);
 QString basisText(const Basis& basis);
 
 /// "+2.1", "−0.13", or "0.0" without a sign.
-QString changeText(double change, int decimals);
+QString changeText(double change, int decimals, std::string_view unit);
+
+/// A unit of core as it is shown: °F in place of °C where the person reads those.
+QString shownUnit(std::string_view unit);
 
 /// A side's figures as the lines show them, without their bands, by their keys; and those of its differences from the first side.
 QHash<QString, QString> shownFigures(const Comparison& comparison, std::size_t side);

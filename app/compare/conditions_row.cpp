@@ -20,7 +20,7 @@ ConditionsRow::ConditionsRow(QWidget* parent)
     , m_basis(choiceOf(
           QStringLiteral("basis"), tr("What the masses are of"), {tr("in 100 g"), tr("in the whole batch"), tr("in a portion")}))
     , m_portion(fieldFor(QStringLiteral("portion"), tr("Mass of a portion"), tr("g"), usualPortion_g, {0.1, largestAmount}))
-    , m_serving(fieldFor(QStringLiteral("servingAll"), tr("Serving temperature for all"), tr("°C"), {}, {-60.0, 60.0}))
+    , m_serving(degreesFieldFor(QStringLiteral("servingAll"), tr("Serving temperature for all")))
 {
     m_portion->hide();
     m_serving->setPlaceholderText(tr("as each says"));

@@ -42,6 +42,7 @@ public:
 private:
     void put(const Value& value)
     {
+        m_document.forgetTyping();
         m_place.in(m_document.m_recipe) = value;
         m_document.reanalyse();
     }
@@ -53,12 +54,28 @@ private:
     Gesture m_gesture;
 };
 
-/// Does the edit, unless the value is there already.
+/// Does the edit, unless the value is there already; of what is still being typed it shows what it would do.
 template <class Place>
-void change(Document& document, const QString& name, const Place& place, typename Place::Value after, Gesture gesture = {})
+void change(Document& document, const QString& name, const Place& place, typename Place::Value after, Gesture gesture)
 {
-    if (place.in(document.recipe()) != after)
+    const bool wasTyping = !document.m_isShowingTyping && document.forgetTyping();
+    if (place.in(document.recipe()) == after) {
+        if (wasTyping)
+            document.reanalyse();
+    } else if (document.m_isShowingTyping) {
+        if (!document.isTyping())
+            document.m_beforeTyping = document.m_recipe;
+        place.in(document.m_recipe) = std::move(after);
+        document.reanalyse();
+    } else {
         document.undoStack().push(new ChangeValue<Place>(document, name, place, std::move(after), gesture));
+    }
+}
+
+template <class Place>
+void change(Document& document, const QString& name, const Place& place, typename Place::Value after)
+{
+    change(document, name, place, std::move(after), Gesture());
 }
 
 }  // namespace firn::app

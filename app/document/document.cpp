@@ -47,6 +47,39 @@ void Document::setInstruments(const Instruments& instruments)
     reanalyse();
 }
 
+void Document::showTyping(const std::function<bool()>& edit)
+{
+    Recipe shown = m_recipe;
+    const bool wasTyping = forgetTyping();
+    m_isShowingTyping = true;
+    const bool isRead = edit();
+    m_isShowingTyping = false;
+    if (!wasTyping || isTyping())
+        return;
+    if (isRead) {
+        reanalyse();
+    } else {
+        m_beforeTyping = std::move(m_recipe);
+        m_recipe = std::move(shown);
+    }
+}
+
+void Document::takeBackTyping()
+{
+    if (forgetTyping())
+        reanalyse();
+}
+
+/// Leaves the analysis as it is, for an edit that follows. False if nothing was being typed.
+bool Document::forgetTyping()
+{
+    if (!m_beforeTyping)
+        return false;
+    m_recipe = std::move(*m_beforeTyping);
+    m_beforeTyping.reset();
+    return true;
+}
+
 void Document::showComponent(std::size_t component)
 {
     if (component == m_component)
@@ -79,7 +112,7 @@ QString Document::displayName() const
 
 void Document::startWith(Recipe recipe) { replace(std::move(recipe), {}, {}); }
 
-UnsavedRecipe Document::unsaved() const { return {m_recipe, m_path, fingerprint(m_contentsOnDisk)}; }
+UnsavedRecipe Document::unsaved() const { return {m_beforeTyping.value_or(m_recipe), m_path, fingerprint(m_contentsOnDisk)}; }
 
 void Document::takeUp(UnsavedRecipe unsaved)
 {
@@ -106,6 +139,7 @@ Result<void> Document::open(const QString& path)
 
 Result<void> Document::saveAs(const QString& path)
 {
+    takeBackTyping();
     const QString absolute = QFileInfo(path).absoluteFilePath();
     if (const auto chain = chainOfLinks(fileSystemPath(absolute), m_recipe, folderOf(absolute)); !chain.empty())
         return failure(phrase("A recipe cannot be part of itself: this one links to {0}. Save it in another file.", chain));
@@ -132,6 +166,7 @@ bool Document::hasChangedOnDisk() const
 void Document::replace(Recipe recipe, const QString& path, const QByteArray& contents)
 {
     m_undoStack.clear();
+    m_beforeTyping.reset();
     m_recipe = std::move(recipe);
     m_path = path;
     m_contentsOnDisk = contents;

@@ -2,10 +2,12 @@
 #pragma once
 
 #include "analysis/analysis.h"
+#include "document/gesture.h"
 
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+#include <functional>
 
 namespace firn::app {
 
@@ -30,6 +32,17 @@ public:
     const Analysis& analysis() const { return m_analysis; }
     QUndoStack& undoStack() { return m_undoStack; }
     bool isModified() const { return !m_undoStack.isClean(); }
+
+    /// Shows what an edit would make of the recipe that is still being typed: all views follow, the history does not move, and the recipe is
+    /// no more modified than before. `edit` calls functions of edits.h on the recipe from before the typing, and returns whether the text
+    /// could be read; while it cannot, the last that could stays in view. The next edit, undo, or save starts from the recipe before.
+    void showTyping(const std::function<bool()>& edit);
+    /// Back to the recipe from before the typing.
+    void takeBackTyping();
+    bool isTyping() const { return m_beforeTyping.has_value(); }
+
+    /// Tells everybody the analysis once more, since numbers are written in another way now.
+    void showAgain() { emit changed(m_analysis); }
 
     /// The component that the analysis is about. It belongs to the view, not to the recipe.
     void showComponent(std::size_t component);
@@ -79,13 +92,18 @@ signals:
 private:
     template <class Place>
     friend class ChangeValue;
+    template <class Place>
+    friend void change(Document& document, const QString& name, const Place& place, typename Place::Value after, Gesture gesture);
 
+    bool forgetTyping();
     void replace(Recipe recipe, const QString& path, const QByteArray& contents);
     void reanalyse();
 
     const Catalogue& m_catalogue;
-    std::vector<Ingredient> m_own;  // of the catalogue
-    Recipe m_recipe;
+    std::vector<Ingredient> m_own;         // of the catalogue
+    Recipe m_recipe;                       // with what is being typed
+    std::optional<Recipe> m_beforeTyping;  // none while nothing is
+    bool m_isShowingTyping = false;
     std::size_t m_component = 0;
     std::optional<std::size_t> m_stepsDone;
     Celsius m_readAt{20.0};

@@ -1,6 +1,8 @@
 #include "document/step_numbers.h"
 
 #include "document/typed_numbers.h"
+#include "document/typed_sizes.h"
+#include "gauges/temperature_unit.h"
 #include "units/number.h"
 
 #include <algorithm>
@@ -33,11 +35,9 @@ Result<double> numberWithin(const Bounds& bounds, std::string_view text, Sentenc
 
 Result<double> stepTemperatureFromText(std::string_view text)
 {
-    if (text.starts_with("-") || text.starts_with("−"))
-        return temperatureFromText(text).map([](Celsius temperature) { return temperature.value; });
-    return numberWithin({hottestStep_c, {"°C", "C", "°"}}, text,
-        phrase("“{0}” is no temperature of a step. Write degrees Celsius, from {1} to {2}.", std::string(text),
-            Figure{coldestTemperature.value, 0}, Figure{hottestStep_c, 0}));
+    return temperatureFromText(text, shownTemperatureUnit(), {hottestStep_c}).map([](Celsius temperature) {
+        return temperature.value;
+    });
 }
 
 Result<double> minutesFromText(std::string_view text)
@@ -48,8 +48,7 @@ Result<double> minutesFromText(std::string_view text)
 
 Result<double> gramsFromText(std::string_view text)
 {
-    return numberWithin(
-        {largestAmount, {"g"}}, text, phrase("“{0}” is no mass. Write grams, such as 80 or 12.5.", std::string(text)));
+    return massFromText(text).map([](Grams mass) { return mass.value; });
 }
 
 Result<double> soakingFromText(std::string_view text)

@@ -17,7 +17,7 @@ inline constexpr double longestStep_min = 525600.0;
 inline constexpr double largestSoaking_gPerG = 100.0;
 
 /// Each reads a whole text; fails on anything else and outside its bounds. Nothing but a temperature can be negative.
-Result<double> stepTemperatureFromText(std::string_view text);  // °C, -60 to 250
+Result<double> stepTemperatureFromText(std::string_view text);  // °C, -60 to 250; without a unit in the shown one
 Result<double> minutesFromText(std::string_view text);
 Result<double> gramsFromText(std::string_view text);
 Result<double> soakingFromText(std::string_view text);    // g per g, 0 to 100

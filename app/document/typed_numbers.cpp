@@ -1,5 +1,6 @@
 #include "document/typed_numbers.h"
 
+#include "document/typed_sizes.h"
 #include "units/amount.h"
 
 #include <algorithm>
@@ -56,15 +57,22 @@ Result<double> numberFromText(std::string_view text)
     return failure(phrase("\"{0}\" is no number. Write one such as 19 or 19.4.", std::string(text)));
 }
 
-Result<Celsius> temperatureFromText(std::string_view text, Celsius warmest)
+Result<Celsius> temperatureFromText(std::string_view text, TemperatureUnit fallback, Celsius warmest)
 {
-    const auto number = signedNumberBefore({"°C", "C", "°"}, text);
-    if (!number)
-        return failure(phrase("\"{0}\" is no temperature. Write degrees Celsius, such as -12 or 4.5.", std::string(text)));
-    const Celsius temperature{*number};
-    if (temperature < coldestTemperature || temperature > warmest)
-        return failure(phrase("{0} °C is outside {1} to {2} °C. Write a temperature in between.", Figure{temperature.value, 1},
-            Figure{coldestTemperature.value, 0}, Figure{warmest.value, 0}));
+    const auto temperature = temperatureFrom(text, fallback);
+    if (temperature && (*temperature < coldestTemperature || *temperature > warmest))
+        return failure(phrase("{0} is outside {1} to {2}. Enter a temperature in between.", temperatureFigure(*temperature, 1),
+            temperatureFigure(coldestTemperature, 0), temperatureFigure(warmest, 0)));
+    return temperature;
+}
+
+Result<Celsius> servedAtFromText(std::string_view text, TemperatureUnit fallback)
+{
+    const auto temperature = temperatureFromText(text, fallback);
+    const bool hasSign = !withoutBlanks(text).empty() && withoutBlanks(text).front() == '+';
+    if (temperature && temperature->value > 0.0 && !hasSign)
+        return failure(phrase("{0} is above freezing. Enter it with a minus sign, or with a plus sign if it was served that warm.",
+            chosenTemperatureFigure(*temperature)));
     return temperature;
 }
 
@@ -96,10 +104,12 @@ Result<double> densityFromText(std::string_view text)
 
 Result<double> measureFromText(std::string_view text)
 {
-    const auto number = numberBefore({"g"}, withoutBlanks(text));
-    if (number && *number > 0.0)
-        return *number;
-    return failure(phrase("\"{0}\" is no weight of a measure. Write how many grams it holds, such as 166.", std::string(text)));
+    const auto mass = massFromText(text);
+    if (!mass)
+        return failure(mass.error());
+    if (mass->value > 0.0)
+        return mass->value;
+    return failure(phrase("A measure weighs more than nothing. Enter how many grams it holds, such as 166."));
 }
 
 Result<double> energyFromText(std::string_view text)

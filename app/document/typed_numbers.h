@@ -2,7 +2,7 @@
 #pragma once
 
 #include "units/quantity.h"
-#include "units/sentence.h"
+#include "units/temperature.h"
 
 #include <string_view>
 
@@ -25,8 +25,12 @@ inline constexpr double largestEnergy_kcalPer100g = 910.0;
 /// A whole text that is a number, with a sign if need be: "19", "19,4", "-0.3". Fails on anything else.
 Result<double> numberFromText(std::string_view text);
 
-/// A whole text that is a temperature: "-12", "−12,5", "+4 °C". Fails on anything else, below -60 °C, and above `warmest`.
-Result<Celsius> temperatureFromText(std::string_view text, Celsius warmest = warmestTemperature);
+/// A whole text that is a temperature: "-12", "−12,5", "+4 °C", "14F"; without a unit it is in `fallback`. Fails on anything else, below
+/// -60 °C, and above `warmest`.
+Result<Celsius> temperatureFromText(std::string_view text, TemperatureUnit fallback, Celsius warmest = warmestTemperature);
+
+/// The same for a frozen dessert on the plate. A temperature above 0 °C needs its sign, since a minus is easily left out.
+Result<Celsius> servedAtFromText(std::string_view text, TemperatureUnit fallback);
 
 /// A whole text that is an overrun: "25", "25,5 %". Fails on anything else, and outside 0 to 300 %.
 Result<double> overrunFromText(std::string_view text);
@@ -37,7 +41,7 @@ Result<double> partOf100gFromText(std::string_view text);
 /// A whole text that is a density: "1.03", "1,03 g/mL". Fails on anything else, and outside what food has.
 Result<double> densityFromText(std::string_view text);
 
-/// A whole text that is the mass of a kitchen measure: "166", "4,2 g". Fails on anything else, and on nothing.
+/// A whole text that is the mass of a kitchen measure in grams: "166", "4,2 g", "0.2 kg". Fails on anything else, and on nothing.
 Result<double> measureFromText(std::string_view text);
 
 /// A whole text that is an energy: "32", "32.5 kcal". Fails on anything else, and above that of pure fat.

@@ -122,11 +122,10 @@ void CurveView::paintAxes(QPainter& painter, const GaugeColours& colours) const
 {
     const int line = lineHeight(font());
     painter.setPen(colours.quietInk);
-    const int step_c = fontMetrics().horizontalAdvance(chosenDegrees(coldestOfCurve)) * 1.3 < 5 * pixelsPerDegree() ? 5 : 10;
-    for (int temperature_c = qRound(coldestOfCurve.value); temperature_c <= 0; temperature_c += step_c) {
-        const double x = xOf(temperature_c);
+    const bool areWide = fontMetrics().horizontalAdvance(chosenDegrees(coldestOfCurve)) * 1.3 >= 5 * pixelsPerDegree();
+    for (const auto& [temperature, number] : degreeMarks(coldestOfCurve, areWide)) {
+        const double x = xOf(temperature.value);
         painter.drawLine(QPointF(x, plotArea().bottom()), QPointF(x, plotArea().bottom() + 3.0));
-        const QString number = temperature_c == 0 ? chosenDegrees({0.0}) : figure(temperature_c, 0);
         const double halfWidth = 0.5 * fontMetrics().horizontalAdvance(number) + 1.0;
         const QRectF place(x - halfWidth, plotArea().bottom() + 3.0, 2.0 * halfWidth, line);
         painter.fillRect(place, colours.ground);  // a marker's line passes behind the number

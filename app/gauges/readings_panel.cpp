@@ -1,5 +1,6 @@
 #include "gauges/readings_panel.h"
 
+#include "gauges/degrees_spin.h"
 #include "gauges/egg_picture.h"
 #include "gauges/figure_button.h"
 #include "gauges/hydrometer_picture.h"
@@ -12,7 +13,6 @@
 #include <QEvent>
 #include <QPainter>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <limits>
 
 namespace firn::app {
@@ -23,8 +23,8 @@ namespace {
 constexpr std::array<double, 4> columnEdges{0.0, 0.31, 0.66, 1.0};
 constexpr double tallestPicture = 0.42;  // against the width of the panel; taller ones would only stretch the jar
 constexpr double lowestPicture = 5.5;    // lines of text; the first sentence on what disturbs the readings may take the rest
-constexpr int coldestReading_c = 0;
-constexpr int hottestReading_c = 80;
+constexpr double coldestReading_c = 0.0;
+constexpr double hottestReading_c = 80.0;
 
 /// "19.0 ± 0.3 °Bx"
 QString withBand(const ScaleReading& reading, int decimals, const QString& unit)
@@ -62,16 +62,15 @@ std::optional<std::size_t> columnOf(Instrument instrument)
 
 ReadingsPanel::ReadingsPanel(QWidget* parent)
     : Gauge(tr("Readings"), parent)
-    , m_readAt(new QSpinBox(this))
+    , m_readAt(new DegreesSpin(this))
     , m_disturbances(new MarkedLines(this))
 {
     m_readAt->setRange(coldestReading_c, hottestReading_c);
     m_readAt->setPrefix(tr("at ", "a temperature follows"));
-    m_readAt->setSuffix(tr(" °C"));
     m_readAt->setAccessibleName(tr("Temperature of the reading"));
     m_readAt->setToolTip(tr("Temperature of the mix when it is read"));
     m_disturbances->setAccessibleName(tr("What disturbs the readings"));
-    connect(m_readAt, &QSpinBox::valueChanged, this, [this](int temperature_c) { emit readAtChosen(temperature_c); });
+    connect(m_readAt, &QDoubleSpinBox::valueChanged, this, &ReadingsPanel::readAtChosen);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     show(Analysis{});
 }
@@ -83,9 +82,10 @@ QSize ReadingsPanel::minimumSizeHint() const { return {fontMetrics().averageChar
 void ReadingsPanel::show(const Analysis& analysis)
 {
     m_readings = analysis.readings;
-    {
+    // What is being typed stays as it is.
+    if (const double readAt_c = analysis.conditions.readAt.value; m_readAt->value() != readAt_c) {
         const QSignalBlocker quietly(m_readAt);
-        m_readAt->setValue(qRound(analysis.conditions.readAt.value));
+        m_readAt->setValue(readAt_c);
     }
     m_instruments = analysis.instruments;
     std::vector<MarkedLine> lines;

@@ -6,10 +6,9 @@
 
 #include <array>
 
-class QSpinBox;
-
 namespace firn::app {
 
+class DegreesSpin;
 class MarkedLines;
 
 class ReadingsPanel : public Gauge {
@@ -58,7 +57,7 @@ private:
     void write(const Analysis& analysis);
     void paintShown(QPainter& painter, int index, const GaugeColours& colours) const;
 
-    QSpinBox* m_readAt;
+    DegreesSpin* m_readAt;
     MarkedLines* m_disturbances;
     std::optional<Readings> m_readings;
     std::optional<InstrumentReadings> m_instruments;

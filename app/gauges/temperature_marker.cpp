@@ -1,6 +1,7 @@
 #include "gauges/temperature_marker.h"
 
 #include "gauges/figure_button.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 
 #include <QAccessibleWidget>
@@ -16,11 +17,23 @@ namespace firn::app {
 
 namespace {
 
-constexpr double step_c = 0.5;
-constexpr double fineStep_c = 0.1;
 constexpr double warmest_c = 0.0;
 
-double stepWith(Qt::KeyboardModifiers modifiers) { return modifiers.testFlag(Qt::ShiftModifier) ? fineStep_c : step_c; }
+/// In degrees of the shown unit.
+double stepWith(Qt::KeyboardModifiers modifiers)
+{
+    constexpr double fine = 0.1, celsius = 0.5, fahrenheit = 1.0;
+    if (modifiers.testFlag(Qt::ShiftModifier))
+        return fine;
+    return shownTemperatureUnit() == TemperatureUnit::Celsius ? celsius : fahrenheit;
+}
+
+/// A step up or down, from the number that is shown.
+double afterStep(double temperature_c, double step)
+{
+    const TemperatureUnit unit = shownTemperatureUnit();
+    return temperatureFrom(unit, numberIn(unit, Celsius{temperature_c}) + step).value;
+}
 
 /// A slider, to a screen reader.
 class AccessibleMarker : public QAccessibleWidget, public QAccessibleValueInterface {
@@ -43,12 +56,12 @@ public:
     QVariant currentValue() const override { return m_marker->temperature_c(); }
     void setCurrentValue(const QVariant& value) override
     {
-        m_marker->choose(value.toDouble(), fineStep_c);
+        m_marker->choose(value.toDouble(), Qt::ShiftModifier);
         emit m_marker->released();
     }
     QVariant maximumValue() const override { return warmest_c; }
     QVariant minimumValue() const override { return coldestOfCurve.value; }
-    QVariant minimumStepSize() const override { return fineStep_c; }
+    QVariant minimumStepSize() const override { return afterStep(0.0, stepWith(Qt::ShiftModifier)); }
 
 private:
     TemperatureMarker* m_marker;
@@ -68,7 +81,7 @@ TemperatureMarker::TemperatureMarker(const QString& name, QWidget* parent)
     [[maybe_unused]] static const bool isInstalled = (QAccessible::installFactory(accessibleMarker), true);
     setAccessibleName(name);
     setAccessibleDescription(
-        tr("Drag it, or press the arrow keys; with Shift in steps of 0.1 °C. Enter shows how its ice comes about"));
+        tr("Drag it, or press the arrow keys; with Shift in tenths of a degree. Enter shows how its ice comes about"));
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::SizeHorCursor);
     setMouseTracking(true);
@@ -91,9 +104,11 @@ void TemperatureMarker::setHandle(const QRegion& handle, const QRegion& labels)
     setMask(handle.translated(-handle.boundingRect().topLeft()));
 }
 
-void TemperatureMarker::choose(double temperature_c, double step_c)
+void TemperatureMarker::choose(double temperature_c, Qt::KeyboardModifiers modifiers)
 {
-    const double rounded_c = std::round(temperature_c / step_c) * step_c;
+    const TemperatureUnit unit = shownTemperatureUnit();
+    const double step = stepWith(modifiers);
+    const double rounded_c = temperatureFrom(unit, std::round(numberIn(unit, Celsius{temperature_c}) / step) * step).value;
     const double within_c = std::clamp(rounded_c, coldestOfCurve.value, warmest_c);
     if (within_c == m_temperature_c)
         return;
@@ -128,7 +143,7 @@ void TemperatureMarker::mouseMoveEvent(QMouseEvent* event)
         return;
     m_dragStart->isOnLabel = false;
     const double moved_c = moved_px / m_pixelsPerDegree;
-    choose(m_dragStart->temperature_c + moved_c, stepWith(event->modifiers()));
+    choose(m_dragStart->temperature_c + moved_c, event->modifiers());
 }
 
 void TemperatureMarker::mouseReleaseEvent(QMouseEvent* event)
@@ -157,11 +172,11 @@ void TemperatureMarker::keyPressEvent(QKeyEvent* event)
     switch (event->key()) {
     case Qt::Key_Left:
     case Qt::Key_Down:
-        choose(m_temperature_c - step, step);
+        choose(afterStep(m_temperature_c, -step), event->modifiers());
         break;
     case Qt::Key_Right:
     case Qt::Key_Up:
-        choose(m_temperature_c + step, step);
+        choose(afterStep(m_temperature_c, step), event->modifiers());
         break;
     case Qt::Key_Space:
     case Qt::Key_Return:
@@ -170,7 +185,7 @@ void TemperatureMarker::keyPressEvent(QKeyEvent* event)
         break;
     case Qt::Key_Escape:
         if (m_dragStart) {
-            choose(m_dragStart->temperature_c, fineStep_c);
+            choose(m_dragStart->temperature_c, Qt::ShiftModifier);
             m_dragStart.reset();
             emit released();
             break;

@@ -6,8 +6,8 @@
 
 namespace firn::app {
 
-/// An invisible shape that takes mouse and keys; the chart draws the marker itself. Temperatures are halves of a degree, tenths with
-/// Shift, from the coldest of the chart to 0 °C.
+/// An invisible shape that takes mouse and keys; the chart draws the marker itself. Temperatures are halves of a degree Celsius, or whole
+/// degrees Fahrenheit where those are shown; tenths with Shift; from the coldest of the chart to 0 °C.
 class TemperatureMarker : public QWidget {
     Q_OBJECT
     /// What Ctrl+E opens while the marker has the focus.
@@ -32,7 +32,7 @@ public:
     void setFigure(const QString& figure) { m_figure = figure; }
 
     /// Moves it as a person would: rounded, within the chart, and told to everybody.
-    void choose(double temperature_c, double step_c);
+    void choose(double temperature_c, Qt::KeyboardModifiers modifiers);
 
 signals:
     void chosen(double temperature_c);

@@ -1,5 +1,6 @@
 #include "gauges/wording.h"
 
+#include "gauges/temperature_unit.h"
 #include "units/deviation.h"
 #include "units/number.h"
 
@@ -23,7 +24,7 @@ constexpr QChar narrowNoBreakSpace{0x202F};
 QString written(const Sentence::Value& value)
 {
     if (const auto* number = std::get_if<Figure>(&value))
-        return figure(number->value, number->decimals);
+        return figure(*number);
     return QString::fromStdString(std::get<std::string>(value));
 }
 
@@ -31,6 +32,12 @@ QString translatedCore(std::string_view english)
 {
     // translate() wants a terminated text, which a view does not promise.
     return QCoreApplication::translate("core", std::string(english).c_str());
+}
+
+/// Of a temperature or a difference of two.
+QString inShownUnit(auto quantity, int decimals)
+{
+    return withUnit(figure(numberIn(shownTemperatureUnit(), quantity), decimals), degreeSign());
 }
 
 /// Small amounts need a decimal to be told apart; large ones are never known to a tenth.
@@ -83,22 +90,65 @@ QString dateText(const std::string& date)
 QString figure(double value, int decimals)
 {
     // As core rounds, so that window and text agree; zero has no sign.
-    return QLocale().toString(roundedTo(decimals, value) + 0.0, 'f', decimals).replace(u'-', minusSign);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(roundedTo(decimals, value) + 0.0, 'f', decimals).replace(u'-', minusSign);
+}
+
+QString figure(const Figure& figure)
+{
+    switch (figure.kind) {
+    case FigureKind::Temperature:
+        return degrees({figure.value}, figure.decimals);
+    case FigureKind::TemperatureDifference:
+        return degreesApart({figure.value}, figure.decimals);
+    case FigureKind::Number:
+        break;
+    }
+    return app::figure(figure.value, figure.decimals);
+}
+
+QString amountNumberText(const Amount& amount)
+{
+    return QString::fromStdString(amountNumber(amount)).replace(u'.', QLocale().decimalPoint());
 }
 
 QString withUnit(const QString& figure, const QString& unit) { return figure + narrowNoBreakSpace + unit; }
 
-QString degrees(Celsius temperature, int decimals) { return withUnit(figure(temperature.value, decimals), Wording::tr("°C")); }
+QString degrees(Celsius temperature, int decimals) { return inShownUnit(temperature, decimals); }
+
+QString degreeSign() { return shownTemperatureUnit() == TemperatureUnit::Celsius ? Wording::tr("°C") : Wording::tr("°F"); }
+
+QString degreesApart(KelvinDifference difference, int decimals) { return inShownUnit(difference, decimals); }
 
 QString chosenDegrees(Celsius temperature)
 {
-    const bool isWhole = std::abs(temperature.value - std::round(temperature.value)) < 0.05;
-    return degrees(temperature, isWhole ? 0 : 1);
+    constexpr int mostDecimals = 2;
+    constexpr double sameNumber = 1e-6;
+    const double number = numberIn(shownTemperatureUnit(), temperature);
+    int decimals = 0;
+    while (decimals < mostDecimals && std::abs(number - roundedTo(decimals, number)) > sameNumber)
+        ++decimals;
+    return degrees(temperature, decimals);
 }
 
 QString degreesRange(const TemperatureRange& range)
 {
-    return Wording::tr("%1 to %2", "a range of temperatures").arg(figure(range.coldest.value, 0), degrees(range.warmest, 0));
+    return Wording::tr("%1 to %2", "a range of temperatures")
+        .arg(figure(numberIn(shownTemperatureUnit(), range.coldest), 0), degrees(range.warmest, 0));
+}
+
+std::vector<DegreeMark> degreeMarks(Celsius coldest, bool areWide)
+{
+    const TemperatureUnit unit = shownTemperatureUnit();
+    const int step = unit == TemperatureUnit::Celsius ? (areWide ? 10 : 5) : (areWide ? 20 : 10);
+    const int warmest = int(std::floor(numberIn(unit, Celsius{0.0}) / step)) * step;
+    std::vector<DegreeMark> marks;
+    for (int number = warmest; temperatureFrom(unit, number) >= coldest; number -= step) {
+        const Celsius temperature = temperatureFrom(unit, number);
+        marks.push_back({temperature, number == warmest ? degrees(temperature, 0) : figure(number, 0)});
+    }
+    return marks;
 }
 
 QString percentText(MassFraction share, int decimals) { return withUnit(figure(percent(share), decimals), QStringLiteral("%")); }

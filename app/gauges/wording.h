@@ -19,17 +19,38 @@ QString capitalised(QString text);
 /// "25 Nov 2026, 17:20", by the user's locale.
 QString dateText(const std::string& date);
 
-/// The number by the locale, with a true minus sign and no negative zero.
+/// The number by the locale, with a true minus sign and no negative zero. Thousands are not parted: what is shown can be copied and typed
+/// again, and either mark is read as that of the decimals.
 QString figure(double value, int decimals);
+
+/// A figure of core; a temperature or a difference of two in the shown unit, and with it.
+QString figure(const Figure& figure);
+
+/// The number of an amount with the locale's decimal mark, as core writes it and reads it back: "1 1/2", "420,5".
+QString amountNumberText(const Amount& amount);
 
 /// A figure, a narrow no-break space, and its unit.
 QString withUnit(const QString& figure, const QString& unit);
 
+/// A temperature in the shown unit: "-2.1 °C", "28.2 °F".
 QString degrees(Celsius temperature, int decimals = 1);
-/// A temperature that somebody chose: "-12 °C", and "-12.5 °C" where it is not whole.
+/// "°C" or "°F", as is shown.
+QString degreeSign();
+/// A difference of temperatures in the shown unit.
+QString degreesApart(KelvinDifference difference, int decimals = 1);
+/// A temperature that somebody chose, with the decimals that it takes to read it back, two at most: "-12 °C", "-12.5 °C", "10.4 °F".
 QString chosenDegrees(Celsius temperature);
-/// "-13 to -9 °C", the colder first.
+/// "-13 to -9 °C", the colder first; "9 to 16 °F".
 QString degreesRange(const TemperatureRange& range);
+
+/// Where the axis of a curve is marked, and how: whole degrees of the shown unit from `coldest` to 0 °C, the unit with the warmest. About
+/// every 5 °C, or every 10 where there is less room.
+struct DegreeMark {
+    Celsius temperature;
+    QString text;
+};
+std::vector<DegreeMark> degreeMarks(Celsius coldest, bool areWide);
+
 QString percentText(MassFraction share, int decimals = 1);
 /// "26.3 ± 0.4 %", or without the band where there is none.
 QString percentText(MassFraction share, MassFraction standardDeviation);

@@ -5,7 +5,6 @@
 #include "correction/measuring.h"
 #include "document/instruments.h"
 #include "document/places.h"
-#include "document/typed_numbers.h"
 #include "gauges/type_and_space.h"
 #include "measure/instrument_rows.h"
 
@@ -30,8 +29,7 @@ InstrumentForm::InstrumentForm(QWidget* parent)
     , m_choice(choiceOf(QStringLiteral("instrument"), tr("Instrument"),
           {tr("refractometer"), tr("hydrometer"), tr("refractometer and hydrometer"), tr("egg that floats"),
               tr("thermometer at the boil")}))
-    , m_temperature(fieldFor(QStringLiteral("sampleTemperature"), tr("Temperature of the sample"), tr("°C"), usualTemperature_c,
-          {coldestTemperature.value, warmestTemperature.value}))
+    , m_temperature(degreesFieldFor(QStringLiteral("sampleTemperature"), tr("Temperature of the sample"), usualTemperature_c))
     , m_knownKind(
           choiceOf(QStringLiteral("knownKind"), tr("What is known without measuring"), {tr("Alcohol known"), tr("Sugars known")}))
     , m_known(fieldFor(QStringLiteral("known"), tr("Known share by mass"), QStringLiteral("%")))

@@ -20,6 +20,9 @@ namespace firn::app {
 
 namespace {
 
+/// Sugar burns before (common practice, no source).
+constexpr Celsius hottestBoil{250.0};
+
 constexpr std::array hydrometers{Instrument::HydrometerBrix, Instrument::HydrometerGravity, Instrument::HydrometerBaume};
 
 // No jar is narrower than a hydrometer's stem or wider than a bucket.
@@ -217,7 +220,7 @@ BoilingRows::BoilingRows(FieldGrid& form)
           QStringLiteral("pressureBy"), tr("How the pressure of the air is known"), {tr("above the sea"), tr("air pressure")}))
 {
     const ReadingRecord remembered = rememberedInstrument(Instrument::BoilingPoint);
-    m_reading = fieldFor(QStringLiteral("boilingReading"), tr("Temperature at which the mix boils"), tr("°C"));
+    m_reading = degreesFieldFor(QStringLiteral("boilingReading"), tr("Temperature at which the mix boils"), {}, hottestBoil);
     m_altitude = fieldFor(QStringLiteral("altitude"), tr("Height above the sea"), tr("m"), 0.0,
         {-500.0, 5000.0});  // pressureAtAltitude() goes no farther
     m_pressure = fieldFor(QStringLiteral("pressure"), tr("Pressure of the air"), tr("hPa"), standardPressure.value);

@@ -1,5 +1,6 @@
 #include "measure/measure_wording.h"
 
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 #include "units/deviation.h"
 
@@ -39,7 +40,18 @@ QString unitOf(Instrument instrument)
     case Instrument::BoilingPoint:
         break;
     }
-    return Words::tr("°C");
+    return degreeSign();
+}
+
+/// How far apart two readings are, in the unit of the instrument.
+double apart(double difference, Instrument instrument)
+{
+    return instrument == Instrument::BoilingPoint ? numberIn(shownTemperatureUnit(), KelvinDifference{difference}) : difference;
+}
+
+double shown(double value, Instrument instrument)
+{
+    return instrument == Instrument::BoilingPoint ? numberIn(shownTemperatureUnit(), Celsius{value}) : value;
 }
 
 QString band(double value, double sd, int decimals, const QString& unit)
@@ -81,14 +93,16 @@ QString differenceText(MassFraction difference) { return withSign(percent(differ
 
 QString differenceText(const BesideReading& beside)
 {
-    return beside.difference ? withSign(*beside.difference, decimalsOf(beside.record.instrument)) : QString();
+    return beside.difference ? withSign(apart(*beside.difference, beside.record.instrument), decimalsOf(beside.record.instrument))
+                             : QString();
 }
 
 QString computedText(const BesideReading& beside)
 {
     const Instrument instrument = beside.record.instrument;
     if (beside.computed && beside.computed->value)
-        return band(*beside.computed->value, combined(beside.computed->errors), decimalsOf(instrument), unitOf(instrument));
+        return band(shown(*beside.computed->value, instrument), apart(combined(beside.computed->errors), instrument),
+            decimalsOf(instrument), unitOf(instrument));
     if (!beside.computed)
         return instrument == Instrument::Egg ? Words::tr("sinks") : Words::tr("cannot be read");
     return beside.computed->onScale == OnScale::Above ? Words::tr("off the scale, above") : Words::tr("off the scale, below");

@@ -1,6 +1,7 @@
 #include "notebook/notebook_filters.h"
 
 #include "bench/ink_label.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -61,6 +62,7 @@ NotebookFilters::NotebookFilters(QWidget* parent)
     m_shelf->addItem(tr("Favourites"), int(Shelf::Favourites));
     m_shelf->addItem(tr("Archived"), int(Shelf::Archived));
     connect(m_shelf, &QComboBox::currentIndexChanged, this, &NotebookFilters::read);
+    connect(&ShownTemperatureUnit::instance(), &ShownTemperatureUnit::changed, this, &NotebookFilters::read);
     m_order->addItem(tr("By title"), int(CardOrder::Title));
     m_order->addItem(tr("Changed last"), int(CardOrder::ChangedLast));
     m_order->addItem(tr("Most sugar"), int(CardOrder::MostSugar));
@@ -139,7 +141,7 @@ void NotebookFilters::read()
     m_filter.shelf = isTag ? Shelf::All : static_cast<Shelf>(shelf.toInt());
     m_filter.tag = isTag ? shelf.toString().toStdString() : std::string();
     m_complaint->disconnect(this);
-    auto query = queryFrom(m_search->text().toStdString());
+    auto query = queryFrom(m_search->text().toStdString(), shownTemperatureUnit());
     m_isUnderstood = query.has_value();
     if (query) {
         m_filter.query = std::move(*query);

@@ -14,7 +14,9 @@ FieldLine::FieldLine(const Field& field, QGridLayout& grid, QObject* parent)
     : QObject(parent)
     , m_field(field)
     , m_number(new NumberField([this](std::string_view text) { return meaning().read(text); },
-          [this](double number) { return typedText(number, meaning().unit, meaning().mostDecimals); }))
+          [this](double number) {
+              return meaning().write ? meaning().write(number) : typedText(number, meaning().unit, meaning().mostDecimals);
+          }))
     , m_fault(new InkLabel(InkLabel::Caution))
 {
     const int row = grid.rowCount();

@@ -2,6 +2,7 @@
 
 #include "document/typed_numbers.h"
 #include "document/typed_sizes.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 #include "syrup/scales.h"
 #include "units/number.h"
@@ -100,8 +101,10 @@ Field volumeField(const QString& name, const QString& label, Millilitres example
 
 Field temperatureField(const QString& name, const QString& label, Celsius example)
 {
-    const auto read = [](std::string_view text) { return temperatureFromText(text, hottestTyped); };
-    return {name, label, {meaningOf<Celsius>(Words::tr("°C"), example, read)}};
+    const auto read = [](std::string_view text) { return temperatureFromText(text, shownTemperatureUnit(), hottestTyped); };
+    Meaning meaning = meaningOf<Celsius>({}, example, read);
+    meaning.write = [](double temperature_c) { return chosenDegrees({temperature_c}); };
+    return {name, label, {std::move(meaning)}};
 }
 
 Field soluteField(const QString& name, const QString& label, Grams example)

@@ -30,6 +30,7 @@ struct Meaning {
     QString unit;  // written behind the number; may be empty
     int mostDecimals = 0;
     double example = 0.0;
+    std::function<QString(double number)> write;  // if not as number and unit
     std::function<Result<double>(std::string_view text)> read;
     std::function<Result<Typed>(double number)> take;
     std::function<std::optional<double>(const Typed& typed)> numberFor;  // that means the same in this way, if any does

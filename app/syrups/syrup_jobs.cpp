@@ -132,9 +132,8 @@ Worked boilDown(const std::vector<Typed>& typed)
     outcome.lines.push_back(reason(Words::tr("%1 of water is driven off. Weigh the empty pot first, then pot and syrup together.")
                                        .arg(gramsText(boiled->waterDrivenOff))));
     if (boiled->boilsAt)
-        outcome.lines.push_back(reason(
-            Words::tr("It boils at %1 then, give or take %2, at sea level.")
-                .arg(degrees(boiled->boilsAt->temperature), withUnit(figure(boiled->boilsAt->halfGap.value, 1), Words::tr("°C")))));
+        outcome.lines.push_back(reason(Words::tr("It boils at %1 then, give or take %2, at sea level.")
+                                           .arg(degrees(boiled->boilsAt->temperature), degreesApart(boiled->boilsAt->halfGap))));
     outcome.lines.push_back(
         reason(Words::tr("By mass, to 95 %: all the sugar stays; that none of it inverts or browns is an assumption.")));
     outcome.rows = rowsOf(contents, syrupOrWater(boiled->strength));

@@ -21,7 +21,7 @@ public:
     using Write = std::function<void(std::optional<double> number, Gesture gesture)>;
 
     /// Belongs to the field. `read` yields what the recipe holds, `write` puts a number there.
-    KeptNumber(NumberField* field, Read read, Write write);
+    KeptNumber(NumberField* field, Read read, const Write& write);
 
     /// Says why the text cannot be taken; to be put under the field.
     InkLabel* fault() { return m_fault; }
@@ -29,19 +29,12 @@ public:
     /// Shows what the recipe holds. Text that cannot be taken stays, unless it belongs to something else.
     void show(bool isSomethingElse);
 
-protected:
-    bool eventFilter(QObject* object, QEvent* event) override;
-
 private:
-    void take(std::optional<double> number, Gesture gesture);
     void showProblem();
 
     NumberField* m_field;
     Read m_read;
-    Write m_write;
     InkLabel* m_fault;
-    std::optional<double> m_before;  // the typing began
-    Gesture m_gesture;               // the typing that goes on; none before the first number
 };
 
 }  // namespace firn::app

@@ -5,6 +5,7 @@
 #include "bench/questions.h"
 #include "document/tasting_edits.h"
 #include "document/version_edits.h"
+#include "gauges/temperature_unit.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 #include "measure/measure_wording.h"
@@ -80,8 +81,11 @@ TastingForm::TastingForm(Document& document, Questions& questions, QWidget* pare
     grid->setVerticalSpacing(closeSpace);
     buildWhat(*grid);
     addText(*grid, tr("Who tasted"), m_tasters, &Tasting::tasters);
+    const auto servedAt = [](std::string_view text) {
+        return servedAtFromText(text, shownTemperatureUnit()).map([](Celsius temperature) { return temperature.value; });
+    };
     m_served = addNumber(*grid, tr("Served at"),
-        fieldFor(QStringLiteral("servedAt"), tr("Served at, degrees Celsius"), tr("°C"), {}, {-60.0, 60.0}), &Tasting::servedAt_c);
+        degreesFieldFor(QStringLiteral("servedAt"), tr("Temperature when it was served"), {}, servedAt), &Tasting::servedAt_c);
     NumberField* frozen = fieldFor(QStringLiteral("frozenFor"), tr("Hours in the freezer"), tr("h"), {}, {0.0, longest_h});
     m_frozen = addNumber(*grid, tr("In the freezer for"), frozen, &Tasting::frozen_h);
     grid->addRow(nameOfTall(tr("Scores"), m_scores), m_scores);

@@ -145,6 +145,12 @@ Section answersOf(const std::vector<ExerciseSheet>& sheets, const QString& recip
 
 }  // namespace
 
+QString rowText(const Row& row)
+{
+    const QString line = plain(rowsToText({row})).trimmed(), number = QString::fromStdString(amountNumber(row.amount));
+    return line.startsWith(number) ? amountNumberText(row.amount) + line.mid(number.size()) : line;
+}
+
 Handout handoutOf(const std::vector<ExerciseSheet>& sheets, const QString& recipe, Solutions solutions)
 {
     Handout handout{Words::tr("Exercises on %1", "a recipe").arg(recipe), {}};

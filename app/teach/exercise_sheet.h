@@ -17,6 +17,9 @@ Handout handoutOf(const std::vector<ExerciseSheet>& sheets, const QString& recip
 /// "Water 532 g, sucrose 150 g": what somebody needs who reckons by hand.
 QString contentsOf(const Mix& mix);
 
+/// "420,5 g water", as a person of this locale would write it.
+QString rowText(const Row& row);
+
 /// "26.3 %", as exact as its tolerance asks for.
 QString answerText(const ExpectedAnswer& answer);
 

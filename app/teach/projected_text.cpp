@@ -212,7 +212,7 @@ QString projectedText(const Sentence& sentence, bool hasAnswers)
     Sentence result = sentence;
     for (Sentence::Value& value : result.values) {
         if (const auto* number = std::get_if<Figure>(&value); number && hasAnswers)
-            value = marked(figure(number->value, number->decimals));
+            value = marked(figure(*number));
         else if (const auto* text = std::get_if<std::string>(&value))
             value = hasAnswers && isVerdict(*text) ? marked(translatedName(*text)) : withoutMarks(plain(*text)).toStdString();
     }

@@ -44,6 +44,7 @@ struct RowAnalysis {
     std::string unknownName = {};     // as typed, where nothing is known by that name
     std::vector<std::string> suggestions = {};  // what an unknown name may mean, best first: names that find an ingredient
     std::optional<Sentence> takenAs = {};       // where a general word or a slip was taken for an ingredient: for which
+    bool isProblemOfReading = false;  // it lies in the °Bx measured, not in the amount
 };
 
 /// Per gram of the whole mix.

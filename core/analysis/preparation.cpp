@@ -156,6 +156,7 @@ private:
         auto found = measuredComposition(ingredient.composition, *row.measuredBrix);
         if (!found) {
             result.problem = found.error();
+            result.isProblemOfReading = true;
             return &ingredient.composition;
         }
         return m_measured.emplace_back(std::make_unique<Composition>(*found)).get();
@@ -164,6 +165,7 @@ private:
     static void weighIn(const Row& row, const Ingredient& ingredient, RowAnalysis& result, Working* working)
     {
         if (row.amount.value <= 0.0) {
+            result.isProblemOfReading = false;
             result.problem = phrase("No amount of “{0}” is given: it counts for nothing.", row.ingredient);
             return;
         }
@@ -173,6 +175,7 @@ private:
             result.mass = mass->mass;
             result.how = mass->how;
         } else {
+            result.isProblemOfReading = false;
             result.problem = mass.error();
         }
     }

@@ -12,8 +12,8 @@ const std::array<AttributedKind, 3>& attributedKinds()
 {
     static const std::array<AttributedKind, 3> kinds{
         AttributedKind{"freezing_point_k", "Freezing point", "°C", "freezing_point_c", 2, &Attribution::freezingPoint_c,
-            phrase("From “{0}” to “{1}” the freezing point rises by {2} °C; “{3}” accounts for {4} °C.").pattern,
-            phrase("From “{0}” to “{1}” the freezing point falls by {2} °C; “{3}” accounts for {4} °C.").pattern,
+            phrase("From “{0}” to “{1}” the freezing point rises by {2}; “{3}” accounts for {4}.").pattern,
+            phrase("From “{0}” to “{1}” the freezing point falls by {2}; “{3}” accounts for {4}.").pattern,
             phrase("“{0}” and “{1}” begin to freeze at the same temperature.").pattern},
         AttributedKind{"sweetness_percent_sucrose", "Sweetness", "points", "sweetness_percent_sucrose", 1,
             &Attribution::sweetness_percentSucrose,
@@ -73,8 +73,11 @@ Sentence inASentence(const Attribution& attribution, const AttributedKind& kind,
     const double direction = change > 0.0 ? 1.0 : -1.0;
     const auto most = std::ranges::max_element(figure.parts, {}, [direction](double part) { return direction * part; });
     const Change& cause = attribution.changes[std::size_t(most - figure.parts.begin())];
-    return phrase(change > 0.0 ? kind.rises : kind.falls, from, to, Figure{std::abs(change), kind.decimals}, english(cause.what),
-        Figure{direction * roundedParts(figure, kind.decimals)[std::size_t(most - figure.parts.begin())], kind.decimals});
+    const double part = roundedParts(figure, kind.decimals)[std::size_t(most - figure.parts.begin())];
+    const FigureKind ofFigure =
+        kind.figure == &Attribution::freezingPoint_c ? FigureKind::TemperatureDifference : FigureKind::Number;
+    return phrase(change > 0.0 ? kind.rises : kind.falls, from, to, Figure{std::abs(change), kind.decimals, ofFigure},
+        english(cause.what), Figure{direction * part, kind.decimals, ofFigure});
 }
 
 }  // namespace firn

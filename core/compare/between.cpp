@@ -70,7 +70,7 @@ Between::Between(
     findMakes();
     if (const Celsius from = m_from.analysis->conditions.serveAt, to = m_to.analysis->conditions.serveAt; from != to)
         m_changes.push_back({Change::ServingTemperature, Change::Other, 0, 0, {},
-            phrase("served at {0} °C → {1} °C", Figure{from.value, 1}, Figure{to.value, 1})});
+            phrase("served at {0} → {1}", temperatureFigure(from, 1), temperatureFigure(to, 1))});
 }
 
 const Row* Between::rowOf(const Recipe& recipe, std::size_t side, const MatchedComponent& component, const MatchedLine& line) const

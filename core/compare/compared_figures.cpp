@@ -12,7 +12,7 @@ namespace {
 
 using Value = std::optional<double>;
 
-struct FigureKind {
+struct KindOfFigure {
     std::string_view key, label, unit;
     int decimals;
     bool isOfBatch;  // grows with the batch
@@ -28,45 +28,45 @@ bool isSetByFreezer(const Analysis& analysis)
 }
 
 constexpr std::array figureKinds{
-    FigureKind{"mass_g", "Mass", "g", 1, true, [](const Analysis& a) -> Value { return a.mass.value; }},
-    FigureKind{"finished_volume_ml", "Finished volume at 20 °C", "mL", 0, true,
+    KindOfFigure{"mass_g", "Mass", "g", 1, true, [](const Analysis& a) -> Value { return a.mass.value; }},
+    KindOfFigure{"finished_volume_ml", "Finished volume at 20 °C", "mL", 0, true,
         [](const Analysis& a) -> Value { return a.finishedVolume.value; }},
-    FigureKind{"percent.water", "Water", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.water); }},
-    FigureKind{"percent.sugars", "Sugars", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.sugars); }},
-    FigureKind{"percent.total_solids", "Total solids", "%", 1, false,
+    KindOfFigure{"percent.water", "Water", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.water); }},
+    KindOfFigure{"percent.sugars", "Sugars", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.sugars); }},
+    KindOfFigure{"percent.total_solids", "Total solids", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.shares.totalSolids); }},
-    FigureKind{"percent.fat", "Fat", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.fat); }},
-    FigureKind{"percent.protein", "Protein", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.protein); }},
-    FigureKind{"percent.alcohol", "Alcohol", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.alcohol); }},
-    FigureKind{"percent.alcohol_by_volume", "Alcohol by volume", "% vol", 1, false,
+    KindOfFigure{"percent.fat", "Fat", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.fat); }},
+    KindOfFigure{"percent.protein", "Protein", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.protein); }},
+    KindOfFigure{"percent.alcohol", "Alcohol", "%", 1, false, [](const Analysis& a) -> Value { return percent(a.shares.alcohol); }},
+    KindOfFigure{"percent.alcohol_by_volume", "Alcohol by volume", "% vol", 1, false,
         [](const Analysis& a) -> Value { return a.alcohol_percentByVolume; }},
-    FigureKind{"sweetness_percent_sucrose", "Sweet as sucrose of", "%", 1, false,
+    KindOfFigure{"sweetness_percent_sucrose", "Sweet as sucrose of", "%", 1, false,
         [](const Analysis& a) -> Value { return a.sweetness_percentSucrose; }},
-    FigureKind{"lactose_g_per_100_g_water", "Lactose in 100 g water", "g", 1, false,
+    KindOfFigure{"lactose_g_per_100_g_water", "Lactose in 100 g water", "g", 1, false,
         [](const Analysis& a) -> Value { return a.lactose_gPer100gWater; }},
-    FigureKind{"freezing_point_c", "Freezing point", "°C", 2, false,
+    KindOfFigure{"freezing_point_c", "Freezing point", "°C", 2, false,
         [](const Analysis& a) -> Value {
             return a.freezing.freezingPoint ? Value(a.freezing.freezingPoint->temperature.value) : std::nullopt;
         }},
-    FigureKind{"freezing_point_textbook_c", "Textbook freezing point", "°C", 2, false,
+    KindOfFigure{"freezing_point_textbook_c", "Textbook freezing point", "°C", 2, false,
         [](const Analysis& a) -> Value { return a.textbook ? Value(a.textbook->freezingPoint.value) : std::nullopt; }},
-    FigureKind{"texture.ice_percent_at_serving", "Ice when served", "%", 1, false,
+    KindOfFigure{"texture.ice_percent_at_serving", "Ice when served", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.texture.iceAtServing); }},
-    FigureKind{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", 1, false,
+    KindOfFigure{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", 1, false,
         [](const Analysis& a) -> Value { return percent(a.texture.iceInFreezer); }},
-    FigureKind{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", 1, false,
+    KindOfFigure{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", 1, false,
         [](const Analysis& a) -> Value {
             return a.texture.servingWindow ? Value(a.texture.servingWindow->warmest.value) : std::nullopt;
         }},
-    FigureKind{coldestKey, "Serve no colder than", "°C", 1, false,
+    KindOfFigure{coldestKey, "Serve no colder than", "°C", 1, false,
         [](const Analysis& a) -> Value {
             return a.texture.servingWindow ? Value(a.texture.servingWindow->coldest.value) : std::nullopt;
         }},
-    FigureKind{"readings.refractometer_brix", "Refractometer", "°Bx", 1, false,
+    KindOfFigure{"readings.refractometer_brix", "Refractometer", "°Bx", 1, false,
         [](const Analysis& a) -> Value { return a.readings ? a.readings->refractometer_brix : std::nullopt; }},
-    FigureKind{"readings.specific_gravity_20_20", "Specific gravity 20/20", "", 4, false,
+    KindOfFigure{"readings.specific_gravity_20_20", "Specific gravity 20/20", "", 4, false,
         [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->specificGravity_20_20) : std::nullopt; }},
-    FigureKind{"readings.baume", "Baumé", "°Bé", 1, false,
+    KindOfFigure{"readings.baume", "Baumé", "°Bé", 1, false,
         [](const Analysis& a) -> Value { return a.readings ? Value(a.readings->baume) : std::nullopt; }},
 };
 
@@ -75,7 +75,7 @@ constexpr std::array figureKinds{
 std::vector<ComparedFigure> comparedFigures(std::span<const Analysis* const> analyses, std::span<const double> perBasis)
 {
     std::vector<ComparedFigure> figures;
-    for (const FigureKind& kind : figureKinds) {
+    for (const KindOfFigure& kind : figureKinds) {
         ComparedFigure& figure = figures.emplace_back();
         figure.key = kind.key;
         figure.label = kind.label;

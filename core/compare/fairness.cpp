@@ -50,14 +50,12 @@ void addConditions(Sentences& sentences, const Comparison& comparison)
         const ComparedSide& side = comparison.sides[i];
         const Conditions &a = first.analysis.conditions, &b = side.analysis.conditions;
         if (a.serveAt != b.serveAt)
-            sentences.push_back(
-                phrase("“{0}” is served at {1} °C and “{2}” at {3} °C: ice and firmness differ for that reason too. "
-                       "Choose one serving temperature to compare the mixes.",
-                    first.name, Figure{a.serveAt.value, 1}, side.name, Figure{b.serveAt.value, 1}));
+            sentences.push_back(phrase("“{0}” is served at {1} and “{2}” at {3}: ice and firmness differ for that reason too. "
+                                       "Choose one serving temperature to compare the mixes.",
+                first.name, temperatureFigure(a.serveAt, 1), side.name, temperatureFigure(b.serveAt, 1)));
         if (a.freezerAt != b.freezerAt)
-            sentences.push_back(
-                phrase("“{0}” is kept at {1} °C and “{2}” at {3} °C: the ice in the freezer differs for that reason too.",
-                    first.name, Figure{a.freezerAt.value, 1}, side.name, Figure{b.freezerAt.value, 1}));
+            sentences.push_back(phrase("“{0}” is kept at {1} and “{2}” at {3}: the ice in the freezer differs for that reason too.",
+                first.name, temperatureFigure(a.freezerAt, 1), side.name, temperatureFigure(b.freezerAt, 1)));
         if (first.analysis.texture.process != side.analysis.texture.process)
             sentences.push_back(phrase("“{0}” is {1} and “{2}” is {3}: the texture differs whatever is in the mix.", first.name,
                 wordOf(first.analysis.texture.process), side.name, wordOf(side.analysis.texture.process)));
@@ -150,9 +148,10 @@ void addSmallDifferences(Sentences& sentences, const Comparison& comparison)
                     name, first.name, Figure{shown(sugars), 1}, Figure{spread, 1}));
         if (isSmall(point, freezingPointError_k))
             sentences.push_back(
-                phrase("The freezing point of “{0}” differs from that of “{1}” by {2} °C, less than the model is good for "
-                       "(± {3} °C).",
-                    name, first.name, Figure{shown(point), 2}, Figure{freezingPointError_k, 2}));
+                phrase("The freezing point of “{0}” differs from that of “{1}” by {2}, less than the model is good for "
+                       "(± {3}).",
+                    name, first.name, temperatureDifferenceFigure({shown(point)}, 2),
+                    temperatureDifferenceFigure({freezingPointError_k}, 2)));
         if (first.analysis.texture.firmness != comparison.sides[i].analysis.texture.firmness && isSmall(ice, firmnessEdge_points))
             sentences.push_back(
                 phrase("“{0}” is called {1} and “{2}” {3}, yet their ice differs by {4} points only, and the edge between is "
@@ -186,19 +185,21 @@ void addRecords(Sentences& sentences, const Comparison& comparison)
     };
     for (std::size_t i = 1; i < comparison.sides.size(); ++i) {
         const ComparedSide& side = comparison.sides[i];
-        const auto compared = [&](auto records, auto of, auto isSame, std::string_view words) {
+        const auto hours = [](double value) { return Figure{value, 1}; };
+        const auto temperature = [](double value) { return temperatureFigure({value}, 1); };
+        const auto compared = [&](auto records, auto of, auto isSame, auto figure, std::string_view words) {
             const auto a = latest(first.*records, of), b = latest(side.*records, of);
             if (a && b && !isSame(*a, *b))
-                sentences.push_back(phrase(words, first.name, Figure{*a, 1}, side.name, Figure{*b, 1}));
+                sentences.push_back(phrase(words, first.name, figure(*a), side.name, figure(*b)));
         };
-        compared(&ComparedSide::tastings, served, isSameTemperature,
-            "“{0}” was tasted at {1} °C and “{2}” at {3} °C: the colder one seems less sweet and harder. Taste them at one "
+        compared(&ComparedSide::tastings, served, isSameTemperature, temperature,
+            "“{0}” was tasted at {1} and “{2}” at {3}: the colder one seems less sweet and harder. Taste them at one "
             "temperature.");
-        compared(&ComparedSide::tastings, age, isSameAge,
+        compared(&ComparedSide::tastings, age, isSameAge, hours,
             "“{0}” was tasted after {1} h in the freezer and “{2}” after {3} h: ice grows coarse with time. Taste them at one "
             "age.");
-        compared(&ComparedSide::readings, warmth, isSameTemperature,
-            "“{0}” was measured at {1} °C and “{2}” at {3} °C: compare each with its own computed reading, not the readings as "
+        compared(&ComparedSide::readings, warmth, isSameTemperature, temperature,
+            "“{0}” was measured at {1} and “{2}” at {3}: compare each with its own computed reading, not the readings as "
             "they are.");
     }
 }

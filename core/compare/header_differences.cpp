@@ -1,6 +1,7 @@
 #include "compare/header_differences.h"
 
 #include "recipe/scaling.h"
+#include "units/temperature.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -122,9 +123,10 @@ std::vector<Sentence> inBrief(const Step& step)
     const std::string kind(keyOf(step.kind));
     std::vector<Sentence> parts;
     if (step.temperature_c && step.minutes)
-        parts.push_back(phrase("{0} at {1} °C for {2} min", kind, Figure{*step.temperature_c, 0}, Figure{*step.minutes, 0}));
+        parts.push_back(
+            phrase("{0} at {1} for {2} min", kind, chosenTemperatureFigure({*step.temperature_c}), Figure{*step.minutes, 0}));
     else if (step.temperature_c)
-        parts.push_back(phrase("{0} at {1} °C", kind, Figure{*step.temperature_c, 0}));
+        parts.push_back(phrase("{0} at {1}", kind, chosenTemperatureFigure({*step.temperature_c})));
     else if (step.minutes)
         parts.push_back(phrase("{0} for {1} min", kind, Figure{*step.minutes, 0}));
     else
@@ -170,7 +172,7 @@ std::vector<HeaderDifference> headerDifferences(
                 return parts.empty() ? only(phrase("none")) : parts;
             });
     }
-    const auto degrees = [](Celsius temperature) { return only(phrase("{0} °C", Figure{temperature.value, 1})); };
+    const auto degrees = [](Celsius temperature) { return only(phrase("{0}", temperatureFigure(temperature, 1))); };
     collector.add(
         "Served at", {}, [&](std::size_t i) { return conditions[i].serveAt; }, degrees);
     collector.add(

@@ -116,8 +116,8 @@ std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& afte
         effects.push_back(
             phrase("{0} % alcohol by mass, {1} % before.", tenths(percent(after.alcohol)), tenths(percent(before.alcohol))));
     if (before.freezingPoint && after.freezingPoint)
-        effects.push_back(phrase("Begins to freeze at {0} °C, at {1} °C before.", Figure{after.freezingPoint->value, 2},
-            Figure{before.freezingPoint->value, 2}));
+        effects.push_back(phrase("Begins to freeze at {0}, at {1} before.", temperatureFigure(*after.freezingPoint, 2),
+            temperatureFigure(*before.freezingPoint, 2)));
     if (before.textureClass == TextureClass::Unfrozen)
         return effects;
     const std::string now(nameOf(before.textureClass));

@@ -99,7 +99,7 @@ std::string recipeToCsv(const Recipe& recipe)
     std::string csv = "ingredient,amount,unit,note\r\n";
     for (const Component& component : recipe.components) {
         for (const Row& row : component.rows)
-            csv += csvCell(row.ingredient) + "," + exactNumber(row.amount.value) + ","
+            csv += csvCell(row.ingredient) + "," + exactAmountNumber(row.amount) + ","
                    + std::string(factsOf(row.amount.unit).symbol) + "," + csvCell(row.note) + "\r\n";
     }
     return csv;

@@ -59,7 +59,7 @@ std::string lineOf(const Row& row)
         natural = amountNumber(row.amount) + " " + ingredient + note;
     if (says(natural, row))
         return natural;
-    const std::string number = exactNumber(row.amount.value);
+    const std::string number = exactAmountNumber(row.amount);
     const std::string symbol(factsOf(row.amount.unit).symbol);
     const std::string full = number + " " + symbol + " " + ingredient + note;
     // In cells of their own a name cannot run into a unit, as "of. mix" does after "%".

@@ -99,16 +99,19 @@ Result<std::optional<AmountCells>> amountCellsAt(const std::vector<std::string_v
 {
     if (first >= cells.size() || !startsWithNumber(cells[first]))
         return std::nullopt;
+    if (first + 1 < cells.size()) {
+        // Read together, for "cl" and "dl" are no units of their own, and "1.250" is doubtful until its unit is known.
+        const auto both = parseAmount(std::string(cells[first]) + " " + std::string(cells[first + 1]));
+        if (both)
+            return AmountCells{*both, 2};
+        if (both.error().readings)
+            return failure(both.error());
+    }
     const auto amount = leadingAmount(cells[first]);
     if (!amount)
         return failure(amount.error());
     if (amount->length != cells[first].size())
         return std::nullopt;
-    if (!amount->unit && first + 1 < cells.size()) {
-        // Read together, for "cl" and "dl" are no units of their own.
-        if (const auto both = parseAmount(std::string(cells[first]) + " " + std::string(cells[first + 1])))
-            return AmountCells{*both, 2};
-    }
     return AmountCells{counted(*amount), 1};
 }
 

@@ -20,7 +20,7 @@ constexpr std::array<std::pair<std::string_view, CardFigure>, 10> figureNames{
 constexpr std::array quotes{"\""sv, "“"sv, "”"sv, "„"sv};
 constexpr std::array dashes{"-"sv, "\u2212"sv, "\u2013"sv};
 constexpr std::array ellipses{"..."sv, ".."sv, "…"sv};
-constexpr std::array units{"% vol"sv, "%"sv, "°C"sv, "° C"sv, "°"sv};
+constexpr std::array units{"% vol"sv, "%"sv};
 
 struct Comparison {
     std::string_view sign;
@@ -39,8 +39,9 @@ struct TypedNumber {
 
 class QueryReader {
 public:
-    explicit QueryReader(std::string_view typed)
+    explicit QueryReader(std::string_view typed, TemperatureUnit fallback = TemperatureUnit::Celsius)
         : m_rest(typed)
+        , m_fallback(fallback)
     {
     }
 
@@ -153,8 +154,16 @@ private:
         return TypedNumber{value, half};
     }
 
-    void skipUnit()
+    /// A freezing point is in the unit that it names.
+    void takeUnit(CardRange& range)
     {
+        if (range.figure == CardFigure::FreezingPoint) {
+            if (const auto named = leadingTemperatureUnit(m_rest)) {
+                range.unit = named->unit.value_or(range.unit);
+                m_rest.remove_prefix(named->length);
+            }
+            return;
+        }
         QueryReader ahead(m_rest);
         ahead.skipBlanks();
         if (ahead.takeOneOf(units))
@@ -208,6 +217,8 @@ private:
     bool takeRange(CardFigure figure)
     {
         CardRange range{figure};
+        if (figure == CardFigure::FreezingPoint)
+            range.unit = m_fallback;
         if (const Comparison* comparison = takeComparison()) {
             skipBlanks();
             const auto end = number();
@@ -228,7 +239,7 @@ private:
             if (!from || !takeUpperEnd(*from, range))
                 return false;
         }
-        skipUnit();
+        takeUnit(range);
         m_query.ranges.push_back(range);
         return isAtEnd();
     }
@@ -236,7 +247,7 @@ private:
     /// The rest of "24..28", "24 - 28", "24 to 28", "24..", or of a number alone.
     bool takeUpperEnd(const TypedNumber& from, CardRange& range)
     {
-        skipUnit();
+        takeUnit(range);
         QueryReader ahead(m_rest);
         ahead.skipBlanks();
         const bool isSpaced = ahead.m_rest.size() < m_rest.size();
@@ -270,11 +281,12 @@ private:
     }
 
     std::string_view m_rest;
+    TemperatureUnit m_fallback;
     CardQuery m_query;
 };
 
 }  // namespace
 
-Result<CardQuery> queryFrom(std::string_view typed) { return QueryReader(typed).read(); }
+Result<CardQuery> queryFrom(std::string_view typed, TemperatureUnit fallback) { return QueryReader(typed, fallback).read(); }
 
 }  // namespace firn

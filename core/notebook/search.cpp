@@ -36,7 +36,7 @@ private:
 
 bool isWithin(const RecipeCard& card, const CardRange& range)
 {
-    const auto value = shownFigure(card, range.figure);
+    const auto value = shownFigure(card, range.figure, range.unit);
     const bool isHighEnough = value && (!range.from || *value > *range.from || (range.holdsFrom && *value == *range.from));
     return isHighEnough && (!range.to || *value < *range.to || (range.holdsTo && *value == *range.to));
 }
@@ -57,7 +57,7 @@ void orderBy(std::vector<std::size_t>& places, std::span<const RecipeCard> cards
 
 }  // namespace
 
-std::optional<double> shownFigure(const RecipeCard& card, CardFigure figure)
+std::optional<double> shownFigure(const RecipeCard& card, CardFigure figure, TemperatureUnit unit)
 {
     if (!card.figures)
         return std::nullopt;
@@ -70,7 +70,7 @@ std::optional<double> shownFigure(const RecipeCard& card, CardFigure figure)
     case CardFigure::Alcohol:
         return tenths(card.figures->alcohol_percentByVolume);
     case CardFigure::FreezingPoint:
-        return card.figures->freezingPoint ? std::optional(tenths(card.figures->freezingPoint->value)) : std::nullopt;
+        return card.figures->freezingPoint ? std::optional(tenths(numberIn(unit, *card.figures->freezingPoint))) : std::nullopt;
     case CardFigure::Ice:
         return tenths(percent(card.figures->iceAtServing));
     case CardFigure::Sweetness:

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "notebook/recipe_card.h"
+#include "units/temperature.h"
 
 #include <span>
 
@@ -10,8 +11,8 @@ namespace firn {
 enum class CardFigure { Sugar, Fat, Alcohol, FreezingPoint, Ice, Sweetness };
 
 /// The figure with the one decimal that a list shows, so that a search finds what one reads: sugar, fat and ice at serving in % by mass,
-/// alcohol in % by volume, the freezing point in °C, sweetness in % of sucrose. None where the card has no figures.
-std::optional<double> shownFigure(const RecipeCard& card, CardFigure figure);
+/// alcohol in % by volume, the freezing point in this unit, sweetness in % of sucrose. None where the card has no figures.
+std::optional<double> shownFigure(const RecipeCard& card, CardFigure figure, TemperatureUnit unit = TemperatureUnit::Celsius);
 
 struct CardRange {
     CardFigure figure = CardFigure::Sugar;
@@ -19,6 +20,7 @@ struct CardRange {
     std::optional<double> to = {};
     bool holdsFrom = true;
     bool holdsTo = true;
+    TemperatureUnit unit = TemperatureUnit::Celsius;  // of a freezing point
     friend bool operator==(const CardRange&, const CardRange&) = default;
 };
 
@@ -31,9 +33,9 @@ struct CardQuery {
 
 /// Reads a line such as `pear "lemon juice" sugar 24..28 alcohol > 0 freezes < -3`. A word stands for all that begin with it, quotation marks
 /// hold whole words together. A range has the name of a figure (sugar, fat, alcohol, freezes, ice, sweetness) and then 24..28, 24-28, 24 to 28,
-/// 24.., ..28, < 28, <= 28, > 24, >= 24, under 28, over 24, or a number, which stands for all that round to it. Both decimal marks are read. Fails
-/// on a range that is none, with one sentence.
-Result<CardQuery> queryFrom(std::string_view typed);
+/// 24.., ..28, < 28, <= 28, > 24, >= 24, under 28, over 24, or a number, which stands for all that round to it. Both decimal marks are read. A
+/// freezing point is in the unit behind it ("27 F", "-3 °C") or else in `fallback`. Fails on a range that is none, with one sentence.
+Result<CardQuery> queryFrom(std::string_view typed, TemperatureUnit fallback = TemperatureUnit::Celsius);
 
 /// Archived recipes stand on a shelf of their own.
 enum class Shelf { All, Favourites, Archived };

@@ -113,7 +113,8 @@ Estimates solve(
     const bool hasAlcohol = !staysInTheWater || background[Constituent::Ethanol].value > 0.0;
     const auto isWarm = [](const ExplainedTarget& reading) { return reading.target.temperature > warmestAlcohol; };
     if (hasAlcohol && known.alcohol != MassFraction{0.0} && std::ranges::any_of(readings, isWarm))
-        return failure(phrase("With alcohol in it a mix can be read up to {0} °C: let it cool.", Figure{warmestAlcohol.value, 0}));
+        return failure(
+            phrase("With alcohol in it a mix can be read up to {0}: let it cool.", temperatureFigure(warmestAlcohol, 0)));
 
     const MixFamily family(background, staysInTheWater ? MixFamily::Alcohol::StaysInTheWater : MixFamily::Alcohol::InQuestion);
     if (isPair && !known.sugar && !known.alcohol) {

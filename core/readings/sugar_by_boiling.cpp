@@ -77,15 +77,15 @@ Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& bac
         return combined(errorsOf(reading, boilingPointOf(at(sugar), reading.pressure)->halfGap));
     };
     if (atLeast > toleratedDeviations * sd_k(least))
-        return failure(
-            phrase("At this pressure the mix boils at {0} °C even without sugar, and {1} °C is less. Check the thermometer in "
-                   "boiling water, and the altitude.",
-                Figure{reading.boilsAt.value + atLeast, 1}, Figure{reading.boilsAt.value, 1}));
+        return failure(phrase("At this pressure the mix boils at {0} even without sugar, and {1} is less. Check the thermometer in "
+                              "boiling water, and the altitude.",
+            temperatureFigure({reading.boilsAt.value + atLeast}, 1), temperatureFigure(reading.boilsAt, 1)));
     if (atMost < -toleratedDeviations * sd_k(most))
         return failure(
-            phrase("{0} °C is hotter than {1} °C, where the tables end with {2} % sugar: all that can be said is that there is "
+            phrase("{0} is hotter than {1}, where the tables end with {2} % sugar: all that can be said is that there is "
                    "more.",
-                Figure{reading.boilsAt.value, 1}, Figure{reading.boilsAt.value + atMost, 1}, Figure{100.0 * most, 0}));
+                temperatureFigure(reading.boilsAt, 1), temperatureFigure({reading.boilsAt.value + atMost}, 1),
+                Figure{100.0 * most, 0}));
     const double sugar = atLeast >= 0.0 ? least : atMost <= 0.0 ? most : rootBetween(tooHot_k, least, most, atLeast, atMost);
     constexpr double step = 1e-4;
     const double other = sugar + step <= most ? sugar + step : sugar - step;

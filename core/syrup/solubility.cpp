@@ -1,5 +1,6 @@
 #include "syrup/solubility.h"
 
+#include "units/temperature.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -119,12 +120,12 @@ constexpr double nearlySaturated = 0.95;  // judgement
 std::optional<Sentence> warningOf(const Dissolving& result, std::string_view name, Celsius cooledTo)
 {
     if (result.cooled.ratio > 1.0)
-        return phrase("Too much {0} for {1} °C: up to {2} g crystallise there. {3} g more water keep it clear.", std::string(name),
-            degrees(cooledTo), grams(result.cooled.solid), grams(result.waterForCooled));
+        return phrase("Too much {0} for {1}: up to {2} g crystallise there. {3} g more water keep it clear.", std::string(name),
+            chosenTemperatureFigure(cooledTo), grams(result.cooled.solid), grams(result.waterForCooled));
     if (result.cooled.ratio >= nearlySaturated)
         return phrase(
-            "{0} % of the {1} that this water holds at {2} °C: crystals grow where some water dries off or a grain falls in.",
-            Figure{100.0 * result.cooled.ratio, 0}, std::string(name), degrees(cooledTo));
+            "{0} % of the {1} that this water holds at {2}: crystals grow where some water dries off or a grain falls in.",
+            Figure{100.0 * result.cooled.ratio, 0}, std::string(name), chosenTemperatureFigure(cooledTo));
     return std::nullopt;
 }
 
@@ -209,8 +210,9 @@ Result<Solubility> solubilityOf(Constituent solute, Celsius temperature, Working
         return failure(phrase("How well {0} dissolves is not known here: ask for sucrose, glucose, fructose, lactose or salt.",
             lowered(allConstituents()[static_cast<std::size_t>(solute)].label)));
     if (!(temperature.value >= facts->coldest_c && temperature.value <= facts->warmest_c))
-        return failure(phrase("How well {0} dissolves is known from {1} to {2} °C, not at {3} °C.", std::string(facts->name),
-            Figure{facts->coldest_c, 0}, Figure{facts->warmest_c, 0}, degrees(temperature)));
+        return failure(phrase("How well {0} dissolves is known from {1} to {2}, not at {3}.", std::string(facts->name),
+            temperatureFigure({facts->coldest_c}, 0), temperatureFigure({facts->warmest_c}, 0),
+            chosenTemperatureFigure(temperature)));
     Solubility result;
     result.share = fromPercent(percentAt(*facts, temperature.value));
     result.uncertainty = fromPercent(facts->uncertainty_percent);

@@ -62,8 +62,8 @@ Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius m
         return failure(phrase("The density of a syrup of {0} °Bx is not known: ask for 0 to {1} °Bx.", percentFigure(strength),
             Figure{percent(strongestOfKnownDensity), 0}));
     if (!(measuredAt.value >= 0.0 && measuredAt.value <= 100.0))
-        return failure(phrase(
-            "The density of a syrup at {0} °C is not known: measure its volume at 0 to 100 °C.", Figure{measuredAt.value, 0}));
+        return failure(phrase("The density of a syrup at {0} is not known: measure its volume at {1} to {2}.",
+            temperatureFigure(measuredAt, 0), temperatureFigure({0.0}, 0), temperatureFigure({100.0}, 0)));
     if (!(volume.value > 0.0 && std::isfinite(volume.value)))
         return failure(phrase("Nothing would be made: ask for more than 0 mL."));
     SyrupRecipe result;

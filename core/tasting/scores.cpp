@@ -2,6 +2,7 @@
 
 #include "recipe/blind_sheet.h"
 #include "tasting/scales.h"
+#include "units/temperature.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -48,8 +49,8 @@ std::vector<Sentence> whyUnfair(const Recipe& recipe, const std::vector<VersionS
         return reasons;
     const Spread served = spreadOf(recipe, versions, &Tasting::servedAt_c);
     if (served.most - served.least > sameTemperature_k)
-        reasons.push_back(phrase("Not a fair comparison: they were served between {0} and {1} °C. Taste them equally cold.",
-            Figure{served.least, 0}, Figure{served.most, 0}));
+        reasons.push_back(phrase("Not a fair comparison: they were served between {0} and {1}. Taste them equally cold.",
+            chosenTemperatureFigure({served.least}), chosenTemperatureFigure({served.most})));
     if (!served.isNotedForAll)
         reasons.push_back(phrase("Perhaps not a fair comparison: it is not noted for each tasting how cold it was served."));
     const Spread age = spreadOf(recipe, versions, &Tasting::frozen_h);

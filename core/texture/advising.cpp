@@ -4,6 +4,7 @@
 #include "texture/ice_wanted.h"
 #include "texture/texture_class.h"
 #include "texture/trade_bands.h"
+#include "units/temperature.h"
 
 #include <algorithm>
 #include <array>
@@ -128,22 +129,22 @@ std::array<Effect, 5> effectsOf(const Mix& mix)
 
 Sentence sentenceToSet(const MixChange& change, Celsius freezer)
 {
-    const Figure cold = temperatureFigure(freezer), grams = gramsFigure(change.mass);
+    const Figure cold = chosenTemperatureFigure(freezer), grams = gramsFigure(change.mass);
     switch (change.stuff) {
     case Stuff::Water:
-        return phrase("To set at {0} °C: add {1} g of water.", cold, grams);
+        return phrase("To set at {0}: add {1} g of water.", cold, grams);
     case Stuff::Spirit:
-        return phrase("To set at {0} °C: take out {1} mL of a spirit of 40 % vol.", cold,
+        return phrase("To set at {0}: take out {1} mL of a spirit of 40 % vol.", cold,
             gramsFigure({std::round(-change.mass.value / densityOfSpirit.value * 10.0) / 10.0}));
     case Stuff::Salt:
-        return phrase("To set at {0} °C: leave out {1} g of salt.", cold, grams);
+        return phrase("To set at {0}: leave out {1} g of salt.", cold, grams);
     case Stuff::Acid:
-        return phrase("To set at {0} °C: leave out {1} g of acid.", cold, grams);
+        return phrase("To set at {0}: leave out {1} g of acid.", cold, grams);
     case Stuff::Sucrose:
     case Stuff::Dextrose:
         break;
     }
-    return phrase("To set at {0} °C: leave out {1} g of sugar.", cold, grams);
+    return phrase("To set at {0}: leave out {1} g of sugar.", cold, grams);
 }
 
 /// A spirit is poured, not weighed: whole millilitres, tenths below ten.
@@ -176,7 +177,7 @@ std::optional<Advice> colderFreezer(const Trial& trial, const Mix& mix, const Fr
     const Celsius to{std::floor(sets->value)};
     if (to < coldestFreezer || to >= freezer || !trial.sets(mix, to))
         return std::nullopt;
-    return Advice{Promise::SetsInFreezer, phrase("Set the freezer to {0} °C or colder.", temperatureFigure(to)), {}, to, {}};
+    return Advice{Promise::SetsInFreezer, phrase("Set the freezer to {0} or colder.", chosenTemperatureFigure(to)), {}, to, {}};
 }
 
 // --- Serving ---
@@ -196,10 +197,10 @@ TemperatureRange withinWindow(const TemperatureRange& window)
 Advice serveInWindow(const TemperatureRange& window, bool isTooHard)
 {
     const TemperatureRange range = withinWindow(window);
-    const Figure coldest = temperatureFigure(range.coldest), warmest = temperatureFigure(range.warmest);
+    const Figure coldest = chosenTemperatureFigure(range.coldest), warmest = chosenTemperatureFigure(range.warmest);
     return {Promise::ServesWell,
-        isTooHard ? phrase("Let it warm to {0} to {1} °C.", coldest, warmest)
-                  : phrase("Serve it at {0} to {1} °C.", coldest, warmest),
+        isTooHard ? phrase("Let it warm to {0} to {1}.", coldest, warmest)
+                  : phrase("Serve it at {0} to {1}.", coldest, warmest),
         range, {}, {}};
 }
 
@@ -223,7 +224,7 @@ std::optional<Advice> moreSugar(const Trial& trial, const Mix& mix, const Textur
     const auto edges = servingEdges(trial.kind(), softeningOf(mix, input));
     if (!edges)
         return std::nullopt;
-    const Figure at = temperatureFigure(input.serveAt);
+    const Figure at = chosenTemperatureFigure(input.serveAt);
     for (const std::vector<MixChange>& perGram :
         {std::vector<MixChange>{{Stuff::Sucrose, {1.0}}}, {{Stuff::Sucrose, {0.5}}, {Stuff::Dextrose, {0.5}}}}) {
         const auto amount = amountForIce(mix, perGram, mix.mass(), {input.serveAt, edges->mostBest});
@@ -234,8 +235,8 @@ std::optional<Advice> moreSugar(const Trial& trial, const Mix& mix, const Textur
             continue;
         const Figure sucrose = gramsFigure(changes.front().mass);
         return Advice{Promise::ServesWell,
-            changes.size() == 1 ? phrase("To serve it at {0} °C: add {1} g of sugar.", at, sucrose)
-                                : phrase("To serve it at {0} °C: add {1} g of sugar and {2} g of dextrose, which sweetens less.",
+            changes.size() == 1 ? phrase("To serve it at {0}: add {1} g of sugar.", at, sucrose)
+                                : phrase("To serve it at {0}: add {1} g of sugar and {2} g of dextrose, which sweetens less.",
                                     at, sucrose, gramsFigure(changes.back().mass)),
             {}, {}, changes};
     }
@@ -253,7 +254,7 @@ std::optional<Advice> moreWater(const Trial& trial, const Mix& mix, const Textur
     if (changes.front().mass > mix.mass() || !trial.keeps(Promise::ServesWell, changes))
         return std::nullopt;
     return Advice{Promise::ServesWell,
-        phrase("To serve it at {0} °C: add {1} g of water.", temperatureFigure(input.serveAt), gramsFigure(changes.front().mass)),
+        phrase("To serve it at {0}: add {1} g of water.", chosenTemperatureFigure(input.serveAt), gramsFigure(changes.front().mass)),
         {}, {}, changes};
 }
 
@@ -265,10 +266,6 @@ void add(std::vector<Advice>& all, std::optional<Advice> advice)
 
 }  // namespace
 
-Figure temperatureFigure(Celsius temperature)
-{
-    return {temperature.value, temperature.value == std::round(temperature.value) ? 0 : 1};
-}
 
 Softening softeningOf(const Mix& mix, const TextureInput& input)
 {
@@ -315,7 +312,7 @@ std::vector<Advice> adviceToServe(const Mix& mix, const Texture& found, const Te
 
 Advice adviceToChill(Celsius serveAt)
 {
-    return {Promise::IsColdEnough, phrase("Set the freezer to {0} °C or colder.", temperatureFigure(serveAt)), {}, serveAt, {}};
+    return {Promise::IsColdEnough, phrase("Set the freezer to {0} or colder.", chosenTemperatureFigure(serveAt)), {}, serveAt, {}};
 }
 
 }  // namespace firn

@@ -23,7 +23,4 @@ Advice adviceToChill(Celsius serveAt);
 /// What softens the ice of a mix beside its sugars.
 Softening softeningOf(const Mix& mix, const TextureInput& input);
 
-/// A temperature as it is said: whole degrees without decimals.
-Figure temperatureFigure(Celsius temperature);
-
 }  // namespace firn

@@ -3,6 +3,7 @@
 #include "texture/advice.h"
 #include "texture/advising.h"
 #include "texture/firmness.h"
+#include "units/temperature.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,8 +91,8 @@ std::vector<Sentence> saidBy(const SugarIceCurve& curve)
     std::vector<Sentence> sentences;
     if (curve.points.empty())
         return sentences;
-    sentences.push_back(phrase("This mix: {0} % sugars, {1} % ice at {2} °C.", tenths(curve.mix.sugars), whole(curve.mix.ice),
-        temperatureFigure(curve.serveAt)));
+    sentences.push_back(phrase("This mix: {0} % sugars, {1} % ice at {2}.", tenths(curve.mix.sugars), whole(curve.mix.ice),
+        chosenTemperatureFigure(curve.serveAt)));
     for (const BandOnCurve& each : curve.bands)
         sentences.push_back(phrase("{0} to {1} %, the {2} of common practice, leave {3} to {4} % ice; it is {5} from {6} to {7} %.",
             whole(each.band->low), whole(each.band->high), std::string(nameOf(each.band->textureClass)), whole(each.iceAtHigh),

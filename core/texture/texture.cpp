@@ -6,6 +6,7 @@
 #include "texture/spirit.h"
 #include "texture/texture_class.h"
 #include "texture/trade_bands.h"
+#include "units/temperature.h"
 
 #include <algorithm>
 #include <cmath>
@@ -89,12 +90,12 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
     auto& reasons = result.reasons;
     const double water = shareOf(mix[Constituent::Water], mix).value;
     if (result.iceAtServing.value > 0.0)
-        reasons.push_back(phrase("{0} % of the mix is ice at {1} °C ({2} % of its water): {3}.",
-            whole(percent(result.iceAtServing)), temperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
+        reasons.push_back(phrase("{0} % of the mix is ice at {1} ({2} % of its water): {3}.",
+            whole(percent(result.iceAtServing)), chosenTemperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
             std::string(afterIs(result.firmness))));
     else if (curve.freezingPoint)
-        reasons.push_back(phrase("No ice at {0} °C: the mix begins to freeze at {1} °C.", temperatureFigure(input.serveAt),
-            tenths(curve.freezingPoint->temperature.value)));
+        reasons.push_back(phrase("No ice at {0}: the mix begins to freeze at {1}.", chosenTemperatureFigure(input.serveAt),
+            temperatureFigure(curve.freezingPoint->temperature, 1)));
     if (!result.willFreeze)
         return;
     if (result.textureClass != TextureClass::Ice)
@@ -126,27 +127,27 @@ void addFreezingFaults(Texture& result, const Mix& mix, const FreezingCurve& cur
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
     if (ice >= setsFirmly)
         return;
-    const Figure freezer = temperatureFigure(input.freezerAt);
+    const Figure freezer = chosenTemperatureFigure(input.freezerAt);
     if (result.iceInFreezer.value <= 0.0)
-        result.faults.push_back(phrase("Will not freeze at {0} °C: no ice forms.", freezer));
+        result.faults.push_back(phrase("Will not freeze at {0}: no ice forms.", freezer));
     else if (ice < leastIceToFreeze)
         result.faults.push_back(phrase(
-            "Will not freeze at {0} °C: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
+            "Will not freeze at {0}: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
     else
-        result.faults.push_back(phrase("Stays soft in a freezer at {0} °C: it will not scrape or hold a shape.", freezer));
+        result.faults.push_back(phrase("Stays soft in a freezer at {0}: it will not scrape or hold a shape.", freezer));
     result.spiritExcess = spiritExcess(mix, input.freezerAt, setsFirmly);
     addFault(result, causeOfSoftness(mix), adviceToSet(mix, curve, input));
 }
 
 Sentence faultOfServing(const Texture& found, Celsius serveAt)
 {
-    const Figure at = temperatureFigure(serveAt);
+    const Figure at = chosenTemperatureFigure(serveAt);
     const bool isTooHard = found.served == Served::TooHard;
     if (iceFormOf(found.process) == IceForm::LooseCrystals)
-        return isTooHard ? phrase("At {0} °C it is drier than it should be.", at)
-                         : phrase("At {0} °C it is wetter than it should be.", at);
-    return isTooHard ? phrase("At {0} °C it is harder than it should be.", at)
-                     : phrase("At {0} °C it is softer than it should be.", at);
+        return isTooHard ? phrase("At {0} it is drier than it should be.", at)
+                         : phrase("At {0} it is wetter than it should be.", at);
+    return isTooHard ? phrase("At {0} it is harder than it should be.", at)
+                     : phrase("At {0} it is softer than it should be.", at);
 }
 
 /// How it is served. A mix in the band of its kind, at the temperature at which its kind is usually served, is what the trade serves: that is

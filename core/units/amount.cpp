@@ -66,51 +66,58 @@ std::optional<std::string> simpleFraction(double value)
     return std::nullopt;
 }
 
-/// "1,500 g" is a thousand and a half to some and one and a half to others, and nobody weighs milligrams of sugar. In kilograms, litres and
-/// cups three decimals are plain.
-bool couldBeThousands(std::string_view number, Unit unit)
+/// Whose thousands are as usual as its decimals; see the header.
+bool isFine(Unit unit) { return unit == Unit::Gram || unit == Unit::Milligram || unit == Unit::Millilitre || unit == Unit::Piece; }
+
+/// The number with a further zero where Firn would ask what it means.
+std::string unmistakable(std::string number, Unit unit) { return isFine(unit) && mayPartThousands(number) ? number + "0" : number; }
+
+AmountFault ambiguous(std::string_view number, double value, Unit unit)
 {
-    const bool isFine = unit == Unit::Gram || unit == Unit::Milligram || unit == Unit::Millilitre || unit == Unit::Piece;
-    const std::size_t whole = lengthOf(isDigit, number);
-    return isFine && whole >= 1 && whole <= 3 && number[0] != '0' && number.size() == whole + 4 && number[whole] == ','
-           && lengthOf(isDigit, number.substr(whole + 1)) == 3;
+    constexpr double thousand = 1000.0;
+    const AmountReadings readings{{roundedTo(0, value * thousand), unit}, {value, unit}};
+    return {phrase("“{0}” can mean {1} or {2}. Write it in one of these two ways.", std::string(number),
+                amountText(readings.thousands), amountText(readings.decimals)),
+        readings, std::string(number)};
 }
 
 /// The amount at the start of a text, whose number is of `ifNone` when no unit follows it.
-Result<LeadingAmount> amountAt(std::string_view text, Unit ifNone)
+tl::expected<LeadingAmount, AmountFault> amountAt(std::string_view text, Unit ifNone)
 {
     const auto number = leadingNumber(text);
     if (!number)
-        return failure(number.error());
+        return tl::unexpected(AmountFault{number.error()});
     const std::size_t gap = blanksAt(text.substr(number->length));
     const auto measure = measureAt(text.substr(number->length + gap));
     const std::string_view written = trimmed(text.substr(0, number->length));
-    if (couldBeThousands(written, measure ? measure->unit : ifNone))
-        return failure(
-            phrase("“{0}” could mean ones or thousands: write it without the comma, or with a point.", std::string(written)));
+    const Unit unit = measure ? measure->unit : ifNone;
+    const bool isPlainUnit = !measure || measure->factor == 1.0;
+    if (isPlainUnit && isFine(unit) && mayPartThousands(written))
+        return tl::unexpected(ambiguous(written, number->value, unit));
     if (!measure)
         return LeadingAmount{number->value, std::nullopt, number->length};
     const double value = number->value * measure->factor;
     if (auto fault = faultOfAmount(value))
-        return failure(*fault);
+        return tl::unexpected(AmountFault{*fault});
     return LeadingAmount{value, measure->unit, number->length + gap + measure->length};
 }
 
 }  // namespace
 
-Result<LeadingAmount> leadingAmount(std::string_view text) { return amountAt(text, Unit::Piece); }
+tl::expected<LeadingAmount, AmountFault> leadingAmount(std::string_view text) { return amountAt(text, Unit::Piece); }
 
-Result<Amount> parseAmount(std::string_view text, Unit fallback)
+tl::expected<Amount, AmountFault> parseAmount(std::string_view text, Unit fallback)
 {
     const auto amount = amountAt(text, fallback);
     if (!amount)
-        return failure(amount.error());
+        return tl::unexpected(amount.error());
     const std::string_view rest = trimmed(text.substr(amount->length));
     if (rest.empty())
         return Amount{amount->value, amount->unit.value_or(fallback)};
     if (!amount->unit)
-        return failure(unknownUnit(rest));
-    return failure(phrase("“{0}” cannot stand after an amount: write only a number and a unit.", shortened(rest)));
+        return tl::unexpected(AmountFault{unknownUnit(rest)});
+    return tl::unexpected(
+        AmountFault{phrase("“{0}” cannot stand after an amount: write only a number and a unit.", shortened(rest))});
 }
 
 Sentence unknownUnit(std::string_view word)
@@ -133,8 +140,10 @@ std::string amountNumber(const Amount& amount)
     text.erase(text.find_last_not_of('0') + 1);
     if (text.ends_with('.'))
         text.pop_back();
-    return text;
+    return unmistakable(std::move(text), amount.unit);
 }
+
+std::string exactAmountNumber(const Amount& amount) { return unmistakable(exactNumber(amount.value), amount.unit); }
 
 std::string_view unitWord(const Amount& amount)
 {

@@ -131,6 +131,16 @@ bool continuesAsRange(std::string_view rest)
     return between > 0 && numberAt(trimmed(rest.substr(between)));
 }
 
+/// The apostrophes that part thousands in Switzerland.
+constexpr std::array<std::string_view, 2> apostrophes = {"'", "\u2019"};
+
+/// "1'000": an apostrophe and three digits behind a whole number.
+bool hasThousandsApostrophe(std::string_view number, std::string_view rest)
+{
+    const std::size_t mark = oneOfAt(apostrophes, rest);
+    return mark > 0 && digitsAt(number) == number.size() && digitsAt(rest.substr(mark)) == 3;
+}
+
 /// "1 000": a whole number of up to three digits, a blank, and three digits.
 bool hasBlankThousands(std::string_view number, std::string_view rest)
 {
@@ -174,7 +184,8 @@ Result<LeadingNumber> leadingNumber(std::string_view text)
         return failure(*fault);
 
     const std::string_view rest = start.substr(number->length);
-    if (rest.size() > 1 && isDecimalMark(rest[0]) && isDigit(rest[1]))
+    const bool hasSecondMark = rest.size() > 1 && isDecimalMark(rest[0]) && isDigit(rest[1]);
+    if (hasSecondMark || hasThousandsApostrophe(start.substr(0, number->length), rest))
         return failure(phrase("An amount has one decimal mark and no mark between thousands: write 1000.5 or 1000,5."));
     if (continuesAsRange(rest))
         return failure(phrase("An amount cannot be a range: write one number."));
@@ -182,6 +193,13 @@ Result<LeadingNumber> leadingNumber(std::string_view text)
         return failure(phrase("An amount has no blank between thousands: write 1000 for 1 000."));
     const bool endsInMark = !rest.empty() && isDecimalMark(rest[0]) && (rest.size() == 1 || blankAt(rest.substr(1)) > 0);
     return LeadingNumber{number->value, gap + number->length + (endsInMark ? 1 : 0)};
+}
+
+bool mayPartThousands(std::string_view number)
+{
+    const std::size_t whole = digitsAt(number);
+    return whole >= 1 && whole <= 3 && number[0] != '0' && number.size() == whole + 4 && isDecimalMark(number[whole])
+           && digitsAt(number.substr(whole + 1)) == 3;
 }
 
 double roundedTo(int decimals, double value)

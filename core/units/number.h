@@ -29,6 +29,11 @@ std::optional<Sentence> faultOfAmount(double value);
 /// range ("2-3"), and beyond largestAmount, each with a sentence of its own. Words such as "nan" and "inf" are no numbers.
 Result<LeadingNumber> leadingNumber(std::string_view text);
 
+/// Whether the mark in this number may be that between thousands as well as that of the decimals: one mark, up to three digits before it
+/// of which the first is no zero, and exactly three after it ("1.015", "12,500"). Nothing else that leadingNumber reads can be taken so:
+/// thousands have three digits in a group, and none begins with zero.
+bool mayPartThousands(std::string_view number);
+
 /// As a cook rounds: halves go away from zero, also those that a binary number only nearly holds, such as 1.005.
 double roundedTo(int decimals, double value);
 

@@ -13,7 +13,9 @@ std::string written(const Sentence::Value& value)
     if (const auto* figure = std::get_if<Figure>(&value)) {
         std::string text = fmt::format("{:.{}f}", roundedTo(figure->decimals, figure->value), figure->decimals);
         // "-0.0" is a rounding artefact, not a figure.
-        return text.find_first_not_of("-0.") == std::string::npos && text.front() == '-' ? text.substr(1) : text;
+        if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-')
+            text.erase(0, 1);
+        return figure->kind == FigureKind::Number ? text : text + " °C";
     }
     return std::get<std::string>(value);
 }

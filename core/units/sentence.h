@@ -2,6 +2,8 @@
 // write the numbers in the user's locale. Errors are sentences too.
 #pragma once
 
+#include "units/quantity.h"
+
 #include <string>
 #include <string_view>
 #include <tl/expected.hpp>
@@ -10,12 +12,28 @@
 
 namespace firn {
 
-/// A number and the decimals that its uncertainty allows.
+/// What a figure is of, where it is written in the unit that the reader chose, and with it.
+enum class FigureKind { Number, Temperature, TemperatureDifference };
+
+/// A number and the decimals that its uncertainty allows. Temperatures and their differences are in °C.
 struct Figure {
     double value = 0.0;
     int decimals = 0;
+    FigureKind kind = FigureKind::Number;
     friend bool operator==(const Figure&, const Figure&) = default;
 };
+
+/// "-12 °C", or "10 °F" to who reads Fahrenheit: the unit is part of the figure, not of the pattern.
+inline Figure temperatureFigure(Celsius temperature, int decimals)
+{
+    return {temperature.value, decimals, FigureKind::Temperature};
+}
+
+/// How far one temperature is from another: "2.0 °C", or "3.6 °F".
+inline Figure temperatureDifferenceFigure(KelvinDifference difference, int decimals)
+{
+    return {difference.value, decimals, FigureKind::TemperatureDifference};
+}
 
 /// A pattern with places {0}, {1}, … and what stands in them. A nested sentence is a part that is translated on its own.
 struct Sentence {
@@ -34,7 +52,7 @@ Sentence phrase(std::string_view pattern, Values&&... values)
     return {pattern, {Sentence::Value(std::forward<Values>(values))...}};
 }
 
-/// The sentence in English with a decimal point, as the command line prints it.
+/// The sentence in English with a decimal point and in °C, as the command line prints it.
 std::string english(const Sentence& sentence);
 
 /// Either what was asked for, or one clear sentence that says where, what, and the way out.

@@ -49,6 +49,39 @@ TEST_F(CommandLine, ConditionsComeFromTheCommandLineWithEitherDecimalMark)
     EXPECT_EQ(runFirn({"report", file, "--json", "--read-at=30"}).json()["readings"].toObject()["temperature_c"].toDouble(), 30.0);
 }
 
+TEST_F(CommandLine, TemperaturesAreTakenInEitherUnit)
+{
+    const QString file = written("ice.txt", "75 g water\n25 g sucrose\n");
+    const auto texture = [&](const QString& option, const QString& temperature) {
+        return runFirn({"report", file, "--json", option, temperature}).json()["texture"].toObject();
+    };
+    for (const char* option : {"--serve-at", "--freezer-at"}) {
+        EXPECT_FALSE(texture(option, "-10").isEmpty());
+        for (const char* same : {"14F", "14 °F", "14f", "-10 C", "-10 °C"})
+            EXPECT_EQ(texture(option, same), texture(option, "-10")) << option << ' ' << same;
+    }
+    const auto readAt = [&](const QString& temperature) {
+        return runFirn({"report", file, "--json", "--read-at", temperature})
+            .json()["readings"]
+            .toObject()["temperature_c"]
+            .toDouble();
+    };
+    EXPECT_NEAR(readAt("86F"), 30.0, 1e-9);
+    // Whatever the locale, a number alone is in °C.
+    qputenv("LC_ALL", "en_US.UTF-8");
+    EXPECT_EQ(readAt("30"), 30.0);
+    qunsetenv("LC_ALL");
+    expectRefusal(runFirn({"report", file, "--serve-at", "14K"}), "14K");
+    expectRefusal(runFirn({"report", file, "--serve-at", "-100F"}), "-73.3 °C is outside -60 °C to 60 °C.");
+}
+
+TEST_F(CommandLine, AnAmountWithTwoMeaningsIsAskedAboutWithBoth)
+{
+    const ProgramRun run = runFirn({"report", "-"}, "1.015 g sugar\n");
+    EXPECT_TRUE((run.output + run.error).contains("“1.015” can mean 1015 g or 1.0150 g."))
+        << run.output.toStdString() << run.error.toStdString();
+}
+
 TEST_F(CommandLine, StandardInputIsText)
 {
     const ProgramRun run = runFirn({"report", "-", "--json"}, "250 g water\n1 1/2 cups granulated sugar\n");

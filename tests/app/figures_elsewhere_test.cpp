@@ -214,7 +214,7 @@ TEST_F(ComparedFigures, TheListHasTheFiguresOfTheSideThatIsShown)
     EXPECT_EQ(exactly(), 970.0);
     EXPECT_EQ(label("whose"), "“<b>lean</b>” as compared");
     derivations.open("percent.sugars");
-    EXPECT_EQ(tidy(listed("mass_g")->text(1)), "1,120 g");
+    EXPECT_EQ(tidy(listed("mass_g")->text(1)), "1120 g");
     openByKey("Sugars", 2);
     derivations.openList();
     EXPECT_EQ(label("whose"), "");

@@ -13,14 +13,15 @@
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
+#include "locales.h"
+
 #include <QAccessible>
 #include <QApplication>
-#include <QLocale>
+#include <QDoubleSpinBox>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTest>
 #include <gtest/gtest.h>
 #include <set>
@@ -103,19 +104,7 @@ QPalette darkPalette()
     return palette;
 }
 
-/// Numbers of one country, whatever the machine's are, until the end of the scope.
-class NumbersOf {
-public:
-    explicit NumbersOf(const QLocale& locale) { QLocale::setDefault(locale); }
-    NumbersOf(const NumbersOf&) = delete;
-    NumbersOf& operator=(const NumbersOf&) = delete;
-    ~NumbersOf() { QLocale::setDefault(m_before); }
-
-private:
-    QLocale m_before;
-};
-
-const QLocale english(QLocale::English, QLocale::UnitedStates);
+const QLocale english(QLocale::English, QLocale::UnitedKingdom);  // in the United States temperatures are in °F
 const QLocale german(QLocale::German, QLocale::Germany);
 
 /// The chart at a size at which the right-hand column has it.
@@ -168,7 +157,7 @@ protected:
 
 TEST(Wording, WritesNumbersByTheLocaleWithATrueMinus)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     EXPECT_EQ(degrees({-2.14}), QStringLiteral("−2.1\u202F°C"));
     EXPECT_EQ(degrees({-0.04}), QStringLiteral("0.0\u202F°C"));
     EXPECT_EQ(chosenDegrees({-12.0}), QStringLiteral("−12\u202F°C"));
@@ -182,7 +171,7 @@ TEST(Wording, WritesNumbersByTheLocaleWithATrueMinus)
 
 TEST(Wording, PutsValuesIntoASentenceOnceAndAsTheyAre)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     EXPECT_EQ(
         translated(phrase("{0} and {1}", std::string("<b>{1}</b>"), Figure{-2.06, 1})), QStringLiteral("<b>{1}</b> and −2.1"));
     EXPECT_EQ(translated(phrase("{0} % at {1} °C", Figure{5.0, 0}, std::string("1 %"))), QStringLiteral("5\u202F% at 1 %\u202F°C"));
@@ -228,7 +217,7 @@ TEST(Ribbon, PartsAreAsWideAsTheirShareAndNoneIsLost)
 
 TEST(Ribbon, NamesOnlyWhatIsThere)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     EXPECT_EQ(ribbonText(granita().ribbon), QStringLiteral("water 74.0\u202F%, sugars 25.0\u202F%, salt and acid 1.0\u202F%"));
     EXPECT_EQ(ribbonText(Ribbon{}), QString());
 }
@@ -256,7 +245,7 @@ TEST(SugarScale, NeedleStandsAtTheShareOfSugars)
 
 TEST(SugarScale, MoreSugarThanTheScaleHasLeavesTheNeedleAtItsEnd)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     SugarScale scale;
     scale.resize(430, 96);
     Analysis syrup = granita();
@@ -349,7 +338,7 @@ TEST_F(FreezingChartTest, ArrowKeysMoveAMarkerByHalvesAndTenths)
 
 TEST_F(FreezingChartTest, ShowingAnAnalysisMovesMarkersWithoutChoosing)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     QSignalSpy chosen(&chart, &FreezingChart::servingChosen);
     Analysis warmer = granita();
     warmer.conditions.serveAt = {-6.0};
@@ -410,7 +399,7 @@ TEST(ReadingsPanel, TellsATemperatureOnlyWhenAPersonChoosesIt)
     Analysis cold = granita();
     cold.conditions.readAt = {4.0};
     panel.show(cold);
-    auto* spin = panel.findChild<QSpinBox*>();
+    auto* spin = panel.findChild<QDoubleSpinBox*>();
     EXPECT_EQ(spin->value(), 4);
     EXPECT_EQ(chosen.size(), 0);
     spin->setValue(25);
@@ -420,7 +409,7 @@ TEST(ReadingsPanel, TellsATemperatureOnlyWhenAPersonChoosesIt)
 
 TEST(ReadingsPanel, SaysWhatEachInstrumentShows)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     ReadingsPanel panel;
     panel.show(granita());
     const QString eggWidth = millimetresText(granita().readings->egg.exposedWidth);
@@ -482,7 +471,7 @@ TEST(CautionStrip, SaysSeriousnessInWordsAndInShapes)
 
 TEST(TexturePanel, SaysTheKindTheWindowAndTheFaults)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     TexturePanel panel;
     Analysis analysis = granita();
     analysis.texture.faults = {phrase("Too soft: less sugar")};
@@ -493,11 +482,11 @@ TEST(TexturePanel, SaysTheKindTheWindowAndTheFaults)
 
 TEST(FiguresPanel, ShowsLactoseOnlyWhereThereIsMilk)
 {
-    const NumbersOf america(english);
+    const NumbersOf britain(english);
     FiguresPanel panel;
     Analysis analysis = granita();
     panel.show(analysis);
-    EXPECT_TRUE(panel.valueText().contains(QStringLiteral("mass: 1,000\u202Fg")));
+    EXPECT_TRUE(panel.valueText().contains(QStringLiteral("mass: 1000\u202Fg")));
     EXPECT_FALSE(panel.valueText().contains(QStringLiteral("lactose")));
     analysis.lactose_gPer100gWater = 0.04;  // of a trace in bread or margarine, say
     panel.show(analysis);

@@ -55,6 +55,12 @@ TEST_F(ReadCommand, OneReadingGivesTheSugar)
     EXPECT_NEAR(sugar({"--baume", "13.86"}), 25.0, 0.1);
 }
 
+TEST_F(ReadCommand, TemperaturesAreTakenInEitherUnit)
+{
+    EXPECT_NEAR(sugar({"--brix", "19", "--at", "86F"}), sugar({"--brix", "19", "--at", "30"}), 1e-9);
+    EXPECT_NEAR(sugar({"--boils-at", "219.2F"}), sugar({"--boils-at", "104"}), 1e-6);
+}
+
 TEST_F(ReadCommand, TwoReadingsGiveSugarAndAlcohol)
 {
     const QString file = written("ice.txt", "200 g sucrose\n60 g ethanol\n740 g water\n");
@@ -106,7 +112,7 @@ TEST_F(ReadCommand, WhatCannotBeIsSaid)
     expectReason({"--sg", "0.7"}, "lighter than pure alcohol");
     expectReason({"--sg", "0.98"}, "more alcohol");
     expectReason({"--brix", "10", "--sg", "1.1"}, "together");
-    expectReason({"--brix", "10", "--at", "-5"}, "0 to 60 °C");
+    expectReason({"--brix", "10", "--at", "-5"}, "0 °C to 60 °C");
     expectReason({"--boils-at", "90"}, "even without sugar");
     const ProgramRun words = runFirn({"read", "--sg", "0.7"});
     EXPECT_EQ(words.status, 0);

@@ -83,6 +83,22 @@ TEST_F(TastingLog, AScoreOutsideTheScaleIsSaidAndNotKept)
     EXPECT_FALSE(text("servedAtFault").isEmpty());
 }
 
+// A minus is easily left out, and nobody serves an ice at +8 °C by intention.
+TEST_F(TastingLog, ATemperatureAboveFreezingNeedsItsSign)
+{
+    click("addTasting");
+    write("servedAt", "8");
+    EXPECT_EQ(tasting().servedAt_c, std::nullopt);
+    EXPECT_TRUE(text("servedAtFault").contains("8 °C is above freezing.")) << text("servedAtFault").toStdString();
+    write("servedAt", "-8");
+    EXPECT_EQ(tasting().servedAt_c, -8.0);
+    write("servedAt", "+8");
+    EXPECT_EQ(tasting().servedAt_c, 8.0);
+    write("servedAt", "14 °F");
+    EXPECT_NEAR(tasting().servedAt_c.value_or(0.0), -10.0, 1e-9);
+    EXPECT_EQ(text("servedAtFault"), "");
+}
+
 TEST_F(TastingLog, UndoInAFieldTakesBackTheRecipesLastStep)
 {
     click("addTasting");
@@ -231,7 +247,7 @@ TEST_F(TastingLog, TheChartIsThatOfTheRecipe)
     EXPECT_NEAR(chart->placeOf(0, 7.0).x(), zero.x() + 0.7 * (ten.x() - zero.x()), 1e-9);
     EXPECT_LT(ten.x(), chart->width());
     EXPECT_GT(chart->placeOf(1, 2.5).y(), chart->placeOf(0, 8.0).y());
-    EXPECT_EQ(text("unfair"), "Not a fair comparison: they were served between -18 and -12 °C. Taste them equally cold.");
+    EXPECT_EQ(text("unfair"), "Not a fair comparison: they were served between -18 °C and -12 °C. Taste them equally cold.");
 }
 
 TEST_F(TastingLog, APhotoIsShownOrASentenceSaysWhyNot)

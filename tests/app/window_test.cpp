@@ -157,14 +157,16 @@ TEST_F(Window, TitleNamesFileAndUnsavedChanges)
     EXPECT_TRUE(window.isWindowModified());
 }
 
-TEST(TypedNumbers, TemperaturesHaveEitherMarkAndSign)
+TEST(TypedNumbers, TemperaturesHaveEitherMarkSignAndUnit)
 {
-    EXPECT_EQ(temperatureFromText("-12")->value, -12.0);
-    EXPECT_EQ(temperatureFromText(" −8,5 °C ")->value, -8.5);
-    EXPECT_EQ(temperatureFromText("+4.5C")->value, 4.5);
-    EXPECT_EQ(temperatureFromText("60")->value, 60.0);
-    for (const char* text : {"", "-", "cold", "--5", "12 F", "60.1", "-61", "nan", "inf", "1e400"})
-        EXPECT_FALSE(temperatureFromText(text)) << text;
+    using enum TemperatureUnit;
+    EXPECT_EQ(temperatureFromText("-12", Celsius)->value, -12.0);
+    EXPECT_EQ(temperatureFromText(" −8,5 °C ", Celsius)->value, -8.5);
+    EXPECT_EQ(temperatureFromText("+4.5C", Fahrenheit)->value, 4.5);
+    EXPECT_EQ(temperatureFromText("60", Celsius)->value, 60.0);
+    EXPECT_NEAR(temperatureFromText("12 F", Celsius)->value, -100.0 / 9.0, 1e-12);
+    for (const char* text : {"", "-", "cold", "--5", "12 K", "60.1", "-61", "nan", "inf", "1e400", "141 F"})
+        EXPECT_FALSE(temperatureFromText(text, Celsius)) << text;
 }
 
 TEST(TypedNumbers, OverrunIsAPercentage)

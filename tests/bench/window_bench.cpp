@@ -1,6 +1,7 @@
 // How long an edit takes until every gauge is painted, a derivation to open, a page of a lesson to turn, and the window to come up. Drawn off
 // screen. The ratios (to filling as many pixels, to starting a process that does nothing) carry over to other machines, the times do not.
 
+#include "bench/ingredient_table.h"
 #include "bench/main_window.h"
 #include "bench/questions.h"
 #include "document/built_in.h"
@@ -11,6 +12,7 @@
 
 #include <QApplication>
 #include <QImage>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QProcess>
 #include <QTemporaryDir>
@@ -56,6 +58,47 @@ void editToAllGaugesPainted(benchmark::State& state)
     state.counters["fillingTheScreenTimes"] = edited / filled;
 }
 BENCHMARK(editToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
+
+/// From a key in the editor of an amount to every gauge painted, which is as much as an edit, and the editor.
+void keyToAllGaugesPainted(benchmark::State& state)
+{
+    const QTemporaryDir folder;
+    Pantry pantry(*builtInCatalogue(), folder.filePath(QStringLiteral("ingredients.json")));
+    Questions questions;
+    MainWindow window(pantry, questions);
+    window.document().startWith(greetingSample());
+    window.resize(screen);
+    window.show();
+    auto& table = *window.findChild<IngredientTable*>();
+    const QModelIndex cell = table.rows().index(2, IngredientModel::AmountColumn);
+    table.setCurrentIndex(cell);
+    static_cast<QAbstractItemView&>(table).edit(cell);
+    QApplication::processEvents();
+    QWidget* editor = table.indexWidget(cell);
+
+    QImage blank(screen, QImage::Format_ARGB32_Premultiplied);
+    std::chrono::duration<double> typed{};
+    std::chrono::duration<double> filled{};
+    const auto press = [editor](Qt::Key key, const QString& text) {
+        QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier, text);
+        QApplication::sendEvent(editor, &event);
+    };
+    bool isLonger = false;
+    for (auto _ : state) {
+        isLonger = !isLonger;
+        const auto start = Clock::now();
+        press(isLonger ? Qt::Key_5 : Qt::Key_Backspace, isLonger ? QStringLiteral("5") : QString());
+        QApplication::sendPostedEvents();
+        QApplication::processEvents();
+        const auto painted = Clock::now();
+        blank.fill(Qt::white);
+        typed += painted - start;
+        filled += Clock::now() - painted;
+        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
+    }
+    state.counters["fillingTheScreenTimes"] = typed / filled;
+}
+BENCHMARK(keyToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
 
 /// From the click on a figure to its derivation on the screen: reckoned, laid out and painted. The longest one, of a recipe of 20 rows.
 void openingADerivation(benchmark::State& state)

@@ -42,15 +42,64 @@ TEST(LeadingNumber, CommaIsADecimalMarkEvenBeforeThreeDigits)
     EXPECT_DOUBLE_EQ(leadingNumber("1,250 kg")->value, 1.25);
 }
 
-// In grams and millilitres it could as well part the thousands, and a thousand times too little would go unseen.
-TEST(ParseAmount, CommaBeforeThreeDigitsIsRefusedWhereItCouldPartThousands)
+// In grams and millilitres either mark could as well part the thousands, and a thousand times too little would go unseen.
+TEST(ParseAmount, OneMarkBeforeThreeDigitsIsAskedAboutWhereItCouldPartThousands)
 {
-    for (const std::string_view text : {"1,000 g", "1,250 mL", "12,500", "2,000 pieces"})
-        EXPECT_EQ(english(parseAmount(text).error()).find("could mean ones or thousands") == std::string::npos, false) << text;
-    EXPECT_DOUBLE_EQ(parseAmount("1,250 kg")->value, 1.25);
-    EXPECT_DOUBLE_EQ(parseAmount("0,500 g")->value, 0.5);
-    EXPECT_DOUBLE_EQ(parseAmount("1.250 g")->value, 1.25);
-    EXPECT_DOUBLE_EQ(parseAmount("1,25 g")->value, 1.25);
+    struct Doubtful {
+        std::string_view text;
+        AmountReadings readings;
+    };
+    const Doubtful cases[] = {
+        {"1.015 g", {{1015, Unit::Gram}, {1.015, Unit::Gram}}},
+        {"1,015 g", {{1015, Unit::Gram}, {1.015, Unit::Gram}}},
+        {"1.015", {{1015, Unit::Gram}, {1.015, Unit::Gram}}},
+        {"1,000g", {{1000, Unit::Gram}, {1, Unit::Gram}}},
+        {"1.250 ml", {{1250, Unit::Millilitre}, {1.25, Unit::Millilitre}}},
+        {"12,500 mL", {{12500, Unit::Millilitre}, {12.5, Unit::Millilitre}}},
+        {"999.999 mg", {{999999, Unit::Milligram}, {999.999, Unit::Milligram}}},
+        {"2,000 pieces", {{2000, Unit::Piece}, {2, Unit::Piece}}},
+    };
+    for (const auto& [text, readings] : cases) {
+        const auto amount = parseAmount(text);
+        ASSERT_FALSE(amount.has_value()) << text;
+        ASSERT_TRUE(amount.error().readings) << text << ": " << english(amount.error().sentence);
+        EXPECT_EQ(*amount.error().readings, readings) << text;
+    }
+    EXPECT_EQ(english(parseAmount("1,015 g").error().sentence),
+        "“1,015” can mean 1015 g or 1.0150 g. Write it in one of these two ways.");
+    // Both ways out lead somewhere.
+    EXPECT_EQ(parseAmount("1015 g")->value, 1015);
+    EXPECT_EQ(parseAmount("1.0150 g")->value, 1.015);
+    // At the start of a longer text, too.
+    EXPECT_TRUE(leadingAmount("1.015 g sugar").error().readings);
+}
+
+TEST(ParseAmount, IsNotAskedAboutWhereOnlyOneReadingIsSensible)
+{
+    const std::pair<std::string_view, Amount> cases[] = {
+        {"1.015 kg", {1.015, Unit::Kilogram}},
+        {"1,250 kg", {1.25, Unit::Kilogram}},
+        {"12.345 kg", {12.345, Unit::Kilogram}},
+        {"0.125 kg", {0.125, Unit::Kilogram}},
+        {"0,125 l", {0.125, Unit::Litre}},
+        {"1.250 l", {1.25, Unit::Litre}},
+        {"0,500 g", {0.5, Unit::Gram}},
+        {".125 g", {0.125, Unit::Gram}},
+        {"1250.125 g", {1250.125, Unit::Gram}},
+        {"1,25 g", {1.25, Unit::Gram}},
+        {"1.5 g", {1.5, Unit::Gram}},
+        {"1.0150 g", {1.015, Unit::Gram}},
+        {"1.125 cups", {1.125, Unit::Cup}},
+        {"2.205 lb", {2.205, Unit::Pound}},
+        {"1.250 cl", {12.5, Unit::Millilitre}},
+        {"1.125 %", {1.125, Unit::PercentOfMix}},
+    };
+    for (const auto& [text, amount] : cases) {
+        const auto read = parseAmount(text);
+        ASSERT_TRUE(read) << text << ": " << english(read.error().sentence);
+        EXPECT_DOUBLE_EQ(read->value, amount.value) << text;
+        EXPECT_EQ(read->unit, amount.unit) << text;
+    }
     EXPECT_DOUBLE_EQ(parseAmount("1,250", Unit::Kilogram)->value, 1.25);
 }
 
@@ -97,7 +146,7 @@ TEST(LeadingNumber, RefusesWithASentenceOfItsOwn)
     for (const std::string_view large : {"1e308", "1e999", "1000000001", "1e308/2", "1e10 g"})
         EXPECT_EQ(refusal(large), "An amount cannot be larger than 1000000000.") << large;
     EXPECT_EQ(refusal(std::string(400, '9')), "An amount cannot be larger than 1000000000.");
-    for (const std::string_view marks : {"1.000,5", "1,000.5", "1,000,000", "1.2.3"})
+    for (const std::string_view marks : {"1.000,5", "1,000.5", "1,000,000", "1.2.3", "1'015 g", "1’015"})
         EXPECT_EQ(refusal(marks), "An amount has one decimal mark and no mark between thousands: write 1000.5 or 1000,5.") << marks;
     for (const std::string_view thousands : {"1 000", "12 500 g", "1\u00a0000 g"})
         EXPECT_EQ(refusal(thousands), "An amount has no blank between thousands: write 1000 for 1 000.") << thousands;
@@ -155,7 +204,7 @@ class ParsedAmount : public testing::TestWithParam<WrittenAmount> {};
 TEST_P(ParsedAmount, IsReadAsWritten)
 {
     const auto amount = parseAmount(GetParam().text);
-    ASSERT_TRUE(amount) << GetParam().text << ": " << english(amount.error());
+    ASSERT_TRUE(amount) << GetParam().text << ": " << english(amount.error().sentence);
     EXPECT_DOUBLE_EQ(amount->value, GetParam().amount.value) << GetParam().text;
     EXPECT_EQ(amount->unit, GetParam().amount.unit) << GetParam().text;
 }
@@ -173,7 +222,7 @@ INSTANTIATE_TEST_SUITE_P(Amounts, ParsedAmount,
 std::string amountRefusal(std::string_view text)
 {
     const auto amount = parseAmount(text);
-    return amount ? "read as " + amountText(*amount) : english(amount.error());
+    return amount ? "read as " + amountText(*amount) : english(amount.error().sentence);
 }
 
 TEST(ParseAmount, RefusesWhatIsLeftOver)
@@ -220,6 +269,9 @@ TEST(AmountNumber, HasAtMostSixDecimalsAndNoTrailingZeros)
     EXPECT_EQ(amountNumber({1e9, Unit::Gram}), "1000000000");
 }
 
+/// Thousandths up to a thousand, among them all numbers that could be read in two ways.
+double anyThousandths() { return *rc::gen::inRange(0, 1000000) / 1000.0; }
+
 double anyValue() { return static_cast<double>(*rc::gen::inRange(0, 1000000000)) / *rc::gen::inRange(1, 100000); }
 
 Unit anyUnit() { return allUnits()[*rc::gen::inRange<std::size_t>(0, allUnits().size())].unit; }
@@ -237,6 +289,18 @@ RC_GTEST_PROP(AmountText, IsReadBackWithinHalfOfItsLastDecimal, ())
     RC_ASSERT(read.has_value());
     RC_ASSERT(read->unit == amount.unit);
     RC_ASSERT(std::abs(read->value - amount.value) <= 0.5e-6 + amount.value * std::numeric_limits<double>::epsilon());
+}
+
+RC_GTEST_PROP(AmountText, IsNeverAskedAboutAndReadsBackTheSame, ())
+{
+    const Amount amount{anyThousandths(), anyUnit()};
+    const auto read = parseAmount(amountText(amount));
+    RC_ASSERT(read.has_value());
+    RC_ASSERT(*read == amount);
+    const auto number = parseAmount(amountNumber(amount), amount.unit);
+    RC_ASSERT(number.has_value() && *number == amount);
+    const auto exact = parseAmount(exactAmountNumber(amount), amount.unit);
+    RC_ASSERT(exact.has_value() && *exact == amount);
 }
 
 RC_GTEST_PROP(AmountText, FractionsOfTheKitchenAreReadBackExactly, ())

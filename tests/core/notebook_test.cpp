@@ -197,6 +197,33 @@ TEST(Search, ComparesFiguresAsTheyAreShown)
     EXPECT_FALSE(finds(withSugarAndFreezing(25.3, -3.0), "freezes < -3"));
 }
 
+// "F" was taken for a word, so that only recipes with one beginning so were found.
+TEST(Search, TakesFreezingPointsInFahrenheit)
+{
+    using enum TemperatureUnit;
+    const std::pair<const char*, CardRange> cases[] = {
+        {"freezes < 27 F", {CardFigure::FreezingPoint, {}, 27.0, true, false, Fahrenheit}},
+        {"freezes < 27F", {CardFigure::FreezingPoint, {}, 27.0, true, false, Fahrenheit}},
+        {"freezing point 24..27 °F", {CardFigure::FreezingPoint, 24.0, 27.0, true, true, Fahrenheit}},
+        {"freezes 24 F to 27 F", {CardFigure::FreezingPoint, 24.0, 27.0, true, true, Fahrenheit}},
+        {"freezes < -3 C", {CardFigure::FreezingPoint, {}, -3.0, true, false}},
+    };
+    for (const auto& [typed, range] : cases) {
+        const auto query = queryFrom(typed);
+        ASSERT_TRUE(query) << typed << ": " << english(query.error());
+        EXPECT_TRUE(query->words.empty()) << typed;
+        EXPECT_EQ(query->ranges, std::vector<CardRange>{range}) << typed;
+    }
+    EXPECT_EQ(queryFrom("freezes < 27", Fahrenheit)->ranges.front().unit, Fahrenheit);
+    EXPECT_EQ(queryFrom("freezes < -3 °C", Fahrenheit)->ranges.front().unit, Celsius);
+    EXPECT_EQ(queryFrom("freezes < 27 figs")->words, (std::vector<std::string>{" figs"}));
+
+    // As it is read: -3.0 °C is 26.6 °F, and 26.96 °F is shown as 27.0.
+    EXPECT_TRUE(finds(withSugarAndFreezing(25.0, -3.0), "freezes < 27 F"));
+    EXPECT_FALSE(finds(withSugarAndFreezing(25.0, -2.8), "freezes < 27 F"));
+    EXPECT_FALSE(finds(withSugarAndFreezing(25.0, -2.0), "freezes < 27 F"));
+}
+
 TEST(Notebook, OrdersByTitleDateAndFigures)
 {
     std::vector<RecipeCard> cards{analysedCard(recipeOf("pear ice", "100 g sucrose\n900 g water"), "/a/1", 3),

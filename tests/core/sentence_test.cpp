@@ -23,6 +23,13 @@ TEST(Sentence, MinusZeroIsZero)
     EXPECT_EQ(english(phrase("{0}", Figure{-0.06, 1})), "-0.1");
 }
 
+TEST(Sentence, TemperaturesBringTheirUnit)
+{
+    EXPECT_EQ(english(phrase("No ice at {0}.", temperatureFigure({-12.0}, 0))), "No ice at -12 °C.");
+    EXPECT_EQ(english(phrase("{0} colder", temperatureDifferenceFigure({2.04}, 1))), "2.0 °C colder");
+    EXPECT_EQ(english(phrase("{0}", temperatureFigure({-0.04}, 1))), "0.0 °C");
+}
+
 TEST(Sentence, TextOfAValueIsNotReadAsAPattern)
 {
     EXPECT_EQ(english(phrase("{0} {1}", std::string("{1}"), std::string("x"))), "{1} x");

@@ -215,7 +215,7 @@ TEST(Dissolving, WarnsNearSaturationOnCooling)
 TEST(Dissolving, OutOfRangeIsASentence)
 {
     EXPECT_EQ(english(solubilityOf(Constituent::Fructose, {5.0}).error()),
-        "How well fructose dissolves is known from 20 to 50 °C, not at 5 °C.");
+        "How well fructose dissolves is known from 20 °C to 50 °C, not at 5 °C.");
     EXPECT_EQ(english(solubilityOf(Constituent::Sorbitol, {20.0}).error()),
         "How well sorbitol dissolves is not known here: ask for sucrose, glucose, fructose, lactose or salt.");
     EXPECT_FALSE(dissolve(Constituent::Sucrose, {1.0}, {0.0}, {20.0}, {20.0}).has_value());

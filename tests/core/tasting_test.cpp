@@ -161,9 +161,13 @@ TEST(Scores, OtherTemperaturesOrAgesAreNoFairComparison)
     recipe.tastings[1].servedAt_c = -8.5;
     EXPECT_EQ(reasons(), "");
     recipe.tastings[1].servedAt_c = -14.0;
-    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 and -8 °C. Taste them equally cold.\n");
+    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 °C and -8 °C. Taste them equally cold.\n");
+    recipe.tastings[1].servedAt_c = -4.5;
+    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -8 °C and -4.5 °C. Taste them equally cold.\n")
+        << "with the digits that were noted";
+    recipe.tastings[1].servedAt_c = -14.0;
     recipe.tastings.push_back(tasted("2", 5.0));
-    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 and -8 °C. Taste them equally cold.\n"
+    EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 °C and -8 °C. Taste them equally cold.\n"
                          "Perhaps not a fair comparison: it is not noted for each tasting how cold it was served.\n");
     recipe.tastings.pop_back();
     recipe.tastings[1].servedAt_c = -8.0;

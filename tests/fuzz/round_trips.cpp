@@ -19,8 +19,8 @@ namespace firn {
 
 namespace {
 
-template <class T>
-bool holds(const Result<T>& result, const T& expected)
+template <class T, class Fault>
+bool holds(const tl::expected<T, Fault>& result, const T& expected)
 {
     return result && *result == expected;
 }
@@ -89,12 +89,12 @@ bool quantityReadsBack(std::string_view input)
         return false;
     const auto amount = parseAmount(input);
     if (!amount)
-        return !english(amount.error()).empty();
+        return !english(amount.error().sentence).empty();
     if (faultOfAmount(amount->value) || std::isnan(amount->value))
         return false;
     const double halfOfLastDecimal = 0.5e-6 + amount->value * std::numeric_limits<double>::epsilon();
     const auto shown = parseAmount(amountText(*amount));
-    const std::string exact = exactNumber(amount->value) + " " + std::string(factsOf(amount->unit).symbol);
+    const std::string exact = exactAmountNumber(*amount) + " " + std::string(factsOf(amount->unit).symbol);
     return shown && shown->unit == amount->unit && std::abs(shown->value - amount->value) <= halfOfLastDecimal
            && holds(parseAmount(exact), *amount);
 }
