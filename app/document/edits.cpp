@@ -215,6 +215,10 @@ void renameComponent(Document& document, std::size_t component, const std::strin
         if (!own.empty() && reading.component == own)
             reading.component = name;
     }
+    for (BatchCorrection& correction : after.batchCorrections) {
+        if (!own.empty() && correction.component == own)
+            correction.component = name;
+    }
     own = name;
     change(document, Words::tr("Rename component"), WholeRecipe{}, std::move(after), gesture);
 }

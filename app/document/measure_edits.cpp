@@ -1,6 +1,7 @@
 #include "document/measure_edits.h"
 
 #include "document/change_value.h"
+#include "document/whole_recipe.h"
 #include "recipe/versions.h"
 
 #include <QCoreApplication>
@@ -32,16 +33,21 @@ constexpr Grams scaleStep{1.0};
 constexpr Grams fineScaleStep{0.1};
 constexpr Grams smallAmount{10.0};
 
+Recipe withReadings(Recipe recipe, std::vector<ReadingRecord> readings)
+{
+    const std::string version = versionOfBench(recipe);
+    for (ReadingRecord& reading : readings) {
+        reading.version = version;
+        recipe.readings.push_back(std::move(reading));
+    }
+    return recipe;
+}
+
 }  // namespace
 
 void keepReadings(Document& document, const std::vector<ReadingRecord>& readings)
 {
-    std::vector<ReadingRecord> after = document.recipe().readings;
-    after.insert(after.end(), readings.begin(), readings.end());
-    const std::string version = versionOfBench(document.recipe());
-    std::for_each(
-        after.end() - std::ptrdiff_t(readings.size()), after.end(), [&](ReadingRecord& reading) { reading.version = version; });
-    change(document, Words::tr("Keep reading"), ReadingsOf{}, std::move(after));
+    change(document, Words::tr("Save reading"), ReadingsOf{}, withReadings(document.recipe(), readings).readings);
 }
 
 void removeReading(Document& document, std::size_t reading)
@@ -53,9 +59,18 @@ void removeReading(Document& document, std::size_t reading)
     change(document, Words::tr("Delete reading"), ReadingsOf{}, std::move(after));
 }
 
-void putRight(Document& document, std::size_t component, const Cause& cause)
+void removeBatchCorrection(Document& document, std::size_t correction)
 {
-    change(document, Words::tr("Put the recipe right"), ComponentAt{component},
+    Recipe after = document.recipe();
+    if (correction >= after.batchCorrections.size())
+        return;
+    after.batchCorrections.erase(after.batchCorrections.begin() + std::ptrdiff_t(correction));
+    change(document, Words::tr("Delete correction"), WholeRecipe{}, std::move(after));
+}
+
+void applyCause(Document& document, std::size_t component, const Cause& cause)
+{
+    change(document, Words::tr("Apply correction"), ComponentAt{component},
         corrected(document.recipe(), document.catalogue(), component, {}, cause));
 }
 
@@ -64,10 +79,26 @@ std::vector<Row> asWeighed(const CorrectionChoice& choice)
     return weighable(choice.rows, choice.added < smallAmount ? fineScaleStep : scaleStep);
 }
 
-void addChoice(Document& document, std::size_t component, const CorrectionChoice& choice)
+void addToRecipe(Document& document, std::size_t component, const CorrectionChoice& choice)
 {
     change(document, Words::tr("Add %1").arg(QString::fromStdString(choice.name)), ComponentAt{component},
         corrected(document.recipe(), document.catalogue(), component, asWeighed(choice)));
+}
+
+void addToBatch(Document& document, std::size_t component, const CorrectionChoice& choice, MassFraction sugarsBefore,
+    const std::vector<ReadingRecord>& readings, const std::string& date)
+{
+    Recipe after = withReadings(document.recipe(), readings);
+    BatchCorrection correction;
+    correction.date = date;
+    correction.component = after.components.at(component).name;
+    correction.version = versionOfBench(document.recipe());
+    correction.sugarsBefore_percent = percent(sugarsBefore);
+    correction.sugarsAfter_percent = percent(choice.after.sugars);
+    for (const Row& row : asWeighed(choice))
+        correction.added.push_back({row.ingredient, {row.amount.value}});
+    after.batchCorrections.push_back(std::move(correction));
+    change(document, Words::tr("Correct this batch"), WholeRecipe{}, std::move(after));
 }
 
 }  // namespace firn::app

@@ -39,27 +39,28 @@ CorrectionView::CorrectionView(Document& document, QWidget* parent)
     : QWidget(parent)
     , m_document(document)
     , m_plan(failure({}))
-    , m_target(fieldFor(QStringLiteral("target"), tr("What the mix shall have"), QString(), {}, {0.0, 100.0}))
-    , m_targetKind(choiceOf(QStringLiteral("targetKind"), tr("Unit of what the mix shall have"),
-          {tr("% sugars by mass"), tr("°Bx on a refractometer at 20 °C")}))
+    , m_subject(choiceOf(QStringLiteral("subject"), tr("What to correct"), {tr("Correct this batch"), tr("Correct the recipe")}))
+    , m_target(fieldFor(QStringLiteral("target"), tr("Target"), QString(), {}, {0.0, 100.0}))
+    , m_targetKind(choiceOf(
+          QStringLiteral("targetKind"), tr("Unit of the target"), {tr("% sugars by mass"), tr("°Bx on a refractometer at 20 °C")}))
     , m_diagnosis(plainLabel(QStringLiteral("diagnosis")))
     , m_causes(new QListWidget)
-    , m_putRight(new QPushButton(tr("&Put the recipe right")))
+    , m_apply(new QPushButton(tr("Apply to the &recipe")))
     , m_choices(choiceTable())
     , m_add(new QPushButton(tr("&Add")))
-    , m_why(new FigureLink(tr("How these grams come about"), addedFigure))
+    , m_why(new FigureLink(tr("Explain this amount"), addedFigure))
     , m_effects(plainLabel(QStringLiteral("effects")))
     , m_besides(plainLabel(QStringLiteral("besides")))
 {
     m_causes->setObjectName(QStringLiteral("causes"));
-    m_causes->setAccessibleName(tr("What would explain the reading"));
+    m_causes->setAccessibleName(tr("Possible explanations"));
     m_causes->setWordWrap(true);
     m_causes->setSpacing(gridStep / 2);
     for (InkLabel* quiet : {m_effects, m_besides})
         quiet->setInk(InkLabel::Quiet);
-    m_putRight->setObjectName(QStringLiteral("putRight"));
+    m_apply->setObjectName(QStringLiteral("applyCause"));
     m_add->setObjectName(QStringLiteral("addChoice"));
-    for (QPushButton* button : {m_putRight, m_add})
+    for (QPushButton* button : {m_apply, m_add})
         button->setMinimumHeight(m_targetKind->minimumHeight());
     layOut();
     connect(m_target, &QLineEdit::textChanged, this, &CorrectionView::plan);
@@ -68,7 +69,9 @@ CorrectionView::CorrectionView(Document& document, QWidget* parent)
         showUsualTarget();
         plan();
     });
-    connect(m_putRight, &QPushButton::clicked, this, &CorrectionView::putRightChosen);
+    connect(m_subject, &QComboBox::currentIndexChanged, this, &CorrectionView::plan);
+    connect(m_causes, &QListWidget::currentRowChanged, this, &CorrectionView::enableApplying);
+    connect(m_apply, &QPushButton::clicked, this, &CorrectionView::applyChosen);
     connect(m_add, &QPushButton::clicked, this, &CorrectionView::addChosen);
     connect(m_why, &FigureLink::chosen, this, &CorrectionView::explainChosen);
     connect(m_choices, &QTableWidget::itemSelectionChanged, this, &CorrectionView::showEffects);
@@ -79,15 +82,16 @@ void CorrectionView::layOut()
 {
     auto* wanted = new QHBoxLayout;
     wanted->setSpacing(closeSpace);
-    wanted->addWidget(titleLabel(tr("Put it right")));
+    wanted->addWidget(titleLabel(tr("Correct the mix")));
     wanted->addSpacing(groupSpace);
-    wanted->addWidget(new QLabel(tr("The mix shall have")));
+    wanted->addWidget(m_subject);
+    wanted->addWidget(new QLabel(tr("Target")));
     wanted->addWidget(m_target);
     wanted->addWidget(m_targetKind);
     wanted->addStretch();
     auto* why = new QHBoxLayout;
     why->addWidget(m_causes, 1);
-    why->addWidget(m_putRight, 0, Qt::AlignTop);
+    why->addWidget(m_apply, 0, Qt::AlignTop);
     auto* adding = new QHBoxLayout;
     adding->addWidget(m_effects, 1);
     adding->addWidget(m_why, 0, Qt::AlignTop | Qt::AlignRight);
@@ -103,9 +107,10 @@ void CorrectionView::layOut()
     layout->addWidget(m_besides);
 }
 
-void CorrectionView::show(const Measuring& measuring, const std::optional<MeasuredState>& measured)
+void CorrectionView::show(const Measuring& measuring, const std::optional<MeasuredState>& measured, bool isRefused)
 {
     m_measuring = measuring;
+    m_isRefused = isRefused;
     m_measured = measured;
     showUsualTarget();
     plan();
@@ -118,6 +123,10 @@ StrengthTarget CorrectionView::target() const
     return SugarsTarget{m_target->number() ? fromPercent(*m_target->number()) : m_measuring.sugar};
 }
 
+Corrected CorrectionView::subject() const { return m_subject->currentIndex() == 1 ? Corrected::Recipe : Corrected::Batch; }
+
+void CorrectionView::forgetTarget() { m_target->forget(); }
+
 /// The recipe's own strength, to a tenth.
 void CorrectionView::showUsualTarget()
 {
@@ -129,12 +138,20 @@ void CorrectionView::showUsualTarget()
 
 void CorrectionView::plan()
 {
-    if (m_target->problem().isEmpty())
-        m_plan = corrections(
-            m_document.recipe(), m_document.catalogue(), m_document.component(), m_measured.value_or(MeasuredState{}), target());
-    m_diagnosis->setText(!m_target->problem().isEmpty() ? m_target->problem()
-                         : m_plan                       ? translated(m_plan->diagnosis)
-                                                        : translated(m_plan.error()));
+    if (m_target->problem().isEmpty()) {
+        const auto planFor = [this](const MeasuredState& measured, Corrected what) {
+            return corrections(m_document.recipe(), m_document.catalogue(), m_document.component(), measured, target(), what);
+        };
+        auto ofBatch = planFor(m_measured.value_or(MeasuredState{}), Corrected::Batch);
+        m_causesFound = ofBatch ? ofBatch->causes : std::vector<Cause>{};
+        m_diagnosis->setText(m_isRefused ? tr("Correct the reading first. Until then this starts from the recipe.")
+                             : ofBatch   ? translated(ofBatch->diagnosis)
+                                         : translated(ofBatch.error()));
+        // The reading is about this batch; the recipe is brought to the target as it is written.
+        m_plan = subject() == Corrected::Recipe ? planFor({}, Corrected::Recipe) : std::move(ofBatch);
+    } else {
+        m_diagnosis->setText(m_target->problem());
+    }
     m_diagnosis->setInk(m_plan && m_target->problem().isEmpty() ? InkLabel::Plain : InkLabel::Caution);
     showCauses();
     showChoices();
@@ -150,17 +167,17 @@ void CorrectionView::showCauses()
     calm(*m_causes);
     const int before = m_causes->currentRow();
     m_causes->clear();
-    if (m_plan)
-        for (const Cause& cause : m_plan->causes)
-            m_causes->addItem(translated(cause.sentence));
+    for (const Cause& cause : m_causesFound)
+        m_causes->addItem(translated(cause.sentence));
     const int count = m_causes->count();
     m_causes->setVisible(count > 0);
-    m_putRight->setVisible(count > 0);
+    m_apply->setVisible(count > 0);
     m_causes->setCurrentRow(std::clamp(before, 0, std::max(0, count - 1)));
     int height = 2 * m_causes->frameWidth();
     for (int row = 0; row < std::min(count, mostCausesSeen); ++row)
         height += m_causes->sizeHintForRow(row) + 2 * m_causes->spacing();
     m_causes->setFixedHeight(height);
+    enableApplying();
 }
 
 void CorrectionView::showChoices()
@@ -183,18 +200,27 @@ void CorrectionView::showEffects()
     m_effects->setText(choice ? oneText(m_plan->choices[*choice].effects) : QString());
     m_add->setEnabled(choice.has_value());
     m_why->setVisible(choice.has_value());
-    m_add->setText(choice ? tr("&Add %1").arg(gramsText(m_plan->choices[*choice].added)) : tr("&Add"));
+    const QString verb = subject() == Corrected::Recipe ? tr("&Change the recipe") : tr("&Add to this batch");
+    m_add->setText(
+        choice ? tr("%1: %2", "a button: what it does, and how many grams").arg(verb, gramsText(m_plan->choices[*choice].added))
+               : verb);
 }
 
-void CorrectionView::putRightChosen()
+void CorrectionView::enableApplying()
 {
     const int row = m_causes->currentRow();
-    if (!m_plan || row < 0 || std::size_t(row) >= m_plan->causes.size())
+    m_apply->setEnabled(row >= 0 && std::size_t(row) < m_causesFound.size() && !m_causesFound[std::size_t(row)].rows.empty());
+}
+
+void CorrectionView::applyChosen()
+{
+    const int row = m_causes->currentRow();
+    if (row < 0 || std::size_t(row) >= m_causesFound.size())
         return;
-    const Cause cause = m_plan->causes[std::size_t(row)];
-    putRight(m_document, m_document.component(), cause);
-    emit recipePutRight(
-        tr("The recipe is put right: %1 What can be added is reckoned from there.").arg(translated(cause.sentence)));
+    const Cause cause = m_causesFound[std::size_t(row)];
+    applyCause(m_document, m_document.component(), cause);
+    emit recipeChanged(
+        tr("Recipe corrected: %1 The additions below start from the corrected recipe.").arg(translated(cause.sentence)));
 }
 
 void CorrectionView::explainChosen()
@@ -213,17 +239,21 @@ void CorrectionView::addChosen()
     if (!index)
         return;
     const CorrectionChoice choice = m_plan->choices[*index];
-    const QString from = percentText(m_plan->nowFigures.sugars), to = percentText(choice.after.sugars);
-    const bool isMeasured = m_measured.has_value();
-    // What was wanted is reached; the recipe need not say so where it does not say what was measured.
-    m_target->forget();
-    addChoice(m_document, m_document.component(), choice);
-    const QString what = tr("Added %1 of %2").arg(gramsText(choice.added), QString::fromStdString(choice.name));
-    const QString computed = percentText(m_document.analysis().shares.sugars);
-    emit choiceAdded(isMeasured && computed != to ? tr(
-                         "%1: from %2 as measured to %3 sugars. By the recipe it is %4; read again when all is mixed and cool.")
-                                                        .arg(what, from, to, computed)
-                                                  : tr("%1: from %2 to %3 sugars.").arg(what, from, to));
+    if (subject() == Corrected::Recipe)
+        changeRecipe(choice);
+    else
+        emit batchCorrected(choice, m_plan->nowFigures.sugars);
+}
+
+void CorrectionView::changeRecipe(const CorrectionChoice& choice)
+{
+    const QString from = percentText(m_plan->nowFigures.sugars);
+    m_target->forget();  // it is the recipe's own from now on
+    addToRecipe(m_document, m_document.component(), choice);
+    emit recipeChanged(
+        tr("The recipe has %1 more of %2: from %3 to %4 sugars. The batch that is made already is not changed by that.")
+            .arg(gramsText(choice.added), QString::fromStdString(choice.name), from,
+                percentText(m_document.analysis().shares.sugars)));
 }
 
 void CorrectionView::changeEvent(QEvent* event)

@@ -1,4 +1,4 @@
-// What to do about it: what the mix shall be, why it is not, and what can be added, each with what it does.
+// What to do about it: the target, why the mix missed it, and what can be added to this batch or to the recipe, each with what it does.
 #pragma once
 
 #include "correction/measuring.h"
@@ -24,13 +24,17 @@ class CorrectionView : public QWidget {
 public:
     explicit CorrectionView(Document& document, QWidget* parent = nullptr);
 
-    /// `measured` is the mix that is believed; none for the recipe's own.
-    void show(const Measuring& measuring, const std::optional<MeasuredState>& measured);
+    /// `measured` is the mix that is believed; none for the recipe's own. `isRefused`: something was read, but it cannot be.
+    void show(const Measuring& measuring, const std::optional<MeasuredState>& measured, bool isRefused);
+
+    /// Another recipe is open: its own strength is the target.
+    void forgetTarget();
 
 signals:
-    void recipePutRight(const QString& sentence);
-    /// The mix that was measured is another by now.
-    void choiceAdded(const QString& sentence);
+    /// The recipe's rows are others now; what was read is still what is in the bowl.
+    void recipeChanged(const QString& sentence);
+    /// This is to be added to the batch that was measured, which held so much sugar.
+    void batchCorrected(const firn::CorrectionChoice& choice, firn::MassFraction sugarsBefore);
     /// Somebody wants to know how the grams of the chosen addition come about.
     void derivationWanted(const QString& figure, const firn::Workings& workings);
 
@@ -41,24 +45,30 @@ private:
     void layOut();
     StrengthTarget target() const;
     void showUsualTarget();
+    Corrected subject() const;
     void plan();
     void showCauses();
     void showChoices();
     void showEffects();
     std::optional<std::size_t> chosen() const;
-    void putRightChosen();
+    void enableApplying();
+    void applyChosen();
     void addChosen();
+    void changeRecipe(const CorrectionChoice& choice);
     void explainChosen();
 
     Document& m_document;
     Measuring m_measuring;
     std::optional<MeasuredState> m_measured;
-    Result<CorrectionPlan> m_plan;
+    bool m_isRefused = false;
+    Result<CorrectionPlan> m_plan;  // for what is to be corrected
+    std::vector<Cause> m_causesFound;
+    QComboBox* m_subject;
     NumberField* m_target;
     QComboBox* m_targetKind;
     InkLabel* m_diagnosis;
     QListWidget* m_causes;
-    QPushButton* m_putRight;
+    QPushButton* m_apply;
     QTableWidget* m_choices;
     QPushButton* m_add;
     FigureLink* m_why;

@@ -27,11 +27,11 @@ FoundView::FoundView(QWidget* parent)
     : QWidget(parent)
     , m_result(plainLabel(QStringLiteral("found")))
     , m_explanation(plainLabel(QStringLiteral("explanation")))
-    , m_mixes(choiceOf(QStringLiteral("mixes"), tr("Which of the mixes that read so"), {}))
+    , m_mixes(choiceOf(QStringLiteral("mixes"), tr("Possible mixes"), {}))
     , m_table(new QGridLayout)
     , m_disturbances(plainLabel(QStringLiteral("disturbances")))
     , m_note(new QLineEdit)
-    , m_keep(new QPushButton(tr("&Keep this reading")))
+    , m_keep(new QPushButton(tr("&Save this reading")))
 {
     m_result->setFont(figureFont(font()));
     m_result->setAccessibleName(tr("What is in the mix"));
@@ -49,6 +49,12 @@ FoundView::FoundView(QWidget* parent)
         }
     }
     m_disturbances->setInk(InkLabel::Quiet);
+    // Sentences wrap while a reading is typed: room for the usual ones, so that nothing below moves under the hand.
+    m_result->setMinimumHeight(2 * lineHeight(m_result->font()));
+    m_explanation->setMinimumHeight(2 * lineHeight(font()));
+    m_disturbances->setMinimumHeight(3 * lineHeight(font()));
+    for (InkLabel* label : {m_result, m_explanation, m_disturbances})
+        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_note->setObjectName(QStringLiteral("readingNote"));
     m_note->setAccessibleName(tr("Note to the reading"));
     m_note->setPlaceholderText(tr("a note, if you like"));
@@ -114,6 +120,8 @@ std::optional<MeasuredState> FoundView::measured() const
     return m_measuring.mixes.at(chosen()).state;
 }
 
+void FoundView::forgetNote() { m_note->clear(); }
+
 std::size_t FoundView::chosen() const { return std::size_t(std::max(0, m_mixes->currentIndex())); }
 
 void FoundView::showMixes()
@@ -132,20 +140,20 @@ QString FoundView::headline() const
     const std::size_t count = m_measuring.mixes.size();
     return count == 0   ? tr("Nothing read yet")
            : count == 1 ? mixText(m_measuring.mixes.front(), u'\n')
-                        : tr("%n mixes read so", nullptr, int(count));
+                        : tr("%n mixes match", nullptr, int(count));
 }
 
 void FoundView::showResult()
 {
     const QString problem = !m_problem.isEmpty() ? m_problem : m_measuring.problem ? translated(*m_measuring.problem) : QString();
-    m_result->setText(problem.isEmpty() ? headline() : tr("No mix reads so"));
+    m_result->setText(problem.isEmpty() ? headline() : tr("No mix matches these readings"));
     QString explanation = problem;
     if (explanation.isEmpty() && m_measuring.mixes.empty())
-        explanation = tr("Type what the instrument shows. What it would show in the recipe’s mix stands below.");
+        explanation = tr("Enter the reading. Below is what the calculated mix would read.");
     else if (explanation.isEmpty() && m_measuring.range)
         explanation = rangeText(*m_measuring.range);
     else if (explanation.isEmpty() && m_measuring.mixes.size() > 1)
-        explanation = tr("Choose the one that it can be.");
+        explanation = tr("Choose the mix you think it is.");
     m_explanation->setText(explanation);
     m_explanation->setInk(problem.isEmpty() ? InkLabel::Quiet : InkLabel::Caution);
     m_result->setInk(problem.isEmpty() && !m_measuring.mixes.empty() ? InkLabel::Plain : InkLabel::Quiet);
@@ -159,7 +167,7 @@ void FoundView::showResult()
 void FoundView::showTable()
 {
     int row = 0;
-    put(row++, {QString(), tr("measured"), tr("by the recipe"), tr("apart")});
+    put(row++, {QString(), tr("measured"), tr("by the recipe"), tr("difference")});
     const FoundMix* mix = m_measuring.mixes.empty() ? nullptr : &m_measuring.mixes.at(chosen());
     put(row++,
         {tr("sugars"), mix ? sugarsText(*mix) : QString(), percentText(m_measuring.sugar),

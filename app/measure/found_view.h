@@ -30,6 +30,9 @@ public:
     /// The mix that is believed, of those that read so; none where there is none.
     std::optional<MeasuredState> measured() const;
 
+    /// What was typed as a note belongs to another recipe.
+    void forgetNote();
+
     /// Its number among those that read so.
     std::size_t chosen() const;
 

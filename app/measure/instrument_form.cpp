@@ -163,6 +163,13 @@ void InstrumentForm::forgetReadings()
     emit changed();
 }
 
+void InstrumentForm::startAgain()
+{
+    m_temperature->forget();
+    m_known->forget();
+    forgetReadings();
+}
+
 void InstrumentForm::focusReading() { chosen().front()->reading()->setFocus(); }
 
 }  // namespace firn::app

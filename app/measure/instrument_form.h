@@ -39,8 +39,11 @@ public:
     /// How much of this mix the jar takes, where there is one.
     void showFillingWith(const Mix& mix);
 
-    /// The mix is another by now: what was read of it counts no more.
+    /// The mix is another by now: what was read of it no longer holds.
     void forgetReadings();
+
+    /// The same, and what belonged to one sample: how warm it was, and what was known of it.
+    void startAgain();
 
     void focusReading();
 

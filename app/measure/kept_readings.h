@@ -1,4 +1,4 @@
-// The readings that were kept of the component in view, measured beside computed, the latest first.
+// The record of the component in view: saved readings, measured beside calculated, and corrections of batches, the latest first.
 #pragma once
 
 #include "document/document.h"
@@ -24,6 +24,8 @@ public:
     void show(const Mix& computed);
 
 private:
+    QString textOf(const ReadingRecord& record, const Mix& computed) const;
+    QString textOf(const BatchCorrection& correction) const;
     void remove();
     void enableDeletion();
 
@@ -31,7 +33,12 @@ private:
     InkLabel* m_hint;
     QListWidget* m_list;
     QPushButton* m_delete;
-    std::vector<std::size_t> m_numbers;  // in the recipe, of each line
+    struct Line {
+        bool isCorrection;   // of a batch, rather than a reading
+        std::size_t number;  // in the recipe
+        std::string date;
+    };
+    std::vector<Line> m_lines;
 };
 
 }  // namespace firn::app

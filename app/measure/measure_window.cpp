@@ -10,6 +10,7 @@
 #include "document/measure_edits.h"
 #include "document/places.h"
 #include "gauges/type_and_space.h"
+#include "gauges/wording.h"
 #include "measure/correction_view.h"
 #include "measure/found_view.h"
 #include "measure/instrument_form.h"
@@ -28,6 +29,8 @@ namespace {
 
 const QString geometryKey = QStringLiteral("measure/geometry");
 constexpr QSize usualSize{980, 640};
+
+std::string now() { return QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString(); }
 
 QVBoxLayout* under(const QString& title, QWidget* content)
 {
@@ -56,17 +59,14 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     if (parent)
         takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &MeasureWindow::refresh);
-    connect(&document, &Document::replaced, m_instruments, &InstrumentForm::forgetReadings);
+    connect(&document, &Document::replaced, this, &MeasureWindow::startWithOtherRecipe);
     connect(m_instruments, &InstrumentForm::changed, this, &MeasureWindow::refresh);
     connect(m_found, &FoundView::mixChosen, this, &MeasureWindow::refresh);
     connect(m_found, &FoundView::keepingAsked, this, &MeasureWindow::keep);
     connect(m_found, &FoundView::figureChosen, this, &MeasureWindow::explain);
     connect(m_correction, &CorrectionView::derivationWanted, this, &MeasureWindow::derivationWanted);
-    connect(m_correction, &CorrectionView::recipePutRight, this, &MeasureWindow::say);
-    connect(m_correction, &CorrectionView::choiceAdded, this, [this](const QString& sentence) {
-        m_instruments->forgetReadings();
-        say(sentence);
-    });
+    connect(m_correction, &CorrectionView::recipeChanged, this, &MeasureWindow::say);
+    connect(m_correction, &CorrectionView::batchCorrected, this, &MeasureWindow::correctBatch);
     resize(usualSize);
     restoreGeometry(state().value(geometryKey).toByteArray());
 }
@@ -120,13 +120,13 @@ void MeasureWindow::refresh()
     m_instruments->showFillingWith(measured.computed);
     m_found->show(measured, problem);
     m_kept->show(measured.computed);
-    m_correction->show(measured, m_found->measured());
+    m_correction->show(measured, m_found->measured(), !problem.isEmpty() || measured.problem);
     // A layout asks for the height of wrapped lines, but does not insist on it.
     m_body->setMinimumHeight(m_body->layout()->minimumHeightForWidth(m_body->width()));
     nameWindow();
 }
 
-/// Reckoned again with its workings, which nobody needs while typing.
+/// Calculated again with its workings, which nobody needs while typing.
 void MeasureWindow::explain(const QString& figure, const QString& shown)
 {
     const Analysis& analysis = m_document.analysis();
@@ -143,16 +143,40 @@ QString MeasureWindow::measuredName() const
     return component.isEmpty() ? m_document.displayName() : component;
 }
 
-void MeasureWindow::keep(const QString& note)
+std::vector<ReadingRecord> MeasureWindow::recordsOfToday(const QString& note) const
 {
     std::vector<ReadingRecord> readings = m_instruments->instruments();
-    const Recipe& recipe = m_document.recipe();
     for (ReadingRecord& reading : readings) {
-        reading.date = QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString();
-        reading.component = recipe.components.at(m_document.component()).name;
+        reading.date = now();
+        reading.component = m_document.recipe().components.at(m_document.component()).name;
         reading.note = note.toStdString();
     }
-    keepReadings(m_document, readings);
+    return readings;
+}
+
+void MeasureWindow::keep(const QString& note) { keepReadings(m_document, recordsOfToday(note)); }
+
+void MeasureWindow::correctBatch(const CorrectionChoice& choice, MassFraction sugarsBefore)
+{
+    const bool isMeasured = m_found->measured().has_value();
+    const std::vector<ReadingRecord> readings = isMeasured ? recordsOfToday({}) : std::vector<ReadingRecord>{};
+    // The mix that was read is another one once this is in it.
+    m_instruments->forgetReadings();
+    addToBatch(m_document, m_document.component(), choice, sugarsBefore, readings, now());
+    say(tr("Add %1 of %2 to this batch: from %3 to %4 sugars. It is on record here, and the recipe stays as it is. Read again when "
+           "all is "
+           "mixed and cool.")
+            .arg(gramsText(choice.added), QString::fromStdString(choice.name), percentText(sugarsBefore),
+                percentText(choice.after.sugars)));
+}
+
+/// Nothing that was read, wanted or said of one recipe holds for another.
+void MeasureWindow::startWithOtherRecipe()
+{
+    m_messages->dismiss();
+    m_correction->forgetTarget();
+    m_found->forgetNote();
+    m_instruments->startAgain();
 }
 
 void MeasureWindow::say(const QString& sentence) { m_messages->note(sentence); }

@@ -1,4 +1,4 @@
-// Measure and correct: what the instrument shows, what is in the mix, and how to put it right.
+// Measure and correct: what the instrument shows, what is in the mix, and how to bring it to its target.
 #pragma once
 
 #include "document/document.h"
@@ -38,7 +38,10 @@ private:
     void refresh();
     void explain(const QString& figure, const QString& shown);
     QString measuredName() const;
+    std::vector<ReadingRecord> recordsOfToday(const QString& note) const;
     void keep(const QString& note);
+    void correctBatch(const CorrectionChoice& choice, MassFraction sugarsBefore);
+    void startWithOtherRecipe();
     void say(const QString& sentence);
     void nameWindow();
 

@@ -50,11 +50,11 @@ BesideReading besideComputed(const ReadingRecord& record, const Mix& computed)
     return beside;
 }
 
-bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<std::size_t> component)
+bool isAbout(const std::string& recorded, const Recipe& recipe, std::optional<std::size_t> component)
 {
-    if (record.component.empty() && recipe.components.size() == 1)
+    if (recorded.empty() && recipe.components.size() == 1)
         return true;
-    return record.component == (component ? recipe.components.at(*component).name : std::string());
+    return recorded == (component ? recipe.components.at(*component).name : std::string());
 }
 
 MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> component, const Mix& computed, Workings* workings)
@@ -62,7 +62,7 @@ MeasuredBeside measuredBeside(const Recipe& recipe, std::optional<std::size_t> c
     MeasuredBeside measured;
     const std::string bench = recipe.readings.empty() ? std::string() : versionOfBench(recipe);
     for (const ReadingRecord& record : recipe.readings) {
-        if (!isAbout(record, recipe, component) || (!record.version.empty() && record.version != bench))
+        if (!isAbout(record.component, recipe, component) || (!record.version.empty() && record.version != bench))
             continue;
         std::erase_if(measured.readings, [&](const BesideReading& one) { return kindOf(one.record) == kindOf(record); });
         measured.readings.push_back({record, {}, {}});

@@ -24,8 +24,8 @@ struct MeasuredBeside {
     MassFraction sugarDifference;    // measured less computed
 };
 
-/// Whether a record is about this component; without one, about the whole recipe.
-bool isAbout(const ReadingRecord& record, const Recipe& recipe, std::optional<std::size_t> component);
+/// Whether a record with this component's name, of a reading or of a correction, is about this component; without one, about the whole recipe.
+bool isAbout(const std::string& recorded, const Recipe& recipe, std::optional<std::size_t> component);
 
 /// Costs nothing where nothing was kept. `workings`, if given, take how sugars and alcohol are found, under the keys of solve().
 MeasuredBeside measuredBeside(

@@ -71,7 +71,7 @@ Result<Comparison> compare(const std::vector<Candidate>& candidates, const Catal
         side.analysis = analyse(candidate.recipe, catalogue, conditionsFor(candidate.recipe, candidates, wishes));
         side.perBasis = factorOf(wishes.basis, side.analysis.mass);
         for (const ReadingRecord& reading : candidate.readings)
-            if (isAbout(reading, candidate.recipe, {}))
+            if (isAbout(reading.component, candidate.recipe, {}))
                 side.readings.push_back(besideComputed(reading, side.analysis.mix));
         side.tastings = candidate.tastings;
     }

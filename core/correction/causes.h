@@ -1,4 +1,4 @@
-// Which row, if any one, explains a reading that is not what the recipe says.
+// Which slip, or which one or two ingredients that differ from the table, explain a reading that is not what the recipe says.
 #pragma once
 
 #include "analysis/preparation.h"

@@ -12,7 +12,7 @@ namespace firn {
 
 namespace {
 
-constexpr double mostOfMix = 3.0;  // times the mix's mass; nobody adds more: judgement
+constexpr double mostOfMix = 1.0;  // times the mix's mass: more is a new mix, not a correction (judgement)
 
 // What one begins to notice, each counted as 1: 5 % more mass and less flavour, 1 % of sucrose in sweetness, a tenth of a percent of acid, half a
 // percent of alcohol, 0.2 K of freezing point (half a degree of serving temperature). Judgement.
@@ -40,6 +40,17 @@ struct Candidate {
         for (const Part& part : parts)
             mix.add(part.composition, {part.share});
         return mix;
+    }
+
+    /// To add this much of it.
+    std::vector<Row> rows(Grams added) const
+    {
+        std::vector<Row> rows;
+        for (const Part& part : parts) {
+            rows.push_back(part.row);
+            rows.back().amount.value = added.value * part.share;
+        }
+        return rows;
     }
 };
 
@@ -107,7 +118,7 @@ Figure grams(Grams mass) { return {mass.value, mass.value < 10.0 ? 1 : 0}; }
 std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& after)
 {
     std::vector<Sentence> effects;
-    effects.push_back(phrase("Makes {0} g; there are {1} g now.", grams(after.mass), grams(before.mass)));
+    effects.push_back(phrase("New total {0} g (now {1} g).", grams(after.mass), grams(before.mass)));
     effects.push_back(phrase("As sweet as {0} % sucrose, {1} % before.", tenths(after.sweetness_percentSucrose),
         tenths(before.sweetness_percentSucrose)));
     if (std::abs((after.acid - before.acid).value) >= acidStep.value)
@@ -125,14 +136,13 @@ std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& afte
     const std::string firmnessNow(nameOf(before.firmness));
     const std::string firmnessThen(nameOf(after.firmness));
     if (now == then)
-        effects.push_back(phrase("Stays {0}; when served {1}, {2} before.", then, firmnessThen, firmnessNow));
+        effects.push_back(phrase("Still {0}; serving firmness {1} (was {2}).", then, firmnessThen, firmnessNow));
     else
         effects.push_back(phrase("Becomes {0} instead of {1}; when served {2}, {3} before.", then, now, firmnessThen, firmnessNow));
     return effects;
 }
 
 /// How much an addition disturbs: the more mass, and the farther sweetness, sourness, alcohol and freezing point end from the intended, the more.
-/// Another kind of dessert is worse than all of them.
 double disturbanceOf(const MixFigures& before, const MixFigures& after, const MixFigures& intended)
 {
     double sum = (after.mass / before.mass - 1.0) / massStep
@@ -141,8 +151,7 @@ double disturbanceOf(const MixFigures& before, const MixFigures& after, const Mi
                  + std::abs((after.alcohol - intended.alcohol).value) / alcoholStep.value;
     if (after.freezingPoint && intended.freezingPoint)
         sum += std::abs((*after.freezingPoint - *intended.freezingPoint).value) / freezingStep.value;
-    constexpr double otherClass = 100.0;
-    return after.textureClass == intended.textureClass ? sum : sum + otherClass;
+    return sum;
 }
 
 /// How far an error of the reading moves the amount that reaches the target: its effect on the corrected mix over that of one gram more.
@@ -184,10 +193,8 @@ std::optional<Sentence> whyNot(const Candidate& candidate, const Mix& now, const
     const bool tooWeak = excessOver(wanted.target, now) < 0.0;
     if (!candidate.isOfRecipe || ownSugars_percent <= 0.0 || (!tooWeak && ownSugars_percent > plainSugar_percent))
         return std::nullopt;
-    return tooWeak ? phrase(
-               "“{0}” cannot make the mix that strong: it holds {1} % sugar itself.", candidate.name, tenths(ownSugars_percent))
-                   : phrase("“{0}” cannot make the mix that weak: it holds {1} % sugar itself.", candidate.name,
-                       tenths(ownSugars_percent));
+    return tooWeak ? phrase("“{0}” is too weak for this: it contains only {1} % sugar.", candidate.name, tenths(ownSugars_percent))
+                   : phrase("“{0}” is too sweet for this: it contains {1} % sugar.", candidate.name, tenths(ownSugars_percent));
 }
 
 }  // namespace
@@ -215,7 +222,7 @@ Choices choicesFor(
     const Component& component, const PreparedComponent& prepared, const Catalogue& catalogue, const Mix& now, const Wanted& wanted)
 {
     if (isReached(wanted.target, now))
-        return {{}, {phrase("The mix is there already: nothing needs adding.")}};
+        return {{}, {phrase("The mix is already on target.")}};
     Candidates candidates(catalogue);
     for (std::size_t i = 0; i < component.rows.size(); ++i)
         candidates.addRow(component.rows[i], prepared.rows[i]);
@@ -232,7 +239,9 @@ Choices choicesFor(
     for (const Candidate& candidate : candidates.all()) {
         const Mix gram = candidate.gram();
         Working working;
-        const auto amount = amountReaching(wanted.target, now, gram, most, &working);
+        const auto amount = wanted.mixWith ? amountReaching(
+                                wanted.target, [&](Grams added) { return wanted.mixWith(candidate.rows(added)); }, most)
+                                           : amountReaching(wanted.target, now, gram, most, &working);
         if (!amount) {
             if (auto reason = whyNot(candidate, now, wanted))
                 choices.leftOut.push_back(std::move(*reason));
@@ -240,15 +249,17 @@ Choices choicesFor(
         }
         CorrectionChoice choice;
         choice.name = candidate.name;
-        for (const Part& part : candidate.parts) {
-            choice.rows.push_back(part.row);
-            choice.rows.back().amount.value = amount->value * part.share;
-        }
+        choice.rows = candidate.rows(*amount);
         choice.added = *amount;
         choice.working = std::move(working);
         choice.added_sd = uncertaintyOf(*amount, now, gram, wanted);
-        choice.mix = withAdded(now, gram, *amount);
+        choice.mix = wanted.mixWith ? wanted.mixWith(choice.rows) : withAdded(now, gram, *amount);
         choice.after = figuresOf(choice.mix, wanted.texture);
+        if (choice.after.textureClass != before.textureClass && choice.after.textureClass != wanted.intended.textureClass) {
+            choices.leftOut.push_back(phrase("“{0}” would change the kind of dessert: {1} g of it make it {2}.", candidate.name,
+                grams(*amount), std::string(nameOf(choice.after.textureClass))));
+            continue;
+        }
         choice.disturbance = disturbanceOf(before, choice.after, wanted.intended);
         choice.effects = effectsOf(before, choice.after);
         if (isDry(gram))
@@ -258,7 +269,7 @@ Choices choicesFor(
     }
     if (choices.ranked.empty())
         choices.leftOut.push_back(
-            phrase("Nothing brings it there with less than {0} times its mass: weigh out a new mix.", Figure{mostOfMix, 0}));
+            phrase("Nothing brings it there without adding more than the mix weighs. Start a new mix instead."));
     std::ranges::stable_sort(choices.ranked, {}, &CorrectionChoice::disturbance);
     return choices;
 }

@@ -4,6 +4,8 @@
 #include "analysis/preparation.h"
 #include "correction/correction.h"
 
+#include <functional>
+
 namespace firn {
 
 MixFigures figuresOf(const Mix& mix, const TextureInput& input);
@@ -14,10 +16,11 @@ struct Wanted {
     MixFigures intended;
     TextureInput texture;
     MassFraction nowSugars_sd;
+    std::function<Mix(const std::vector<Row>&)> mixWith;  // with these rows added; empty where they go in as they are
 };
 
 struct Choices {
-    std::vector<CorrectionChoice> ranked;
+    std::vector<CorrectionChoice> ranked;  // none larger than the mix, and none that makes another kind of dessert of it
     std::vector<Sentence> leftOut;
 };
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace firn {
 
@@ -25,17 +26,23 @@ TextureInput textureInput(const Recipe& recipe, std::size_t component)
 Sentence diagnosisOf(const MeasuredState& measured, const MixFigures& recipe, const std::vector<Cause>& causes)
 {
     if (!measured.sugars)
-        return phrase("Nothing was measured: reckoned from the recipe's {0} % sugar.", tenths(recipe.sugars));
+        return phrase("No reading: calculated from the recipe's {0} % sugar.", tenths(recipe.sugars));
     if (std::abs((*measured.sugars - recipe.sugars).value) <= readingTolerance(measured).value)
         return phrase("The reading agrees with the recipe: {0} % sugar against {1} %, no more apart than readings are.",
             tenths(*measured.sugars), tenths(recipe.sugars));
     if (causes.empty())
-        return phrase("{0} % sugar measured, {1} % by the recipe, and no single row explains it: stir, let the sample come to 20 "
-                      "°C, read again, and check the "
-                      "weights.",
+        return phrase(
+            "{0} % sugar measured, {1} % by the recipe, and neither one slip nor two ingredients explain it. Stir, let the "
+            "sample come to 20 °C, read again, and check the weights.",
             tenths(*measured.sugars), tenths(recipe.sugars));
     return phrase("{0} % sugar measured, {1} % by the recipe. What would explain it, likeliest first:", tenths(*measured.sugars),
         tenths(recipe.sugars));
+}
+
+bool losesSomething(const Component& component)
+{
+    return std::ranges::any_of(
+        component.steps, [](const Step& step) { return !std::holds_alternative<std::monostate>(step.loss); });
 }
 
 std::vector<Sentence> cautionsOf(
@@ -46,29 +53,33 @@ std::vector<Sentence> cautionsOf(
         if (row.analysis.problem)
             cautions.push_back(*row.analysis.problem);
     }
-    if (std::ranges::any_of(component.steps, [](const Step& step) { return !std::holds_alternative<std::monostate>(step.loss); }))
-        cautions.push_back(phrase(
-            "Reckoned for the mix as it is after its steps. As rows of the recipe the additions go through the steps as well."));
     const auto* wanted = std::get_if<SugarsTarget>(&target);
     if (wanted && measured.sugars && std::abs((*measured.sugars - wanted->sugars).value) <= 2.0 * measured.sugars_sd.value)
-        cautions.push_back(
-            phrase("What is wanted is within the reading's uncertainty of ±{0} %: reading again may save the trouble.",
-                tenths(measured.sugars_sd * 2.0)));
+        cautions.push_back(phrase("The target is within the reading's uncertainty of ±{0} %. Reading again may save the trouble.",
+            tenths(measured.sugars_sd * 2.0)));
     return cautions;
+}
+
+/// Whether what is added is more of what stands in this row already, weighed in grams.
+bool isMoreOf(const Row& row, const Row& added, const Catalogue& catalogue)
+{
+    const Ingredient* ingredient = catalogue.find(added.ingredient);
+    return row.amount.unit == Unit::Gram && added.amount.unit == Unit::Gram && row.measuredBrix == added.measuredBrix && ingredient
+           && catalogue.find(row.ingredient) == ingredient;
 }
 
 }  // namespace
 
 Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalogue, std::size_t index,
-    const MeasuredState& measured, const StrengthTarget& target)
+    const MeasuredState& measured, const StrengthTarget& target, Corrected what)
 {
     if (index >= recipe.components.size())
-        return failure(phrase("The recipe has no such component any more: choose another."));
+        return failure(phrase("The recipe has no such component any more. Choose another."));
     const std::vector<PreparedComponent> all = prepared(recipe, catalogue).components;
     const Component& component = recipe.components[index];
     const Mix& written = all[index].mix();
     if (written.isEmpty())
-        return failure(phrase("Nothing in this component has a weight yet: give it rows with amounts first."));
+        return failure(phrase("Nothing in this component has a weight yet. Give it rows with amounts first."));
     const bool isMeasured = measured.sugars || measured.alcohol;
     const Result<Mix> now =
         isMeasured ? measuredMix(written, measured.sugars.value_or(shareOf(sugars(written), written)), measured.alcohol) : written;
@@ -86,7 +97,14 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
     plan.intended = figuresOf(*intended, input);
     plan.causes = causesOf(component, all[index], measured);
     plan.diagnosis = diagnosisOf(measured, plan.recipe, plan.causes);
-    Choices choices = choicesFor(component, all[index], catalogue, *now, {target, plan.intended, input, measured.sugars_sd});
+    Wanted wanted{target, plan.intended, input, measured.sugars_sd, {}};
+    if (what == Corrected::Recipe && losesSomething(component))
+        wanted.mixWith = [&](const std::vector<Row>& added) {
+            Recipe changed = recipe;
+            changed.components[index] = corrected(recipe, catalogue, index, added);
+            return prepared(changed, catalogue).components[index].mix();
+        };
+    Choices choices = choicesFor(component, all[index], catalogue, *now, wanted);
     plan.choices = std::move(choices.ranked);
     plan.leftOut = std::move(choices.leftOut);
     plan.cautions = cautionsOf(component, all[index], measured, target);
@@ -111,16 +129,31 @@ Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_
         if (component.rows[i].amount.unit == Unit::PercentOfMix && !row.problem)
             component.rows[i].amount = {row.mass.value, Unit::Gram};
     }
-    if (cause && cause->asItWas) {
-        Row& row = component.rows[cause->row];
+    std::vector<std::size_t> neverIn;
+    for (const RowAsItWas& asItWas : cause ? cause->rows : std::vector<RowAsItWas>{}) {
+        if (!asItWas.row) {
+            neverIn.push_back(asItWas.index);
+            continue;
+        }
+        Row& row = component.rows[asItWas.index];
         const Amount inGrams = row.amount;
-        row = *cause->asItWas;
+        row = *asItWas.row;
         if (row.amount.unit == Unit::PercentOfMix)
             row.amount = inGrams;
-    } else if (cause) {
-        component.rows.erase(component.rows.begin() + static_cast<std::ptrdiff_t>(cause->row));
     }
-    component.rows.insert(component.rows.end(), added.begin(), added.end());
+    for (const Row& more : added) {
+        const auto same = std::ranges::find_if(component.rows, [&](const Row& row) {
+            const auto index = static_cast<std::size_t>(&row - component.rows.data());
+            return std::ranges::find(neverIn, index) == neverIn.end() && isMoreOf(row, more, catalogue);
+        });
+        if (same == component.rows.end())
+            component.rows.push_back(more);
+        else
+            same->amount.value += more.amount.value;
+    }
+    std::ranges::sort(neverIn, std::greater{});
+    for (const std::size_t index : neverIn)
+        component.rows.erase(component.rows.begin() + static_cast<std::ptrdiff_t>(index));
     return component;
 }
 

@@ -21,18 +21,24 @@ struct MeasuredState {
 };
 
 enum class CauseKind {
-    Spread,      // real fruit, milk or juice strays from the table
-    LeftOut,     // the row never went in
-    Doubled,     // the row went in twice
-    WrongAmount  // the row was weighed or measured wrongly
+    Spread,       // real fruit, milk or juice differs from the table
+    LeftOut,      // the row never went in
+    Doubled,      // the row went in twice
+    WrongAmount,  // the row was weighed or measured wrongly
+    WaterLost     // boiled or dried off without being in the recipe
 };
 
-/// One thing in the recipe that would by itself explain the reading.
+/// A row as it really was.
+struct RowAsItWas {
+    std::size_t index;       // of the component
+    std::optional<Row> row;  // none: it never went in
+};
+
+/// One slip, or the spread of one or two ingredients, that would explain the reading.
 struct Cause {
     CauseKind kind;
-    std::size_t row;             // of the component
-    std::optional<Row> asItWas;  // the row to put there so that the recipe computes what was measured; none takes it out
-    double oddity = 0.0;         // how unlikely it is, in standard deviations; for slips a judgement, see causes.cpp
+    std::vector<RowAsItWas> rows;  // put there, the recipe computes what was measured; empty where no row can say it
+    double oddity = 0.0;           // how unlikely it is, in standard deviations; for slips a judgement, see causes.cpp
     Sentence sentence;
 };
 
@@ -74,14 +80,19 @@ struct CorrectionPlan {
     std::vector<Sentence> cautions;         // what this reckoning could not take into account
 };
 
+/// What is brought to the target: the batch that was measured, to which something is added as it is now, or the recipe, whose rows change and go
+/// through its steps.
+enum class Corrected { Batch, Recipe };
+
 /// Fails where there is no such component, nothing in it has a weight, the measured sugars leave no water, or no share of sugars gives the target.
 Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalogue, std::size_t component,
-    const MeasuredState& measured, const StrengthTarget& target);
+    const MeasuredState& measured, const StrengthTarget& target, Corrected what = Corrected::Batch);
 
 /// The rows in amounts that a scale of this resolution shows; never nothing.
 std::vector<Row> weighable(const std::vector<Row>& rows, Grams scaleStep);
 
-/// The component with a cause put right and the rows of a choice added. With a cause of kind Spread, or none and nothing measured, its mix becomes what
+/// The component with the rows as a cause says that they were, and the rows of a choice added: to a row of the same ingredient in grams where
+/// there is one, else behind the last. With a cause of kind Spread, or none and nothing measured, its mix becomes what
 /// the plan says; a slip also changes the mass, so put it right alone and ask for corrections again, without a measurement. Rows in % of the mix become
 /// grams, or they would grow with what is added. The component must be one of the recipe's and the cause one of this recipe's plan.
 Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_t component, const std::vector<Row>& added,

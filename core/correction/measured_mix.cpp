@@ -5,9 +5,9 @@ namespace firn {
 Result<Mix> measuredMix(const Mix& recipe, MassFraction sugarsWanted, std::optional<MassFraction> alcohol)
 {
     if (recipe.isEmpty())
-        return failure(phrase("Nothing in this component has a weight yet: give it rows with amounts first."));
+        return failure(phrase("Nothing in this component has a weight yet. Give it rows with amounts first."));
     if (!(sugarsWanted.value >= 0.0) || (alcohol && !(alcohol->value >= 0.0)))
-        return failure(phrase("A mix cannot hold less than no sugar or alcohol: measure again."));
+        return failure(phrase("Sugar and alcohol cannot be negative. Measure again."));
     const Grams mass = recipe.mass();
     const Grams before = sugars(recipe);
     const Grams after = mass * sugarsWanted.value;

@@ -31,7 +31,7 @@ std::optional<Grams> amountReaching(const SugarsTarget& target, const Mix& mix, 
     if (!(amount_g > 0.0) || amount_g > most.value)
         return std::nullopt;
     if (working) [[unlikely]] {
-        const Symbol wanted{"w", "wanted", percent(target.sugars), "%", phrase("sugars that the mix shall have")};
+        const Symbol wanted{"w", "target", percent(target.sugars), "%", phrase("target: sugars in the mix")};
         const Symbol mass{"m", "mix", mix.mass().value, "g", phrase("mass of the mix as it is")};
         const Symbol now{"m", "sugars", sugars(mix).value, "g", phrase("sugars in it")};
         const Symbol carried{"s", "add", sugars(gram).value, "g/g", phrase("sugars in a gram of what is added")};
@@ -43,31 +43,41 @@ std::optional<Grams> amountReaching(const SugarsTarget& target, const Mix& mix, 
     return Grams{amount_g};
 }
 
-std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)
+/// Where the excess changes its sign.
+struct Crossing {
+    double from_g;
+    double amount_g;
+    double to_g;
+};
+
+/// The first one between nothing and the most. The excess need not move evenly, so that the search goes up in strides.
+std::optional<Crossing> crossingOf(const std::function<double(double)>& excess, Grams most)
 {
-    const auto excess = [&](double amount_g) { return excessOver(target, withAdded(mix, gram, {amount_g})); };
     const bool startsAbove = excess(0.0) > 0.0;
     constexpr double finest = 1e-4;  // of the most
     constexpr double stride = 1.5;
     double below_g = 0.0;
     for (double amount_g = finest * most.value;; amount_g = std::min(stride * amount_g, most.value)) {
-        if ((excess(amount_g) > 0.0) != startsAbove) {
-            const Grams found{rootBetween(excess, below_g, amount_g)};
-            if (working) [[unlikely]] {
-                const Symbol wanted{"B", "wanted", target.brix, "°Bx", phrase("what the refractometer shall show at 20 °C")};
-                working->solved(addedSymbol(found.value),
-                    function(
-                        "nD_mix", {addedSymbol(found.value)}, phrase("refractive index of the mix with so much added, at 20 °C")),
-                    indexOfSucrose({wanted, Number{20.0, "°C"}}), Source::Refraction,
-                    phrase("Solved for what to add between {0} and {1} g: the mix with it has the index that the scale writes so.",
-                        Figure{below_g, 1}, Figure{amount_g, 1}));
-            }
-            return found;
-        }
+        if ((excess(amount_g) > 0.0) != startsAbove)
+            return Crossing{below_g, rootBetween(excess, below_g, amount_g), amount_g};
         if (amount_g >= most.value)
             return std::nullopt;
         below_g = amount_g;
     }
+}
+
+std::optional<Grams> amountReaching(const BrixTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)
+{
+    const auto found = crossingOf([&](double amount_g) { return excessOver(target, withAdded(mix, gram, {amount_g})); }, most);
+    if (found && working) [[unlikely]] {
+        const Symbol wanted{"B", "target", target.brix, "°Bx", phrase("target on the refractometer at 20 °C")};
+        working->solved(addedSymbol(found->amount_g),
+            function("nD_mix", {addedSymbol(found->amount_g)}, phrase("refractive index of the mix with so much added, at 20 °C")),
+            indexOfSucrose({wanted, Number{20.0, "°C"}}), Source::Refraction,
+            phrase("Solved for what to add between {0} and {1} g: the mix with it has the index that the scale writes so.",
+                Figure{found->from_g, 1}, Figure{found->to_g, 1}));
+    }
+    return found ? std::optional(Grams{found->amount_g}) : std::nullopt;
 }
 
 }  // namespace
@@ -104,11 +114,17 @@ Result<Mix> broughtTo(const StrengthTarget& target, const Mix& mix)
     const double most = nearlyAll * shareOf((*weakest)[Constituent::Water], *weakest).value;
     const auto excess = [&](double share) { return excessOver(target, *withSugars(share)); };
     if (!(brix >= 0.0 && brix <= endOfScales_brix) || excess(most) < 0.0)
-        return failure(phrase("This mix cannot read {0} °Bx: ask for another reading.", Figure{brix, 1}));
+        return failure(phrase("This mix cannot read {0} °Bx. Choose another target.", Figure{brix, 1}));
     if (excess(0.0) > 0.0)
         return failure(
-            phrase("Without any sugar this mix would still read more than {0} °Bx: ask for a higher reading.", Figure{brix, 1}));
+            phrase("Without any sugar this mix would still read more than {0} °Bx. Choose a higher target.", Figure{brix, 1}));
     return withSugars(rootBetween(excess, 0.0, most));
+}
+
+std::optional<Grams> amountReaching(const StrengthTarget& target, const std::function<Mix(Grams)>& mixWith, Grams most)
+{
+    const auto found = crossingOf([&](double amount_g) { return excessOver(target, mixWith({amount_g})); }, most);
+    return found ? std::optional(Grams{found->amount_g}) : std::nullopt;
 }
 
 std::optional<Grams> amountReaching(const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working)

@@ -5,6 +5,7 @@
 #include "mix/mix.h"
 #include "units/sentence.h"
 
+#include <functional>
 #include <optional>
 #include <variant>
 
@@ -15,7 +16,7 @@ struct SugarsTarget {
     friend bool operator==(const SugarsTarget&, const SugarsTarget&) = default;
 };
 
-/// What a refractometer shall read at 20 °C.
+/// What a refractometer should read at 20 °C.
 struct BrixTarget {
     double brix = 0.0;
     friend bool operator==(const BrixTarget&, const BrixTarget&) = default;
@@ -34,6 +35,9 @@ Result<Mix> broughtTo(const StrengthTarget& target, const Mix& mix);
 /// found by a bracketing search, for it need not move evenly where alcohol is added.
 std::optional<Grams> amountReaching(
     const StrengthTarget& target, const Mix& mix, const Mix& gram, Grams most, Working* working = nullptr);
+
+/// The same where an addition goes through steps, and only the finished mix tells: by a bracketing search.
+std::optional<Grams> amountReaching(const StrengthTarget& target, const std::function<Mix(Grams)>& mixWith, Grams most);
 
 /// The mix with this much of something, of which `gram` is one gram.
 Mix withAdded(Mix mix, const Mix& gram, Grams amount);

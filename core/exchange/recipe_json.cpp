@@ -1,5 +1,6 @@
 #include "exchange/recipe_json.h"
 
+#include "exchange/batch_correction_json.h"
 #include "exchange/component_json.h"
 #include "exchange/ingredient_json.h"
 #include "exchange/reading_json.h"
@@ -93,6 +94,8 @@ Result<Recipe> recipeFrom(const Json& json)
             fault = readIngredients(value, recipe.ingredients);
         else if (key == "readings")
             fault = readList(key, value, "Reading", readingFromJson, recipe.readings);
+        else if (key == "batch_corrections")
+            fault = readList(key, value, "Batch correction", batchCorrectionFromJson, recipe.batchCorrections);
         else if (key == "linked_recipes")
             fault = readList(key, value, "Linked recipe", linkedFrom, recipe.linked);
         else if (key == "tags")

@@ -1,3 +1,4 @@
+#include "exchange/batch_correction_json.h"
 #include "exchange/ingredient_json.h"
 #include "exchange/object_writer.h"
 #include "exchange/reading_json.h"
@@ -161,6 +162,7 @@ std::string recipeToJson(const Recipe& recipe)
     out += "\n  ]";
     writeList(out, "ingredients", recipe.ingredients, ingredientToJson);
     writeList(out, "readings", recipe.readings, readingToJson);
+    writeList(out, "batch_corrections", recipe.batchCorrections, batchCorrectionToJson);
     writeList(out, "linked_recipes", recipe.linked, linkedToJson);
     if (!recipe.basedOn.empty())
         field("based_on", jsonString(recipe.basedOn));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ingredients/ingredient.h"
+#include "recipe/batch_correction.h"
 #include "recipe/reading_record.h"
 #include "recipe/step.h"
 #include "recipe/tasting.h"
@@ -68,7 +69,8 @@ struct Recipe {
     UnknownFields unknown;
     std::vector<Ingredient> ingredients = {};  // the cook's own ones that it uses, so that it reads the same on another machine
     std::vector<LinkedRecipe> linked;
-    std::vector<ReadingRecord> readings = {};  // of all versions, in the order in which they were made
+    std::vector<ReadingRecord> readings = {};            // of all versions, in the order in which they were made
+    std::vector<BatchCorrection> batchCorrections = {};  // likewise
 
     // What the notebook finds it by.
     std::vector<std::string> tags = {};

@@ -20,12 +20,14 @@ std::string freshId(const Recipe& recipe)
     return std::to_string(number);
 }
 
-/// Calls `change` with the version's id in every reading, tasting and coded sample.
+/// Calls `change` with the version's id in every reading, batch correction, tasting and coded sample.
 template <class Change>
 void forEachMention(Recipe& recipe, Change change)
 {
     for (ReadingRecord& reading : recipe.readings)
         change(reading.version);
+    for (BatchCorrection& correction : recipe.batchCorrections)
+        change(correction.version);
     for (Tasting& tasting : recipe.tastings)
         if (tasting.code.empty())
             change(tasting.version);
@@ -110,6 +112,7 @@ Recipe withVersionOnBench(Recipe recipe, std::string_view id, const VersionLabel
     Recipe bench = versionNamed(recipe, id)->recipe;
     bench.unknown = std::move(recipe.unknown);
     bench.readings = std::move(recipe.readings);
+    bench.batchCorrections = std::move(recipe.batchCorrections);
     bench.tags = std::move(recipe.tags);
     bench.isFavourite = recipe.isFavourite;
     bench.isArchived = recipe.isArchived;
@@ -135,6 +138,7 @@ Recipe withoutVersion(Recipe recipe, std::string_view id)
     if (recipe.basedOn == gone)
         recipe.basedOn = base;
     std::erase_if(recipe.readings, [&](const ReadingRecord& reading) { return reading.version == gone; });
+    std::erase_if(recipe.batchCorrections, [&](const BatchCorrection& correction) { return correction.version == gone; });
     std::vector<Tasting> tastings;
     std::ranges::copy_if(
         recipe.tastings, std::back_inserter(tastings), [&](const Tasting& tasting) { return versionOf(tasting, recipe) != gone; });

@@ -95,6 +95,7 @@ protected:
         QTest::keyClicks(&line, text);
     }
     void click(const char* button) { QTest::mouseClick(&find<QPushButton>(button), Qt::LeftButton); }
+    QString message() { return window->findChild<MessageBar*>()->sentence(); }
     QString text(const char* label) { return plain(find<QLabel>(label).text()); }
     QString found() { return text("found"); }
 
@@ -184,7 +185,7 @@ TEST_F(Measure, WhatWasFoundAndWhatToAddOpenToTheirDerivation)
     ASSERT_TRUE(why && why->isVisible());
     QTest::keyClick(why, Qt::Key_Return);
     EXPECT_EQ(opened, "correction.added_g");
-    EXPECT_EQ(find<QPushButton>("addChoice").text(), "&Add " + gramsText({lastValue()}));
+    EXPECT_EQ(find<QPushButton>("addChoice").text(), "&Add to this batch: " + gramsText({lastValue()}));
 }
 
 TEST_F(Measure, ABoilingPointOpensToItsDerivation)
@@ -304,10 +305,10 @@ TEST_F(Measure, AnImpossibleReadingIsASentenceAndNothingCanBeKept)
 {
     write("refractometerReading", "90");
     EXPECT_FALSE(text("explanation").isEmpty());
-    EXPECT_EQ(found(), "No mix reads so");
+    EXPECT_EQ(found(), "No mix matches these readings");
     EXPECT_FALSE(find<QPushButton>("keepReading").isEnabled());
     write("refractometerReading", "-3");
-    EXPECT_EQ(found(), "No mix reads so");
+    EXPECT_EQ(found(), "No mix matches these readings");
     write("refractometerReading", "nan");
     EXPECT_TRUE(text("explanation").contains("\"nan\"")) << text("explanation").toStdString();
     choose("refractometerScale", "0 to 32 °Bx");
@@ -315,47 +316,118 @@ TEST_F(Measure, AnImpossibleReadingIsASentenceAndNothingCanBeKept)
     EXPECT_GT(foundSugar(), 10.0);
 }
 
-TEST_F(Measure, AddIsOneStepThatCanBeUndone)
+TEST_F(Measure, ABatchIsCorrectedOnTheRecordAndTheRecipeStays)
 {
     const Recipe before = document.recipe();
     write("refractometerReading", "19");
     write("target", "26");
+    const double found_percent = foundSugar();
     const double toAdd_g = std::round(amount(1));
     click("addChoice");
-    ASSERT_EQ(rows().size(), 5U);
-    EXPECT_DOUBLE_EQ(rows().back().amount.value, toAdd_g);
+    EXPECT_EQ(rows(), before.components.front().rows);
+    ASSERT_EQ(document.recipe().batchCorrections.size(), 1U);
+    const BatchCorrection& correction = document.recipe().batchCorrections.front();
+    ASSERT_EQ(correction.added.size(), 1U);
+    EXPECT_EQ(correction.added.front(), (AddedIngredient{"Sugar (sucrose)", {toAdd_g}}));
+    EXPECT_NEAR(correction.sugarsBefore_percent, found_percent, 0.051);
+    EXPECT_NEAR(correction.sugarsAfter_percent, 26.0, 1e-6);
+    ASSERT_EQ(document.recipe().readings.size(), 1U) << "the reading is kept with it";
+    EXPECT_EQ(document.recipe().readings.front().value, 19.0);
+    EXPECT_EQ(document.recipe().readings.front().date, correction.date);
     EXPECT_EQ(document.undoStack().count(), 1);
-    EXPECT_EQ(document.undoStack().undoText(), "Add Sugar (sucrose)");
-    EXPECT_TRUE(window->findChild<MessageBar*>()->sentence().startsWith("Added ")) << "what was done is said";
+    EXPECT_TRUE(message().contains("the recipe stays as it is")) << message().toStdString();
     EXPECT_EQ(found(), "Nothing read yet") << "the mix that was read is another now";
-    QTest::keyClick(&find<QPushButton>("addChoice"), Qt::Key_Z, Qt::ControlModifier);
+
+    auto& record = find<QListWidget>("keptReadings");
+    ASSERT_EQ(record.count(), 2);
+    EXPECT_TRUE(plain(record.item(0)->text()).contains("Added to the batch: ")) << record.item(0)->text().toStdString();
+    record.setCurrentRow(0);
+    click("deleteReading");
+    EXPECT_TRUE(document.recipe().batchCorrections.empty());
+    EXPECT_EQ(document.recipe().readings.size(), 1U);
+
+    document.undoStack().setIndex(0);
     EXPECT_EQ(document.recipe(), before);
 }
 
-TEST_F(Measure, WithoutAReadingTheRecipeIsTheStart)
+/// "Correct the recipe" asks what amounts would have been right: the recipe itself arrives at the target, whatever was read.
+TEST_F(Measure, TheRecipeIsBroughtToTheTargetWhereThatIsChosen)
 {
+    const Recipe before = document.recipe();
+    write("refractometerReading", "19");
+    choose("subject", "Correct the recipe");
     write("target", "26");
     const double sugar = document.analysis().shares.sugars.value;
     EXPECT_NEAR(amount(1), (0.26 - sugar) * document.analysis().mass.value / 0.74, 0.6);
     click("addChoice");
     EXPECT_NEAR(percent(document.analysis().shares.sugars), 26.0, 0.1);
+    EXPECT_EQ(rows().size(), before.components.front().rows.size()) << "more of the same row";
+    EXPECT_TRUE(document.recipe().batchCorrections.empty());
+    EXPECT_EQ(document.undoStack().undoText(), "Add Sugar (sucrose)");
+    EXPECT_EQ(document.undoStack().count(), 1);
+    EXPECT_NE(found(), "Nothing read yet") << "the batch in the bowl is the same";
+    QTest::keyClick(&find<QPushButton>("addChoice"), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(document.recipe(), before);
 }
 
-TEST_F(Measure, TheRecipeIsPutRightByACause)
+TEST_F(Measure, WithoutAReadingABatchStartsFromTheRecipe)
+{
+    write("target", "26");
+    const double sugar = document.analysis().shares.sugars.value;
+    EXPECT_NEAR(amount(1), (0.26 - sugar) * document.analysis().mass.value / 0.74, 0.6);
+    click("addChoice");
+    ASSERT_EQ(document.recipe().batchCorrections.size(), 1U);
+    EXPECT_NEAR(document.recipe().batchCorrections.front().sugarsBefore_percent, 100.0 * sugar, 1e-9);
+    EXPECT_TRUE(document.recipe().readings.empty());
+}
+
+/// A cause put into the recipe and what it then takes: the amounts that would have been right with this fruit.
+TEST_F(Measure, TheRecipeIsCorrectedByACause)
 {
     const Recipe before = document.recipe();
     write("refractometerReading", "19");
     write("sampleTemperature", "31");
     ASSERT_GT(find<QListWidget>("causes").count(), 0) << text("diagnosis").toStdString();
-    // Another amount of vermouth would also change what the reading means.
-    find<QListWidget>("causes").setCurrentRow(1);
-    ASSERT_TRUE(find<QListWidget>("causes").currentItem()->text().contains("too little"));
-    click("putRight");
+    auto& causes = find<QListWidget>("causes");
+    for (int row = 0; row < causes.count(); ++row)
+        if (causes.item(row)->text().contains("too little"))
+            causes.setCurrentRow(row);
+    ASSERT_TRUE(causes.currentItem()->text().contains("too little"));
+    click("applyCause");
     EXPECT_NE(document.recipe(), before);
-    EXPECT_EQ(document.undoStack().undoText(), "Put the recipe right");
+    EXPECT_EQ(document.undoStack().undoText(), "Apply correction");
     EXPECT_NEAR(percent(document.analysis().shares.sugars), foundSugar(), 0.3);
     document.undoStack().undo();
     EXPECT_EQ(document.recipe(), before);
+}
+
+TEST_F(Measure, NothingIsCarriedFromOneRecipeToTheNext)
+{
+    write("sampleTemperature", "28");
+    write("known", "2");
+    write("readingNote", "after straining");
+    write("target", "30");
+    write("refractometerReading", "19");
+    click("addChoice");
+    ASSERT_FALSE(message().isEmpty());
+    write("refractometerReading", "20");
+    write("target", "31");
+    lay("400 g water\n100 g sugar");
+    EXPECT_EQ(message(), QString());
+    for (const char* field : {"sampleTemperature", "known", "readingNote", "target", "refractometerReading"})
+        EXPECT_EQ(find<QLineEdit>(field).text(), QString()) << field;
+    EXPECT_EQ(find<QListWidget>("keptReadings").count(), 0);
+}
+
+/// A click on the way to a button must not miss it because a sentence above it wraps.
+TEST_F(Measure, NothingMovesUnderTheHandWhileAReadingIsTyped)
+{
+    const QRect before = placeOf("keepReading");
+    for (const QString& reading : {QStringLiteral("1"), QStringLiteral("19"), QStringLiteral("19.5"), QStringLiteral("90")}) {
+        write("refractometerReading", reading);
+        EXPECT_EQ(placeOf("keepReading"), before) << reading.toStdString();
+        EXPECT_EQ(text("diagnosis").startsWith("Correct the reading first"), reading == "90") << text("diagnosis").toStdString();
+    }
 }
 
 TEST_F(Measure, KeptReadingsComeBackFromTheFileAndCanBeDeleted)
@@ -366,7 +438,7 @@ TEST_F(Measure, KeptReadingsComeBackFromTheFileAndCanBeDeleted)
     click("keepReading");
     ASSERT_EQ(document.recipe().readings.size(), 1U);
     EXPECT_FALSE(faultOfDate(document.recipe().readings.front().date).has_value());
-    EXPECT_EQ(document.undoStack().undoText(), "Keep reading");
+    EXPECT_EQ(document.undoStack().undoText(), "Save reading");
     const QTemporaryDir folder;
     ASSERT_TRUE(document.saveAs(folder.filePath("kept.firn")));
     const auto kept = document.recipe().readings;
@@ -376,7 +448,7 @@ TEST_F(Measure, KeptReadingsComeBackFromTheFileAndCanBeDeleted)
     auto& list = find<QListWidget>("keptReadings");
     ASSERT_EQ(list.count(), 1);
     const QString line = plain(list.item(0)->text());
-    EXPECT_TRUE(line.contains("19.0 °Bx at 31 °C, computed 19.8") && line.contains("after straining")) << line.toStdString();
+    EXPECT_TRUE(line.contains("19.0 °Bx at 31 °C, calculated 19.8") && line.contains("after straining")) << line.toStdString();
     list.setCurrentRow(0);
     click("deleteReading");
     EXPECT_TRUE(document.recipe().readings.empty());
