@@ -5,6 +5,7 @@
 #include "document/built_in.h"
 #include "document/file_name.h"
 #include "document/link_edits.h"
+#include "document/linked_files.h"
 #include "document/notebook_place.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
@@ -197,6 +198,7 @@ void FileActions::linkRecipe()
         return;
     }
     m_messages.dismiss();
+    agreeToRead(QString::fromStdString(linked->file));
     firn::app::linkRecipe(m_document, m_document.component(), std::move(*linked));
 }
 

@@ -6,6 +6,7 @@
 #include "gauges/wording.h"
 #include "recipe/own_ingredients.h"
 
+#include <QDir>
 #include <algorithm>
 
 namespace firn::app {
@@ -16,7 +17,7 @@ RecipeNotices::RecipeNotices(Document& document, QWidget* parent)
     , m_linkedFiles(document)
 {
     setObjectName(QStringLiteral("recipeNotices"));
-    setAccessibleName(tr("Notice about the recipe"));
+    setAccessibleName(tr("Notice"));
     connect(&document, &Document::changed, this, &RecipeNotices::show);
     connect(&document, &Document::replaced, this, [this] { m_dismissed.clear(); });
     connect(&m_linkedFiles, &LinkedFiles::differencesChanged, this, &RecipeNotices::show);
@@ -71,8 +72,8 @@ void RecipeNotices::addStepInView(std::vector<Notice>& notices) const
         return;
     const auto& steps = m_document.recipe().components[m_document.component()].steps;
     const QString sentence =
-        *done == 0 ? tr("The gauges show the mix as it is weighed out, before any step.")
-                   : tr("The gauges show the mix after step %1, %2.").arg(*done).arg(translatedName(keyOf(steps[*done - 1].kind)));
+        *done == 0 ? tr("Gauges show the mix as weighed, before any step.")
+                   : tr("Gauges show the mix after step %1 (%2).").arg(*done).arg(translatedName(keyOf(steps[*done - 1].kind)));
     notices.push_back({sentence, {{tr("Show the finished mix"), [this] { m_document.showStepsDone(std::nullopt); }}}});
 }
 
@@ -87,9 +88,20 @@ void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices) const
             continue;
         }
         const QString name = QString::fromStdString(recipe.linked[difference.linked].name);
+        if (difference.needsConsent) {
+            const QString file = QString::fromStdString(recipe.linked[difference.linked].file);
+            const auto read = [this, file] {
+                agreeToRead(file);
+                m_linkedFiles.check();
+            };
+            notices.push_back({tr("“%1” is linked from %2, outside this recipe's folder. Firn uses the saved copy until you let it read that file.")
+                                   .arg(name, QDir::toNativeSeparators(file)),
+                {{tr("Read it"), read}}});
+            continue;
+        }
         const auto takeNew = [this, difference] { takeNewRecipe(m_document, difference.linked, *difference.now); };
-        notices.push_back({tr("The recipe “%1” has changed since it was taken in; it counts here as it was.").arg(name),
-            {{tr("Take the new one"), takeNew}}});
+        notices.push_back({tr("“%1” has changed since you added it. This recipe still uses the older copy.").arg(name),
+            {{tr("Update"), takeNew}}});
     }
 }
 
@@ -122,9 +134,9 @@ void RecipeNotices::addOwnIngredients(std::vector<Notice>& notices) const
 {
     for (const Ingredient* changed : changedOwnIngredients(m_document.recipe(), m_document.ownIngredients())) {
         const auto takeNew = [this, now = *changed] { takeNewIngredient(m_document, now); };
-        notices.push_back({tr("“%1” is something else in your catalogue than in this recipe; it counts as the recipe has it.")
+        notices.push_back({tr("Your catalogue entry for “%1” differs from the one saved in this recipe. The recipe's own is used.")
                                .arg(QString::fromStdString(changed->name)),
-            {{tr("Take the catalogue's"), takeNew}}});
+            {{tr("Use catalogue entry"), takeNew}}});
     }
 }
 

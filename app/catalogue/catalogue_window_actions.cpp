@@ -7,6 +7,7 @@
 #include "catalogue/import_preview.h"
 #include "catalogue/ingredient_form.h"
 #include "catalogue/ingredient_wording.h"
+#include "document/background.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
 #include "exchange/ingredient_files.h"
@@ -146,18 +147,18 @@ void CatalogueWindow::import()
     if (path.isEmpty())
         return;
     m_messages->dismiss();
-    const auto contents = contentsOf(fileSystemPath(path));
-    if (!contents) {
-        m_messages->say(translated(contents.error()));
-        return;
-    }
-    auto imported = ingredientsFromContents(*contents, fileSystemPath(path));
-    if (!imported) {
-        m_messages->say(translated(imported.error()));
-        return;
-    }
-    showPage(m_import);
-    m_import->show(QFileInfo(path).fileName(), std::move(*imported));
+    const auto read = [path] {
+        const auto contents = contentsOf(fileSystemPath(path));
+        return contents ? ingredientsFromContents(*contents, fileSystemPath(path)) : failure(contents.error());
+    };
+    inBackground(*this, read, [this, path](Result<std::vector<ImportedIngredient>> imported) {
+        if (!imported) {
+            m_messages->say(translated(imported.error()));
+            return;
+        }
+        showPage(m_import);
+        m_import->show(QFileInfo(path).fileName(), std::move(*imported));
+    });
 }
 
 void CatalogueWindow::keepImported()

@@ -18,6 +18,18 @@ struct Words {
 
 }  // namespace
 
+Result<OpenedFile> openedFile(const QString& path)
+{
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    const auto contents = contentsOf(fileSystemPath(absolute));
+    if (!contents)
+        return failure(contents.error());
+    const auto recipe = recipeFromContents(*contents, fileSystemPath(absolute));
+    if (!recipe)
+        return failure(recipe.error());
+    return OpenedFile{absolute, benchCandidate(*recipe, QFileInfo(absolute).fileName().toStdString())};
+}
+
 Choices::Choices(const Document& document)
     : m_document(document)
 {
@@ -78,22 +90,15 @@ Places Choices::sensible(const QStringList& versions) const
     return places;
 }
 
-Result<Choice> Choices::open(const QString& path)
+Choice Choices::add(OpenedFile file)
 {
-    const QString absolute = QFileInfo(path).absoluteFilePath();
-    const auto contents = contentsOf(fileSystemPath(absolute));
-    if (!contents)
-        return failure(contents.error());
-    const auto recipe = recipeFromContents(*contents, fileSystemPath(absolute));
-    if (!recipe)
-        return failure(recipe.error());
-    const auto before = std::ranges::find(m_files, absolute, &OpenedFile::path);
-    Candidate candidate = benchCandidate(*recipe, QFileInfo(absolute).fileName().toStdString());
+    const Choice choice{Choice::File, file.path};
+    const auto before = std::ranges::find(m_files, file.path, &OpenedFile::path);
     if (before != m_files.end())
-        before->candidate = std::move(candidate);
+        *before = std::move(file);
     else
-        m_files.push_back({absolute, std::move(candidate)});
-    return Choice{Choice::File, absolute};
+        m_files.push_back(std::move(file));
+    return choice;
 }
 
 std::vector<Candidate> Choices::candidatesOf(const Places& places) const

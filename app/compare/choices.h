@@ -29,6 +29,9 @@ struct OpenedFile {
     Candidate candidate;
 };
 
+/// Reads a recipe to compare with, on whatever thread.
+Result<OpenedFile> openedFile(const QString& path);
+
 /// All that there is to choose from, the bench first.
 class Choices {
 public:
@@ -41,8 +44,8 @@ public:
     /// The versions with these ids, a single one beside the bench. Without any, the bench beside the version that it comes from.
     Places sensible(const QStringList& versions) const;
 
-    /// Reads a recipe from a file, anew if it was opened before.
-    Result<Choice> open(const QString& path);
+    /// Takes the recipe of a file, in place of what was read from it before.
+    Choice add(OpenedFile file);
 
     /// Of the places that are taken.
     std::vector<Candidate> candidatesOf(const Places& places) const;

@@ -14,6 +14,7 @@
 #include "compare/conditions_row.h"
 #include "compare/fairness_lines.h"
 #include "compare/output_row.h"
+#include "document/background.h"
 #include "document/document.h"
 #include "document/places.h"
 #include "gauges/type_and_space.h"
@@ -164,14 +165,16 @@ void ComparingWindow::place(std::size_t place, const Choice& choice)
 
 void ComparingWindow::addFile(const QString& path)
 {
-    const auto choice = m_choices.open(path);
-    if (!choice) {
-        m_messages->say(translated(choice.error()));
-        return;
-    }
-    m_messages->dismiss();
-    const auto free = std::ranges::find(m_chosen, Choice::Nothing, &Choice::kind);
-    place(free == m_chosen.end() ? m_chosen.size() - 1 : std::size_t(free - m_chosen.begin()), *choice);
+    const auto add = [this](Result<OpenedFile> file) {
+        if (!file) {
+            m_messages->say(translated(file.error()));
+            return;
+        }
+        m_messages->dismiss();
+        const auto free = std::ranges::find(m_chosen, Choice::Nothing, &Choice::kind);
+        place(free == m_chosen.end() ? m_chosen.size() - 1 : std::size_t(free - m_chosen.begin()), m_choices.add(std::move(*file)));
+    };
+    inBackground(*this, [path] { return openedFile(path); }, add);
 }
 
 void ComparingWindow::openFile()

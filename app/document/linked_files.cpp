@@ -1,6 +1,14 @@
 #include "document/linked_files.h"
 
+#include "document/background.h"
+#include "document/notebook_place.h"
+#include "document/places.h"
+#include "document/recipe_file.h"
 #include "exchange/linked_recipes.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -9,7 +17,37 @@ namespace {
 // A program that saves a file in one stroke takes it away for a moment.
 constexpr int settling_ms = 200;
 
+const QString agreedKey = QStringLiteral("links/agreed");
+
+std::vector<LinkedFiles::Difference> differencesOf(const std::vector<LinkedRecipe>& links,
+    const std::vector<std::filesystem::path>& trustedFolders, const QStringList& agreed)
+{
+    std::vector<LinkedFiles::Difference> differences;
+    for (std::size_t i = 0; i < links.size(); ++i) {
+        const std::filesystem::path file(links[i].file);
+        const bool isTrusted = agreed.contains(QString::fromStdString(links[i].file))
+                               || std::ranges::any_of(trustedFolders, [&file](const auto& folder) { return liesIn(folder, file); });
+        if (!isTrusted) {
+            differences.push_back({.linked = i, .needsConsent = true});
+            continue;
+        }
+        auto now = changedSinceTakenIn(links[i], {});
+        if (!now)
+            differences.push_back({.linked = i, .problem = now.error()});
+        else if (*now)
+            differences.push_back({.linked = i, .now = std::move(*now)});
+    }
+    return differences;
+}
+
 }  // namespace
+
+void agreeToRead(const QString& file)
+{
+    QStringList agreed = settings().value(agreedKey).toStringList();
+    if (!agreed.contains(file))
+        settings().setValue(agreedKey, agreed << file);
+}
 
 LinkedFiles::LinkedFiles(Document& document)
     : m_document(document)
@@ -36,15 +74,32 @@ void LinkedFiles::check()
 {
     m_checked = m_document.recipe().linked;
     m_differences.clear();
-    // Folders are watched too: they tell of a file that comes back.
     if (const QStringList watched = m_watcher.files() + m_watcher.directories(); !watched.isEmpty())
         m_watcher.removePaths(watched);
+    emit differencesChanged();
+    if (m_checked.empty())
+        return;
+    std::vector<std::filesystem::path> trustedFolders{fileSystemPath(notebookFolder())};
+    if (!m_document.path().isEmpty())
+        trustedFolders.push_back(fileSystemPath(QFileInfo(m_document.path()).absolutePath()));
+    const auto look = [links = m_checked, trustedFolders, agreed = settings().value(agreedKey).toStringList()] {
+        return differencesOf(links, trustedFolders, agreed);
+    };
+    inBackground(*this, look,
+        [this, checked = m_checked](std::vector<Difference> differences) { take(checked, std::move(differences)); });
+}
+
+void LinkedFiles::take(const std::vector<LinkedRecipe>& checked, std::vector<Difference> differences)
+{
+    if (checked != m_checked)
+        return;  // the links changed meanwhile; another look is under way
+    m_differences = std::move(differences);
     for (std::size_t i = 0; i < m_checked.size(); ++i) {
-        auto now = changedSinceTakenIn(m_checked[i], {});
-        if (!now)
-            m_differences.push_back({i, {}, now.error()});
-        else if (*now)
-            m_differences.push_back({i, std::move(*now), {}});
+        const bool isRead = std::ranges::none_of(
+            m_differences, [i](const Difference& difference) { return difference.linked == i && difference.needsConsent; });
+        if (!isRead)
+            continue;
+        // Folders are watched too: they tell of a file that comes back.
         const std::filesystem::path file(m_checked[i].file);
         for (const auto& path : {file, file.parent_path()})
             m_watcher.addPath(QString::fromStdString(path.string()));

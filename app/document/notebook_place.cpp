@@ -10,6 +10,7 @@ namespace firn::app {
 namespace {
 
 const QString folderKey = QStringLiteral("notebook/folder");
+const QString seenKey = QStringLiteral("notebook/seenFolder");
 
 }  // namespace
 
@@ -25,6 +26,14 @@ QString notebookFolder()
 }
 
 void chooseNotebookFolder(const QString& folder) { settings().setValue(folderKey, QDir::cleanPath(QDir(folder).absolutePath())); }
+
+bool wasNotebookThere(const QString& folder) { return state().value(seenKey).toString() == folder; }
+
+void rememberNotebookIsThere(const QString& folder)
+{
+    if (!wasNotebookThere(folder))
+        state().setValue(seenKey, folder);
+}
 
 // A chosen folder that is missing may be on a stick that is not plugged in: one of that name would be in the way of it.
 FolderToSaveIn::FolderToSaveIn(const QString& instead)

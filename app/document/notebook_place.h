@@ -9,6 +9,10 @@ namespace firn::app {
 QString usualNotebookFolder();
 
 QString notebookFolder();
+/// Whether this folder was there once: if it is missing now, it has gone rather than not been made yet.
+bool wasNotebookThere(const QString& folder);
+void rememberNotebookIsThere(const QString& folder);
+
 void chooseNotebookFolder(const QString& folder);
 
 /// A folder for a dialog to start in when a new recipe is to be saved: the notebook's, or `instead` where that is not there. The usual one is

@@ -3,11 +3,14 @@
 #include "document/recipe_file.h"
 
 #include <QFileInfo>
+#include <mutex>
 
 namespace firn::app {
 
 Result<void> changeInFile(const QString& file, const std::function<void(Recipe&)>& change)
 {
+    static std::mutex oneAtATime;  // two changes of one file follow each other
+    const std::scoped_lock lock(oneAtATime);
     const std::filesystem::path path = fileSystemPath(file);
     const auto before = contentsOf(path);
     if (!before)
@@ -20,10 +23,10 @@ Result<void> changeInFile(const QString& file, const std::function<void(Recipe&)
     if (after.toStdString() == *before)
         return {};
     if (contentsOf(path) != before)
-        return failure(phrase("{0} was changed by another program just now: nothing was written, try again.", file.toStdString()));
+        return failure(phrase("{0} was changed by another program just now, so nothing was written. Try again.", file.toStdString()));
     if (!QFileInfo(file).isWritable() || !writeFile(file, after))
         return failure(
-            phrase("{0} could not be changed: check that you may write it and that its disk has room.", file.toStdString()));
+            phrase("{0} could not be changed. Check that you have permission to write it and that its disk has room.", file.toStdString()));
     return {};
 }
 

@@ -1,5 +1,6 @@
 #include "notebook/notebook_folder.h"
 
+#include "document/notebook_place.h"
 #include "document/pantry.h"
 
 #include <QSet>
@@ -153,6 +154,8 @@ void NotebookFolder::takeLook(const FolderLook& look)
 {
     m_isLooking = false;
     const bool wasThere = std::exchange(m_isThere, look.isThere);
+    if (m_isThere)
+        rememberNotebookIsThere(m_path);
     watch(look.folders);
     const std::size_t before = m_cards.size();
     forgetFiles(look.files);

@@ -218,7 +218,7 @@ void NotebookPanel::showState()
         act = tr("Stop");
     } else if (m_folder.isStopped()) {
         status = tr("Not all recipes were read.");
-        act = tr("Read on");
+        act = tr("Continue");
     } else if (unread > 0 && all >= manyFiles) {
         status = tr("Reading: %1 of %2").arg(locale.toString(all - unread), locale.toString(all));
         act = tr("Stop");
@@ -238,19 +238,19 @@ void NotebookPanel::showState()
 
 void NotebookPanel::showEmptyState()
 {
-    const bool isMissing = !m_folder.isThere() && m_folder.path() != usualNotebookFolder();
+    const bool isMissing =
+        !m_folder.isThere() && (m_folder.path() != usualNotebookFolder() || wasNotebookThere(m_folder.path()));
     if (isMissing) {
-        m_hint->setText(tr("%1 is not there just now. If it is on a stick or another machine, connect it: the recipes come back by "
-                           "themselves.")
+        m_hint->setText(tr("The folder %1 is gone. Reconnect its drive or restore the folder, and the recipes will reappear.")
                             .arg(QDir::toNativeSeparators(m_folder.path())));
         m_hintAct->setText(tr("Choose another folder…"));
     } else if (m_folder.cards().empty() && m_folder.isReading()) {
         m_hint->setText(tr("Reading the recipes…"));
     } else if (m_folder.cards().empty()) {
-        m_hint->setText(tr("No recipes here yet. Save one, or take in a folder of recipes."));
+        m_hint->setText(tr("No recipes yet. Save one, or import a folder of recipes."));
         m_hintAct->setText(tr("Import a folder…"));
     } else {
-        m_hint->setText(m_filters->isUnderstood() ? tr("No recipe fits.") : QString());
+        m_hint->setText(m_filters->isUnderstood() ? tr("No recipes match.") : QString());
         m_hintAct->setText(tr("Show all"));
     }
     m_hintAct->setVisible(isMissing || !m_folder.cards().empty() || !m_folder.isReading());

@@ -2,6 +2,7 @@
 #include "bench/file_actions.h"
 #include "bench/message_bar.h"
 #include "bench/questions.h"
+#include "document/background.h"
 #include "document/mark_edits.h"
 #include "document/notebook_place.h"
 #include "gauges/wording.h"
@@ -76,9 +77,13 @@ void NotebookPanel::changeChosen(const std::function<void(Document&)>& onBench, 
         return;
     }
     const QString file = QString::fromStdString(card->file);
-    if (const auto changed = changeInFile(file, inFile); !changed)
-        m_kitchen.messages.say(translated(changed.error()));
-    m_folder.readAnew(file);
+    inBackground(
+        *this, [file, inFile] { return changeInFile(file, inFile); },
+        [this, file](const Result<void>& changed) {
+            if (!changed)
+                m_kitchen.messages.say(translated(changed.error()));
+            m_folder.readAnew(file);
+        });
 }
 
 void NotebookPanel::toggleFavourite()

@@ -1,6 +1,8 @@
 #include "tasting/photo_view.h"
 
 #include "bench/ink_label.h"
+#include "document/background.h"
+#include "document/recipe_file.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -15,15 +17,18 @@ namespace {
 
 constexpr QSize place{320, 240};
 constexpr int mostMemory_mb = 256;  // a photo of 60 megapixels
+constexpr std::uintmax_t largestPhoto_bytes = std::uintmax_t{mostMemory_mb} * 1024 * 1024;
 
 }  // namespace
 
 Result<QImage> photoFrom(const QString& file, QSize fitInto)
 {
     const std::string name = QFileInfo(file).fileName().toStdString();
-    if (!QFileInfo(file).isFile())
+    if (!QFileInfo::exists(file))
         return failure(phrase(
-            "The photo {0} is not there any more: choose it again, or put it back.", QDir::toNativeSeparators(file).toStdString()));
+            "The photo {0} is not there any more. Choose it again, or restore the file.", QDir::toNativeSeparators(file).toStdString()));
+    if (auto fault = faultOfFile(fileSystemPath(file), largestPhoto_bytes))
+        return failure(std::move(*fault));
     QImageReader::setAllocationLimit(mostMemory_mb);
     QImageReader reader(file);
     reader.setAutoTransform(true);
@@ -37,8 +42,8 @@ Result<QImage> photoFrom(const QString& file, QSize fitInto)
                    : picture;
     const bool isTooLarge = qint64(size.width()) * size.height() * 4 > qint64(mostMemory_mb) * 1024 * 1024;
     if (isTooLarge)
-        return failure(phrase("The photo {0} is too large to show: make a smaller copy and choose that.", name));
-    return failure(phrase("The photo {0} cannot be read as a picture: choose another file.", name));
+        return failure(phrase("The photo {0} is too large to show. Make a smaller copy and choose that.", name));
+    return failure(phrase("The photo {0} cannot be read as a picture. Choose another file.", name));
 }
 
 PhotoView::PhotoView(QWidget* parent)
@@ -68,7 +73,16 @@ void PhotoView::show(const QString& file)
     m_picture->hide();
     if (file.isEmpty())
         return;
-    const auto picture = photoFrom(file, place);
+    inBackground(
+        *this, [file] { return photoFrom(file, place); },
+        [this, file](const Result<QImage>& picture) {
+            if (file == m_file)
+                take(picture);
+        });
+}
+
+void PhotoView::take(const Result<QImage>& picture)
+{
     if (!picture) {
         m_problem->setText(translated(picture.error()));
         return;

@@ -24,6 +24,8 @@ public:
     void show(const QString& file);
 
 private:
+    void take(const Result<QImage>& picture);
+
     QString m_file;
     QLabel* m_picture;
     InkLabel* m_problem;

@@ -17,7 +17,6 @@ namespace firn {
 namespace {
 
 constexpr double bytesPerMegabyte = 1024.0 * 1024.0;
-constexpr Figure largestFile_megabytes{static_cast<double>(largestFile_bytes) / bytesPerMegabyte, 0};
 
 Result<Recipe> recipeFromAnyJson(std::string_view text)
 {
@@ -42,19 +41,29 @@ Result<Recipe> recipeByEnding(std::string_view contents, const std::string& endi
 
 }  // namespace
 
+std::optional<Sentence> faultOfFile(const std::filesystem::path& file, std::uintmax_t limit_bytes)
+{
+    std::error_code error;
+    const auto status = std::filesystem::status(file, error);
+    if (std::filesystem::is_directory(status))
+        return phrase("{0} is a folder. Choose a file in it.", file.string());
+    if (status.type() == std::filesystem::file_type::not_found)
+        return phrase("{0} does not exist. Check the name and the folder.", file.string());
+    if (std::filesystem::exists(status) && !std::filesystem::is_regular_file(status))
+        return phrase("{0} is a pipe, a socket or a device. Choose an ordinary file.", file.string());
+    if (const auto size = std::filesystem::file_size(file, error); !error && size > limit_bytes)
+        return phrase("{0} is {1} MB and the limit is {2} MB. Choose a smaller file.", file.string(),
+            Figure{static_cast<double>(size) / bytesPerMegabyte, 1}, Figure{static_cast<double>(limit_bytes) / bytesPerMegabyte, 0});
+    return std::nullopt;
+}
+
 Result<std::string> contentsOf(const std::filesystem::path& file)
 {
-    std::error_code ignored;  // what fails here fails again, with a sentence, when the file is opened
-    if (std::filesystem::is_directory(file, ignored))
-        return failure(phrase("{0} is a folder, not a recipe file.", file.string()));
-    if (!std::filesystem::exists(file, ignored))
-        return failure(phrase("{0} does not exist: check the name and the folder.", file.string()));
-    if (const auto size = std::filesystem::file_size(file, ignored); !ignored && size > largestFile_bytes)
-        return failure(phrase("{0} is {1} MB, too large for a recipe: the limit is {2} MB.", file.string(),
-            Figure{static_cast<double>(size) / bytesPerMegabyte, 1}, largestFile_megabytes));
+    if (auto fault = faultOfFile(file))
+        return failure(std::move(*fault));
     std::ifstream stream(file, std::ios::binary);
     if (!stream)
-        return failure(phrase("{0} cannot be opened: check that you may read it.", file.string()));
+        return failure(phrase("{0} could not be opened. Check that you have permission to read it.", file.string()));
     return contentsOf(stream);
 }
 
@@ -65,10 +74,11 @@ Result<std::string> contentsOf(std::istream& stream)
     while (stream.read(block.data(), block.size()) || stream.gcount() > 0) {
         contents.append(block.data(), static_cast<std::size_t>(stream.gcount()));
         if (contents.size() > largestFile_bytes)
-            return failure(phrase("This is too large for a recipe: the limit is {0} MB.", largestFile_megabytes));
+            return failure(phrase("This is more than {0} MB. No recipe is that long.",
+                Figure{static_cast<double>(largestFile_bytes) / bytesPerMegabyte, 0}));
     }
     if (stream.bad())
-        return failure(phrase("The file could not be read to its end: try again, or copy it to another disk."));
+        return failure(phrase("The file could not be read to its end. Try again, or copy it to another disk."));
     return contents;
 }
 

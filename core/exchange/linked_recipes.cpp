@@ -63,6 +63,12 @@ std::string chainOfLinks(const fs::path& sought, const Recipe& recipe, const fs:
     return {};
 }
 
+bool liesIn(const fs::path& folder, const fs::path& file)
+{
+    const fs::path relative = plain(file).lexically_relative(plain(folder));
+    return !relative.empty() && *relative.begin() != "..";
+}
+
 Result<LinkedRecipe> takenIn(const fs::path& file, const fs::path& home)
 {
     const fs::path itsFile = plain(file);
@@ -86,7 +92,7 @@ Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, co
     auto now = recipeIn(folder / linked.file);
     if (!now)
         return failure(
-            phrase("The linked recipe “{0}” counts as it was when it was taken in: {1}", linked.name, english(now.error())));
+            phrase("The linked recipe “{0}” could not be read again, so the saved copy is used: {1}", linked.name, english(now.error())));
     Recipe taken = alone(*now);
     if (taken == alone(linked.recipe))
         return std::optional<Recipe>();

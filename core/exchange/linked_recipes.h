@@ -22,6 +22,9 @@ Result<LinkedRecipe> takenIn(const std::filesystem::path& file, const std::files
 /// recipe's own.
 std::string chainOfLinks(const std::filesystem::path& sought, const Recipe& recipe, const std::filesystem::path& folder);
 
+/// Whether the file lies in the folder or below it, after following symbolic links: one that leads elsewhere does not.
+bool liesIn(const std::filesystem::path& folder, const std::filesystem::path& file);
+
 /// What the linked recipe's file holds now, if that is another recipe than the one taken in. Fails where the file is missing or cannot be
 /// read; the recipe taken in still counts then, and the sentence says so. `folder` is that of the recipe with the link.
 Result<std::optional<Recipe>> changedSinceTakenIn(const LinkedRecipe& linked, const std::filesystem::path& folder);

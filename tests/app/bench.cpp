@@ -1,5 +1,7 @@
 #include "bench.h"
 
+#include "document/background.h"
+
 #include "bench/message_bar.h"
 #include "document/built_in.h"
 #include "exchange/recipe_text.h"
@@ -25,6 +27,12 @@ bool Answers::mayPrint(QWidget*, QPrinter& printer)
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(printTo);
     return !printTo.isEmpty();
+}
+
+void settle()
+{
+    diskThreads().waitForDone();
+    QCoreApplication::sendPostedEvents();
 }
 
 Bench::Bench()

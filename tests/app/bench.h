@@ -16,6 +16,9 @@ namespace firn::app {
 
 const Catalogue& shippedCatalogue();
 
+/// Waits until what runs in the background has read its files and handed them over.
+void settle();
+
 /// Answers with what the test has laid ready, and counts how often it was asked.
 class Answers : public Questions {
 public:

@@ -411,6 +411,7 @@ TEST_F(CatalogueOnTheBench, ImportShowsWhatItWouldKeepAndKeepsIt)
     answers.toImport = written(
         QStringLiteral("supplier.csv"), "name,water,sucrose,source\nQuay syrup,40,60,our kitchen\nLock syrup,30,70,our kitchen\n");
     click("import");
+    settle();
     EXPECT_EQ(shown("importSummary"), QStringLiteral("2 ingredients in supplier.csv")) << message().toStdString();
     EXPECT_TRUE(pantry.own().empty());
     EXPECT_FALSE(shown("importAccount").isEmpty());
@@ -429,6 +430,7 @@ TEST_F(CatalogueOnTheBench, ImportTakesThePlaceOfAnOwnOneOfThatName)
     describe(QStringLiteral("Quay syrup"));
     answers.toImport = written(QStringLiteral("supplier.csv"), "name,water,sucrose,source\nQuay syrup,40,60,our kitchen\n");
     click("import");
+    settle();
     EXPECT_TRUE(shown("importAccount").startsWith(QStringLiteral("It takes the place of your own “Quay syrup”.")));
     click("keepImported");
     ASSERT_EQ(pantry.own().size(), 1U);
@@ -442,11 +444,13 @@ TEST_F(CatalogueOnTheBench, BadFileIsOneSentenceAndNothingIsKept)
 {
     answers.toImport = written(QStringLiteral("torn.json"), "{\"format\": \"firn-catalogue\", \"ver");
     click("import");
+    settle();
     EXPECT_TRUE(message().contains(QStringLiteral("torn.json"))) << message().toStdString();
     EXPECT_TRUE(part<QPushButton>("new").isVisible());
     EXPECT_TRUE(pantry.own().empty());
     answers.toImport = QString();
     click("import");
+    settle();
     EXPECT_TRUE(part<QPushButton>("new").isVisible());
 }
 

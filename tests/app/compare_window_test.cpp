@@ -54,6 +54,12 @@ protected:
         EXPECT_TRUE(QTest::qWaitForWindowActive(&window));  // keys go to the window in front
     }
 
+    void add(const QString& file)
+    {
+        window.addFile(file);
+        settle();
+    }
+
     template <class Widget>
     Widget& find(const char* name)
     {
@@ -129,7 +135,7 @@ TEST_F(Comparing, FollowsTheBench)
 
 TEST_F(Comparing, FourAtOnceAndBackToTwo)
 {
-    window.addFile(written("other.txt", "sorbet:\n\n500 g water\n<b>unicorn</b> 3 g\n120 g sucrose\n"));
+    add(written("other.txt", "sorbet:\n\n500 g water\n<b>unicorn</b> 3 g\n120 g sucrose\n"));
     choose("place4", "On the bench");
     ASSERT_EQ(sides(), 4u);
     EXPECT_EQ(table().columnCount(), 8);
@@ -186,15 +192,15 @@ TEST_F(Comparing, AnEmptyRecipeIsComparedAllTheSame)
 {
     choose("place2", "On the bench");
     document.startWith({});
-    window.addFile(written("granita.firn", QByteArray::fromStdString(recipeToJson(threeTrials()))));
-    window.addFile(written("granita2.firn", QByteArray::fromStdString(recipeToJson(threeTrials()))));
+    add(written("granita.firn", QByteArray::fromStdString(recipeToJson(threeTrials()))));
+    add(written("granita2.firn", QByteArray::fromStdString(recipeToJson(threeTrials()))));
     EXPECT_EQ(sides(), 3u);
     EXPECT_TRUE(fairness().contains("has a weight"));
 }
 
 TEST_F(Comparing, AMissingFileIsSaidAndChangesNothing)
 {
-    window.addFile(folder.filePath("gone.firn"));
+    add(folder.filePath("gone.firn"));
     EXPECT_EQ(sides(), 2u);
     bool isSaid = false;
     for (const QLabel* label : window.findChildren<QLabel*>())

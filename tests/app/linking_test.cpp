@@ -3,6 +3,7 @@
 #include "bench/file_actions.h"
 #include "bench/recipe_notices.h"
 #include "document/edits.h"
+#include "document/places.h"
 #include "exchange/recipe_json.h"
 #include "exchange/recipe_text.h"
 
@@ -10,13 +11,17 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
+#include <QDir>
 #include <QTest>
+#include <sys/stat.h>
 
 namespace firn::app {
 namespace {
 
 class Linking : public Bench {
 protected:
+    using Bench::press;
+
     /// A recipe in a file of the folder.
     QString recipeFile(const QString& name, const std::string& lines)
     {
@@ -29,6 +34,13 @@ protected:
     }
     QString notice() { return notices().sentence(); }
     RecipeNotices& notices() { return *window.findChild<RecipeNotices*>(); }
+    void press(const char* choice)
+    {
+        for (QPushButton* button : notices().findChildren<QPushButton*>())
+            if (button->text() == QLatin1String(choice))
+                return button->click();
+        FAIL() << choice << " is not offered";
+    }
     double sugars_percent() { return percent(window.document().analysis().shares.sugars); }
 };
 
@@ -52,11 +64,9 @@ TEST_F(Linking, AChangeOfItsFileIsFlaggedAndTakenOnlyWhenChosen)
     enter(1, IngredientModel::AmountColumn, "100");
     EXPECT_EQ(notice(), QString());
     recipeFile("syrup.firn", "Syrup:\n50 g water\n150 g sucrose");
-    ASSERT_TRUE(QTest::qWaitFor([this] { return notice().contains("“Syrup” has changed since it was taken in"); }));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return notice().contains("“Syrup” has changed since you added it"); }));
     EXPECT_NEAR(sugars_percent(), 25.0, 1e-9);
-    for (QPushButton* button : notices().findChildren<QPushButton*>())
-        if (button->text() == "Take the new one")
-            button->click();
+    press("Update");
     EXPECT_NEAR(sugars_percent(), 37.5, 1e-9);
     EXPECT_EQ(notice(), QString());
     history().undo();
@@ -77,8 +87,66 @@ TEST_F(Linking, AMissingFileIsSaidAndTheRecipeStillCounts)
     EXPECT_TRUE(saved.readAll().contains("\"file\": \"syrup.firn\"")) << "files in one folder move together";
     QFile::remove(syrup);
     window.files().openFile(cup);
-    EXPECT_TRUE(notice().contains("“Syrup” counts as it was when it was taken in")) << notice().toStdString();
+    settle();
+    EXPECT_TRUE(notice().contains("“Syrup” could not be read again, so the saved copy is used")) << notice().toStdString();
     EXPECT_NEAR(sugars_percent(), 25.0, 1e-9);
+}
+
+/// A recipe from somewhere else may name any file of this machine.
+TEST_F(Linking, AFileOutsideTheRecipesFolderIsReadOnlyOnceThePersonAgrees)
+{
+    ASSERT_TRUE(QDir(folder.path()).mkdir("menu"));
+    const QString syrup = recipeFile("syrup.firn", "Syrup:\n100 g water\n100 g sucrose");
+    Recipe cup = recipeFromText("100 g water\n100 g Syrup").value();
+    cup.linked.push_back({"Syrup", syrup.toStdString(), recipeFromText("50 g water\n150 g sucrose").value()});
+    window.files().openFile(written("menu/cup.firn", QByteArray::fromStdString(recipeToJson(cup))));
+    settle();
+    EXPECT_TRUE(notice().contains("“Syrup” is linked from")) << notice().toStdString();
+    EXPECT_NEAR(sugars_percent(), 37.5, 1e-9);
+
+    press("Read it");
+    settle();
+    EXPECT_TRUE(notice().contains("“Syrup” has changed since you added it")) << notice().toStdString();
+    press("Update");
+    EXPECT_NEAR(sugars_percent(), 25.0, 1e-9);
+
+    window.document().startWith({});
+    window.files().openFile(inFolder("menu/cup.firn"));
+    settle();
+    EXPECT_TRUE(notice().contains("“Syrup” has changed since you added it")) << "agreed once is agreed: " << notice().toStdString();
+    settings().remove("links");
+}
+
+TEST_F(Linking, ALinkInTheFolderThatLeadsOutOfItIsAskedAbout)
+{
+    ASSERT_TRUE(QDir(folder.path()).mkdir("menu"));
+    recipeFile("syrup.firn", "Syrup:\n100 g water\n100 g sucrose");
+    ASSERT_TRUE(QFile::link(inFolder("syrup.firn"), inFolder("menu/syrup.firn")));
+    Recipe cup = recipeFromText("100 g water\n100 g Syrup").value();
+    cup.linked.push_back({"Syrup", "syrup.firn", recipeFromText("50 g water\n150 g sucrose").value()});
+    window.files().openFile(written("menu/cup.firn", QByteArray::fromStdString(recipeToJson(cup))));
+    settle();
+    EXPECT_TRUE(notice().contains("“Syrup” is linked from")) << notice().toStdString();
+}
+
+TEST_F(Linking, APipeOrDeviceIsOneSentenceAndTheWindowComesUp)
+{
+    const QString pipe = inFolder("pipe.firn");
+    ASSERT_EQ(mkfifo(pipe.toUtf8().constData(), 0600), 0);
+    lay("100 g water");
+    for (const QString& file : {pipe, QStringLiteral("/dev/zero")}) {
+        link(file);
+        settle();
+        EXPECT_TRUE(messageShown().contains("is a pipe, a socket or a device")) << messageShown().toStdString();
+    }
+    EXPECT_EQ(rowCount(), 1U);
+
+    Recipe cup = recipeFromText("100 g water\n100 g Syrup").value();
+    cup.linked.push_back({"Syrup", "pipe.firn", recipeFromText("50 g water\n150 g sucrose").value()});
+    window.files().openFile(written("cup.firn", QByteArray::fromStdString(recipeToJson(cup))));
+    settle();
+    EXPECT_TRUE(notice().contains("is a pipe, a socket or a device")) << notice().toStdString();
+    EXPECT_NEAR(sugars_percent(), 37.5, 1e-9);
 }
 
 TEST_F(Linking, ACircleIsRefusedWithItsChain)
@@ -138,10 +206,8 @@ TEST_F(Linking, OwnIngredientsTravelInTheFileAndAChangeIsTakenOnlyWhenChosen)
     syrup.composition.per100g[Constituent::Sucrose] = {60};
     ASSERT_TRUE(pantry.keep(syrup));
     EXPECT_NEAR(sugars_percent(), 50.0, 1e-9);
-    EXPECT_TRUE(notice().contains("“House syrup” is something else in your catalogue")) << notice().toStdString();
-    for (QPushButton* button : notices().findChildren<QPushButton*>())
-        if (button->text() == "Take the catalogue's")
-            button->click();
+    EXPECT_TRUE(notice().contains("Your catalogue entry for “House syrup” differs")) << notice().toStdString();
+    press("Use catalogue entry");
     EXPECT_NEAR(sugars_percent(), 60.0, 1e-9);
 
     ASSERT_TRUE(pantry.remove(syrup.id));

@@ -44,7 +44,11 @@ protected:
         chooseNotebookFolder(inFolder("notebook"));
         QDir(folder.path()).mkpath("notebook");
     }
-    ~Notebook() override { settings().remove("notebook"); }
+    ~Notebook() override
+    {
+        settings().remove("notebook");
+        state().remove("notebook");
+    }
 
     QString inNotebook(const QString& name) { return inFolder("notebook/" + name); }
     void put(const QString& name, const QByteArray& contents)
@@ -147,7 +151,7 @@ TEST_F(Notebook, SearchesAndSaysWhatItCannotRead)
     EXPECT_EQ(titles(), QStringList{"Perry ice"}) << "the list waits";
     EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookFault").contains("is not a range yet"); }));
     search().setText("quince");
-    EXPECT_EQ(text("notebookHint"), "No recipe fits.");
+    EXPECT_EQ(text("notebookHint"), "No recipes match.");
     EXPECT_EQ(text("notebookFault"), QString());
     QTest::mouseClick(window.findChild<QPushButton*>("notebookHintAct"), Qt::LeftButton);
     EXPECT_EQ(titles().size(), 2);
@@ -309,7 +313,7 @@ TEST_F(Notebook, AFileThatMayNotBeWrittenIsLeftAlone)
     QFile::setPermissions(inNotebook("a.firn"), QFile::ReadOwner);
     const auto changed = changeInFile(inNotebook("a.firn"), [](Recipe& recipe) { recipe.isFavourite = true; });
     ASSERT_FALSE(changed);
-    EXPECT_NE(english(changed.error()).find("check that you may write it"), std::string::npos);
+    EXPECT_NE(english(changed.error()).find("Check that you have permission to write it"), std::string::npos);
     EXPECT_EQ(contents(inNotebook("a.firn")), fileOf("Apple ice"));
 }
 
@@ -331,7 +335,7 @@ TEST_F(Notebook, AFolderThatVanishesComesBackByItself)
     show();
     ASSERT_TRUE(lists({"Apple ice"}));
     ASSERT_TRUE(QDir(folder.path()).rename("notebook", "away"));
-    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").contains("is not there just now"); }, 10000));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").contains("is gone"); }, 10000));
     EXPECT_EQ(window.findChild<QPushButton*>("notebookHintAct")->text(), "Choose another folder…");
     EXPECT_TRUE(titles().isEmpty());
     EXPECT_FALSE(QDir(inFolder("notebook")).exists()) << "nothing is made in its place";
@@ -339,11 +343,29 @@ TEST_F(Notebook, AFolderThatVanishesComesBackByItself)
     EXPECT_TRUE(QTest::qWaitFor([this] { return titles() == QStringList{"Apple ice"}; }, 10000));
 }
 
+TEST_F(Notebook, TheUsualFolderThatVanishesIsSaidToBeGoneAlsoAtTheNextStart)
+{
+    const QString usual = usualNotebookFolder();
+    ASSERT_FALSE(QDir(usual).exists());
+    chooseNotebookFolder(usual);
+    NotebookFolder look(pantry);
+    look.open(usual);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !look.isThere(); }));
+    EXPECT_FALSE(wasNotebookThere(usual)) << "not made yet is not gone";
+
+    ASSERT_TRUE(QDir().mkpath(usual));
+    look.look();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return look.isThere(); }));
+    ASSERT_TRUE(QDir(usual).removeRecursively());
+    show();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").contains("is gone"); }, 10000)) << text("notebookHint").toStdString();
+}
+
 TEST_F(Notebook, AnotherFolderIsChosenAndRemembered)
 {
     written("b.firn", fileOf("Pear ice"));
     show();
-    ASSERT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes here yet"); }));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes yet"); }));
     answers.toChoose = folder.path();
     action("&Choose the notebook")->trigger();
     ASSERT_TRUE(lists({"Pear ice"}));
@@ -361,7 +383,7 @@ TEST_F(Notebook, ShowsAHostileTitleAsText)
 TEST_F(Notebook, AnEmptyOneSaysWhatToDo)
 {
     show();
-    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes here yet"); }));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes yet"); }));
     EXPECT_EQ(window.findChild<QPushButton*>("notebookHintAct")->text(), "Import a folder…");
 }
 
@@ -450,7 +472,7 @@ TEST_F(Notebook, TheUsualFolderIsMadeOnlyWhenSomethingIsSavedInIt)
     settings().remove("notebook");
     ASSERT_FALSE(QDir(usualNotebookFolder()).exists());
     show();
-    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes here yet"); }));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").startsWith("No recipes yet"); }));
     lay("Pear ice:\n\n300 g pear");
     answers.toSave = QString();
     EXPECT_FALSE(window.files().saveAs());

@@ -258,6 +258,7 @@ TEST_F(TastingLog, APhotoIsShownOrASentenceSaysWhyNot)
     click("addTasting");
     answers.photo = folder.filePath("one.png");
     click("choosePhoto");
+    settle();
     auto& shown = find<QLabel>("photo");
     ASSERT_FALSE(shown.pixmap().isNull());
     EXPECT_LE(shown.pixmap().width(), 320);
@@ -265,8 +266,9 @@ TEST_F(TastingLog, APhotoIsShownOrASentenceSaysWhyNot)
 
     answers.photo = folder.filePath("gone.png");
     click("choosePhoto");
+    settle();
     EXPECT_TRUE(shown.isHidden());
-    EXPECT_EQ(text("photoProblem"), QStringLiteral("The photo %1 is not there any more: choose it again, or put it back.")
+    EXPECT_EQ(text("photoProblem"), QStringLiteral("The photo %1 is not there any more. Choose it again, or restore the file.")
                                         .arg(QDir::toNativeSeparators(answers.photo)));
 
     QFile broken(folder.filePath("broken.png"));
@@ -275,7 +277,8 @@ TEST_F(TastingLog, APhotoIsShownOrASentenceSaysWhyNot)
     broken.close();
     answers.photo = broken.fileName();
     click("choosePhoto");
-    EXPECT_EQ(text("photoProblem"), "The photo broken.png cannot be read as a picture: choose another file.");
+    settle();
+    EXPECT_EQ(text("photoProblem"), "The photo broken.png cannot be read as a picture. Choose another file.");
 }
 
 TEST_F(TastingLog, AHugePhotoIsRefusedWithoutTakingTheMemory)
@@ -287,7 +290,22 @@ TEST_F(TastingLog, AHugePhotoIsRefusedWithoutTakingTheMemory)
     huge.close();
     const auto picture = photoFrom(huge.fileName(), {320, 240});
     ASSERT_FALSE(picture);
-    EXPECT_EQ(english(picture.error()), "The photo huge.ppm is too large to show: make a smaller copy and choose that.");
+    EXPECT_EQ(english(picture.error()), "The photo huge.ppm is too large to show. Make a smaller copy and choose that.");
+}
+
+TEST_F(TastingLog, APhotoThatCouldKeepAReaderWaitingIsRefusedAtOnce)
+{
+    const QString pipe = folder.filePath("pipe.png");
+    ASSERT_EQ(mkfifo(pipe.toUtf8().constData(), 0600), 0);
+    for (const QString& file : {pipe, QStringLiteral("/dev/zero")}) {
+        const auto picture = photoFrom(file, {320, 240});
+        ASSERT_FALSE(picture) << file.toStdString();
+        EXPECT_EQ(english(picture.error()), file.toStdString() + " is a pipe, a socket or a device. Choose an ordinary file.");
+    }
+    EXPECT_EQ(english(photoFrom(folder.path(), {320, 240}).error()), folder.path().toStdString() + " is a folder. Choose a file in it.");
+    QFile gigabyte(folder.filePath("gigabyte.png"));
+    ASSERT_TRUE(gigabyte.open(QIODevice::WriteOnly) && gigabyte.resize(qint64(1024) * 1024 * 1024));
+    EXPECT_NE(english(photoFrom(gigabyte.fileName(), {320, 240}).error()).find("the limit is 256 MB"), std::string::npos);
 }
 
 TEST_F(TastingLog, SavedAndOpenedAgainAllIsThereAndThePhotoIsKeptFromTheFolder)
@@ -300,6 +318,7 @@ TEST_F(TastingLog, SavedAndOpenedAgainAllIsThereAndThePhotoIsKeptFromTheFolder)
     write("score iciness", "7");
     answers.photo = folder.filePath("photos/one.png");
     click("choosePhoto");
+    settle();
     addBlindSheet(document, {"1", "2"}, 5);
     const Recipe before = recipe();
     const QString file = folder.filePath("tasted.firn");
@@ -311,6 +330,7 @@ TEST_F(TastingLog, SavedAndOpenedAgainAllIsThereAndThePhotoIsKeptFromTheFolder)
     EXPECT_EQ(find<QListWidget>("tastings").count(), 0);
     ASSERT_TRUE(document.open(file));
     EXPECT_TRUE(recipe() == before);
+    settle();
     EXPECT_FALSE(find<QLabel>("photo").pixmap().isNull());
 }
 

@@ -4,10 +4,14 @@
 #include "exchange/recipe_json.h"
 #include "exchange/recipe_text.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <sstream>
+#include <sys/socket.h>
+#include <sys/stat.h>
+#include <sys/un.h>
 #include <unistd.h>
 
 namespace firn {
@@ -49,13 +53,45 @@ TEST_F(Files, ContentsAreTheBytes)
 
 TEST_F(Files, AFolderIsRefused)
 {
-    EXPECT_EQ(refusalOf(contentsOf(folder())), folder().string() + " is a folder, not a recipe file.");
+    EXPECT_EQ(refusalOf(contentsOf(folder())), folder().string() + " is a folder. Choose a file in it.");
+}
+
+TEST_F(Files, WhatAReaderCouldWaitOnForEverIsRefusedAtOnce)
+{
+    const std::string refusal = " is a pipe, a socket or a device. Choose an ordinary file.";
+    const auto pipe = folder() / "pipe.firn";
+    ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
+    EXPECT_EQ(refusalOf(contentsOf(pipe)), pipe.string() + refusal);
+
+    const auto link = folder() / "link.firn";
+    std::filesystem::create_symlink(pipe, link);
+    EXPECT_EQ(refusalOf(contentsOf(link)), link.string() + refusal);
+
+    const auto socketFile = folder() / "socket.firn";
+    const int descriptor = socket(AF_UNIX, SOCK_STREAM, 0);
+    ASSERT_GE(descriptor, 0);
+    sockaddr_un address{};
+    address.sun_family = AF_UNIX;
+    ASSERT_LT(socketFile.string().size(), sizeof address.sun_path);
+    std::ranges::copy(socketFile.string(), address.sun_path);
+    ASSERT_EQ(bind(descriptor, reinterpret_cast<const sockaddr*>(&address), sizeof address), 0);
+    EXPECT_EQ(refusalOf(contentsOf(socketFile)), socketFile.string() + refusal);
+    close(descriptor);
+
+    EXPECT_EQ(refusalOf(contentsOf("/dev/zero")), "/dev/zero" + refusal);
+}
+
+TEST_F(Files, AGigabyteIsRefusedUnread)
+{
+    const auto huge = file("huge.firn", "");
+    std::filesystem::resize_file(huge, std::uintmax_t{1024} * 1024 * 1024);  // a hole, which takes no room
+    EXPECT_EQ(refusalOf(contentsOf(huge)), huge.string() + " is 1024.0 MB and the limit is 16 MB. Choose a smaller file.");
 }
 
 TEST_F(Files, AMissingFileIsRefused)
 {
     const auto missing = folder() / "missing.firn";
-    EXPECT_EQ(refusalOf(contentsOf(missing)), missing.string() + " does not exist: check the name and the folder.");
+    EXPECT_EQ(refusalOf(contentsOf(missing)), missing.string() + " does not exist. Check the name and the folder.");
 }
 
 TEST_F(Files, AFileThatMayNotBeReadIsRefused)
@@ -64,7 +100,7 @@ TEST_F(Files, AFileThatMayNotBeReadIsRefused)
     std::filesystem::permissions(locked, std::filesystem::perms::none);
     if (std::ifstream(locked))
         GTEST_SKIP() << "this user may read everything";
-    EXPECT_EQ(refusalOf(contentsOf(locked)), locked.string() + " cannot be opened: check that you may read it.");
+    EXPECT_EQ(refusalOf(contentsOf(locked)), locked.string() + " could not be opened. Check that you have permission to read it.");
 }
 
 TEST_F(Files, SixteenMegabytesAreTheLimit)
@@ -73,13 +109,13 @@ TEST_F(Files, SixteenMegabytesAreTheLimit)
     std::filesystem::resize_file(large, largestFile_bytes);
     EXPECT_EQ(contentsOf(large)->size(), largestFile_bytes);
     std::filesystem::resize_file(large, largestFile_bytes + 1024 * 1024);
-    EXPECT_EQ(refusalOf(contentsOf(large)), large.string() + " is 17.0 MB, too large for a recipe: the limit is 16 MB.");
+    EXPECT_EQ(refusalOf(contentsOf(large)), large.string() + " is 17.0 MB and the limit is 16 MB. Choose a smaller file.");
 }
 
 TEST_F(Files, AStreamHasTheSameLimit)
 {
     std::istringstream stream(std::string(largestFile_bytes + 1, ' '));
-    EXPECT_EQ(refusalOf(contentsOf(stream)), "This is too large for a recipe: the limit is 16 MB.");
+    EXPECT_EQ(refusalOf(contentsOf(stream)), "This is more than 16 MB. No recipe is that long.");
 }
 
 const std::string json = R"({"format": "firn-recipe", "version": 1, "title": "Granita", "components": [{"name": "", "rows": [
