@@ -40,15 +40,25 @@ QString withKnownEnding(const QString& path)
 
 }  // namespace
 
-FileActions::FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window, TakeTyping takeTyping)
+FileActions::FileActions(Document& document, FileWork& files, Questions& questions, MessageBar& messages, QWidget& window,
+    FileSaving::TakeTyping takeTyping)
     : QObject(&window)
     , m_document(document)
+    , m_files(files)
     , m_questions(questions)
     , m_messages(messages)
     , m_window(window)
-    , m_takeTyping(std::move(takeTyping))
+    , m_takeTyping(takeTyping)
+    , m_saving(new FileSaving(document, files, messages, window, std::move(takeTyping)))
 {
+    connect(m_saving, &FileSaving::saved, this, [this](const QString& path) {
+        rememberRecentFile(path);
+        forgetRecovered();
+    });
+    connect(m_saving, &FileSaving::saveElsewhereWanted, this, &FileActions::saveAs);
 }
+
+FileActions::~FileActions() { forgetRecovered(); }
 
 void FileActions::fill(QMenu& menu)
 {
@@ -56,7 +66,7 @@ void FileActions::fill(QMenu& menu)
     menu.addAction(tr("&Open…"), QKeySequence::Open, this, &FileActions::open);
     QMenu* recent = menu.addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
-    fillSamples(*menu.addMenu(tr("Open a sa&mple")));
+    fillSamples(*menu.addMenu(tr("Open an exa&mple")));
     menu.addSeparator();
     menu.addAction(tr("&Save"), QKeySequence::Save, this, &FileActions::save);
     menu.addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &FileActions::saveAs);
@@ -91,46 +101,83 @@ void FileActions::offer(std::vector<LeftBehind> leftBehind)
     const LeftBehind& unsaved = waiting->front();
     const auto recipe = unsaved.recipe();
     const QString title = recipe ? QString::fromStdString(recipe->recipe.title) : QString();
-    std::vector<MessageBar::Choice> choices{{tr("Throw it away"), next([](const LeftBehind& chosen) { chosen.discard(); })}};
+    std::vector<MessageBar::Choice> choices{{tr("Discard"), next([this](LeftBehind& chosen) { discard(chosen); })}};
     if (recipe)
-        choices.insert(choices.begin(), {tr("Take it up"), next([this](const LeftBehind& chosen) { takeUp(chosen); })});
+        choices.insert(choices.begin(), {tr("Recover"), next([this](LeftBehind& chosen) { recover(std::move(chosen)); })});
     m_messages.say(recipe
-                       ? tr("“%1” was not saved when Firn stopped at %2. It is kept as it was then.")
+                       ? tr("“%1” had unsaved changes when Firn closed unexpectedly at %2. Recover them?")
                              .arg(title.isEmpty() ? tr("Untitled") : title, QLocale().toString(unsaved.time, QLocale::ShortFormat))
                        : translated(recipe.error()),
         choices);
 }
 
-void FileActions::takeUp(const LeftBehind& unsaved)
+void FileActions::recover(LeftBehind unsaved)
 {
     auto recipe = unsaved.recipe();
     if (!recipe || !mayLeave())
         return;
-    m_document.takeUp(std::move(*recipe));
-    emit tookUp();
-    unsaved.discard();
+    m_document.recover(std::move(*recipe));
+    m_recovered.push_back(std::move(unsaved));
+    emit recovered();
+}
+
+void FileActions::forgetRecovered()
+{
+    for (const LeftBehind& unsaved : m_recovered)
+        discard(unsaved);
+    m_recovered.clear();
+}
+
+void FileActions::discard(const LeftBehind& unsaved)
+{
+    m_files.run(
+        unsaved.file, this,
+        [file = unsaved.file](const Disk& disk) {
+            disk.remove(file);
+            return true;
+        },
+        [](bool) {});
 }
 
 void FileActions::openFile(const QString& path)
 {
     if (!mayLeave())
         return;
-    if (const auto opened = m_document.open(path); !opened) {
-        m_messages.say(translated(opened.error()));
+    const auto opened = std::make_shared<std::optional<FileResult<OpenedRecipe>>>();
+    m_files.run(
+        path, this, [path](const Disk& disk) { return openRecipe(disk, path); },
+        [this, opened](const FileResult<OpenedRecipe>& result) {
+            *opened = result;
+            m_saving->wait().wake();
+        });
+    if (m_saving->wait().until([opened] { return opened->has_value(); }, tr("Opening “%1”…").arg(QFileInfo(path).fileName())))
+        show(path, **opened);
+}
+
+void FileActions::show(const QString& path, const FileResult<OpenedRecipe>& opened)
+{
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    if (opened) {
+        m_messages.dismiss();
+        m_document.show(*opened);
+        rememberRecentFile(absolute);
         return;
     }
-    m_messages.dismiss();
-    rememberRecentFile(QFileInfo(path).absoluteFilePath());
+    m_messages.say(translated(opened.error().sentence));
+    if (opened.error().problem == FileProblem::NoFile || opened.error().problem == FileProblem::NoFolder)
+        forgetRecentFile(absolute);
 }
 
 bool FileActions::mayLeave()
 {
+    if (m_saving->wait().isWaiting() || !m_saving->finishes())
+        return false;
     const bool isAllTaken = m_takeTyping().isEmpty();
-    if (isAllTaken && !m_document.isModified())
+    if (isAllTaken && m_saving->isAllOnDisk())
         return true;
-    switch (m_questions.unsavedChanges(&m_window, m_document.displayName())) {
+    switch (m_questions.unsavedChanges(&m_window, m_saving->questionBeforeLeaving())) {
     case Questions::Unsaved::Save:
-        return save();
+        return m_document.onDisk() == OnDisk::Changed ? m_saving->saveOverTheirs() : save();
     case Questions::Unsaved::Discard:
         return true;
     case Questions::Unsaved::Cancel:
@@ -139,24 +186,11 @@ bool FileActions::mayLeave()
     return false;
 }
 
-bool FileActions::save()
-{
-    if (!takesTyping())
-        return false;
-    const QString path = m_document.path();
-    if (path.isEmpty())
-        return saveAs();
-    if (!m_document.hasChangedOnDisk())
-        return saveTo(path);
-    m_messages.say(
-        tr("%1 was changed by another program since it was opened here. Save over it, or keep both?").arg(nativePath(path)),
-        {{tr("Save anyway"), [this, path] { saveTo(path); }}, {tr("Save as…"), [this] { saveAs(); }}});
-    return false;
-}
+bool FileActions::save() { return m_document.path().isEmpty() ? saveAs() : m_saving->saveTo(m_document.path()); }
 
 bool FileActions::saveAs()
 {
-    if (!takesTyping())
+    if (m_saving->wait().isWaiting() || !m_saving->takesTyping())
         return false;
     const FolderToSaveIn folder(QFileInfo(suggestedPath()).path());
     const bool isNew = m_document.path().isEmpty();
@@ -166,8 +200,8 @@ bool FileActions::saveAs()
         return false;
     const QString path = withKnownEnding(chosen);
     if (holdsWholeRecipe(path))
-        return saveTo(path);
-    saveCopy(path);
+        return m_saving->saveTo(path);
+    m_saving->exportTo(path);
     return false;
 }
 
@@ -189,7 +223,7 @@ void FileActions::open()
 
 void FileActions::linkRecipe()
 {
-    const QString path = m_questions.fileToOpen(&m_window, tr("Add a recipe as ingredient"), QFileInfo(suggestedPath()).path());
+    const QString path = m_questions.fileToOpen(&m_window, tr("Use a recipe as an ingredient"), QFileInfo(suggestedPath()).path());
     if (path.isEmpty())
         return;
     auto linked = takenIn(fileSystemPath(path), fileSystemPath(m_document.path()));
@@ -208,7 +242,7 @@ void FileActions::fillRecent(QMenu& menu)
     for (const QString& path : recentFiles())
         menu.addAction(menuText(nativePath(path)), this, [this, path] { openFile(path); });
     if (menu.isEmpty())
-        menu.addAction(tr("No recipes yet"))->setEnabled(false);
+        menu.addAction(tr("No recent recipes"))->setEnabled(false);
 }
 
 void FileActions::fillSamples(QMenu& menu)
@@ -218,44 +252,6 @@ void FileActions::fillSamples(QMenu& menu)
             if (mayLeave())
                 m_document.startWith(sample);
         });
-}
-
-/// A text that cannot be read is not left out of the file unasked.
-bool FileActions::takesTyping()
-{
-    m_refusal = m_takeTyping();
-    if (!m_refusal.isEmpty())
-        m_messages.say(m_refusal);
-    return m_refusal.isEmpty();
-}
-
-void FileActions::forgetRefusal()
-{
-    if (!m_refusal.isEmpty() && m_messages.sentence() == m_refusal)
-        m_messages.dismiss();
-    m_refusal.clear();
-}
-
-bool FileActions::saveTo(const QString& path)
-{
-    if (const auto saved = m_document.saveAs(path); !saved) {
-        m_messages.say(translated(saved.error()), {{tr("Save as…"), [this] { saveAs(); }}});
-        return false;
-    }
-    m_messages.dismiss();
-    rememberRecentFile(m_document.path());
-    return true;
-}
-
-void FileActions::saveCopy(const QString& path)
-{
-    if (const auto written = writeFile(path, contentsFor(m_document.recipe(), path)); !written)
-        m_messages.say(translated(written.error()));
-    else
-        m_messages.note(
-            tr("The rows were written to %1. Such a file holds no temperatures, process or notes, so the recipe itself still "
-               "waits to be saved.")
-                .arg(nativePath(path)));
 }
 
 QString FileActions::suggestedPath() const

@@ -1,10 +1,10 @@
 // Opening and saving as the person does it: from the menu, with its questions and its refusals.
 #pragma once
 
+#include "bench/file_saving.h"
 #include "document/recovery.h"
 
 #include <QObject>
-#include <functional>
 
 class QMenu;
 class QWidget;
@@ -18,10 +18,10 @@ class FileActions : public QObject {
     Q_OBJECT
 
 public:
-    /// Takes what is being typed into the recipe. Returns a sentence about what cannot be read, or an empty one.
-    using TakeTyping = std::function<QString()>;
-
-    FileActions(Document& document, Questions& questions, MessageBar& messages, QWidget& window, TakeTyping takeTyping);
+    FileActions(Document& document, FileWork& files, Questions& questions, MessageBar& messages, QWidget& window,
+        FileSaving::TakeTyping takeTyping);
+    /// What was recovered is saved or not wanted by then.
+    ~FileActions() override;
 
     void fill(QMenu& menu);
 
@@ -31,45 +31,48 @@ public:
     /// Offers the recipes that a crash left unsaved, one after the other.
     void offer(std::vector<LeftBehind> leftBehind);
 
-    /// Opens a file in place of the recipe on the bench, after asking about changes that are not saved.
+    /// Opens a file in place of the open recipe, after asking about changes that are not saved.
     void openFile(const QString& path);
 
-    /// Whether the recipe on the bench may go: it is saved, or the person does not want it.
+    /// Whether the open recipe may go: it is on the disk, or the person does not want it.
     bool mayLeave();
 
-    /// False if the recipe is still not kept in a file.
+    /// False if the recipe is still not saved; why is said then.
     bool save();
     bool saveAs();
 
     /// Asks for a recipe that becomes an ingredient of the component in view.
     void linkRecipe();
 
-    /// Takes back what was said about unreadable text, once there is none.
-    void forgetRefusal();
+    /// What a crash had left behind goes, now that the recovered recipe has a recovery copy of its own.
+    void forgetRecovered();
+
+    FileSaving& saving() { return *m_saving; }
 
 signals:
-    /// A recipe that a crash had left behind is on the bench.
-    void tookUp();
-    /// An empty recipe is on the bench.
+    /// A recipe that a crash had left behind is open.
+    void recovered();
+    /// An empty recipe is open.
     void startedNew();
 
 private:
-    void takeUp(const LeftBehind& unsaved);
+    void recover(LeftBehind unsaved);
+    void discard(const LeftBehind& unsaved);
+    void show(const QString& path, const FileResult<OpenedRecipe>& opened);
     void startNew();
     void open();
     void fillRecent(QMenu& menu);
     void fillSamples(QMenu& menu);
-    bool takesTyping();
-    bool saveTo(const QString& path);
-    void saveCopy(const QString& path);
     QString suggestedPath() const;
 
     Document& m_document;
+    FileWork& m_files;
     Questions& m_questions;
     MessageBar& m_messages;
     QWidget& m_window;
-    TakeTyping m_takeTyping;
-    QString m_refusal;
+    FileSaving::TakeTyping m_takeTyping;
+    FileSaving* m_saving;
+    std::vector<LeftBehind> m_recovered;
 };
 
 }  // namespace firn::app

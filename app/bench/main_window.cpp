@@ -79,12 +79,12 @@ StepsPanel* stepsOf(Document& document)
 
 }  // namespace
 
-MainWindow::MainWindow(Pantry& pantry, Questions& questions)
+MainWindow::MainWindow(Pantry& pantry, Questions& questions, FileWork& files)
     : m_document(pantry.catalogue())
-    , m_recovery(m_document)
+    , m_recovery(m_document, recoveryFolder(), files)
     , m_messages(new MessageBar)
     , m_sheet(new RecipeSheet(m_document))
-    , m_files(new FileActions(m_document, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
+    , m_files(new FileActions(m_document, files, questions, *m_messages, *this, [this] { return m_sheet->takeTyping(); }))
     , m_rows(new RowActions(m_document, *m_sheet->table(), *m_messages, this))
     , m_notebook(new NotebookPanel({m_document, pantry, *m_files, *m_messages, questions}))
     , m_derivations(new DerivationWindow(m_document, questions, this))
@@ -112,16 +112,20 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions)
     drawIcons();
     connect(&m_sheet->table()->rows(), &QAbstractItemModel::dataChanged, this, [this] {
         if (!m_sheet->table()->rows().firstDraft().isValid())
-            m_files->forgetRefusal();
+            m_files->saving().forgetRefusal();
     });
     const auto followPantry = [this, &pantry] { m_document.followCatalogue(pantry.own()); };
     connect(&pantry, &Pantry::changed, &m_document, followPantry);
     followPantry();
     connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
-    connect(&m_document.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
+    connect(&m_document, &Document::unsavedChanged, this, &MainWindow::nameWindow);
     connect(&m_recovery, &Recovery::failed, this, [this](const Sentence& why) { m_messages->say(translated(why)); });
-    connect(m_files, &FileActions::tookUp, &m_recovery, &Recovery::writeNow);
+    connect(&m_recovery, &Recovery::written, m_files, &FileActions::forgetRecovered);
+    connect(m_files, &FileActions::recovered, &m_recovery, &Recovery::writeNow);
+    connect(&m_files->saving(), &FileSaving::failed, &m_recovery, &Recovery::writeNow);
+    connect(&m_files->saving(), &FileSaving::compareWanted, this,
+        [this](const QString& path, const Recipe& onDisk) { showComparingWith(m_document, m_questions, *this, path, onDisk); });
     connect(m_files, &FileActions::startedNew, m_sheet->table(), qOverload<>(&QWidget::setFocus));
     nameWindow();
     restoreLayout();
@@ -287,6 +291,8 @@ void MainWindow::changeEvent(QEvent* event)
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::PaletteChange)
         drawIcons();
+    else if (event->type() == QEvent::ActivationChange && isActiveWindow())
+        m_files->saving().look();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)

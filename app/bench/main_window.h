@@ -24,8 +24,8 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    /// Pantry and questions must outlive the window.
-    MainWindow(Pantry& pantry, Questions& questions);
+    /// Pantry, questions and files must outlive the window.
+    MainWindow(Pantry& pantry, Questions& questions, FileWork& files = sharedFileWork());
     ~MainWindow() override;
 
     Document& document() { return m_document; }

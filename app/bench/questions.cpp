@@ -17,13 +17,13 @@ struct Words {
 
 }  // namespace
 
-Questions::Unsaved Questions::unsavedChanges(QWidget* window, const QString& recipe)
+Questions::Unsaved Questions::unsavedChanges(QWidget* window, const QString& question)
 {
     QMessageBox box(window);
     box.setIcon(QMessageBox::Question);
     box.setTextFormat(Qt::PlainText);
     box.setWindowTitle(Words::tr("Unsaved changes"));
-    box.setText(Words::tr("Save the changes to “%1”?").arg(recipe));
+    box.setText(question);
     auto* save = box.addButton(Words::tr("Save"), QMessageBox::AcceptRole);
     const auto* discard = box.addButton(Words::tr("Discard"), QMessageBox::DestructiveRole);
     box.addButton(Words::tr("Cancel"), QMessageBox::RejectRole);

@@ -14,9 +14,10 @@ public:
 
     virtual ~Questions() = default;
 
-    virtual Unsaved unsavedChanges(QWidget* window, const QString& recipe);
+    /// Before a recipe goes that is not saved. `question` names it and says what is not saved.
+    virtual Unsaved unsavedChanges(QWidget* window, const QString& question);
 
-    /// An empty path means that the person thought better of it.
+    /// An empty path means that the person cancelled.
     virtual QString fileToOpen(QWidget* window, const QString& title, const QString& folder);
     virtual QString ingredientsToImport(QWidget* window, const QString& folder);
     virtual QString folderToOpen(QWidget* window, const QString& title, const QString& folder);

@@ -7,7 +7,7 @@
 #include "catalogue/import_preview.h"
 #include "catalogue/ingredient_form.h"
 #include "catalogue/ingredient_wording.h"
-#include "document/background.h"
+#include "document/file_work.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
 #include "exchange/ingredient_files.h"
@@ -147,11 +147,11 @@ void CatalogueWindow::import()
     if (path.isEmpty())
         return;
     m_messages->dismiss();
-    const auto read = [path] {
+    const auto read = [path](const Disk&) {
         const auto contents = contentsOf(fileSystemPath(path));
         return contents ? ingredientsFromContents(*contents, fileSystemPath(path)) : failure(contents.error());
     };
-    inBackground(*this, read, [this, path](Result<std::vector<ImportedIngredient>> imported) {
+    sharedFileWork().run(path, this, read, [this, path](Result<std::vector<ImportedIngredient>> imported) {
         if (!imported) {
             m_messages->say(translated(imported.error()));
             return;

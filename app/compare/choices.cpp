@@ -18,6 +18,11 @@ struct Words {
 
 }  // namespace
 
+OpenedFile openedFile(const QString& path, const Recipe& recipe)
+{
+    return {path, benchCandidate(recipe, QFileInfo(path).fileName().toStdString())};
+}
+
 Result<OpenedFile> openedFile(const QString& path)
 {
     const QString absolute = QFileInfo(path).absoluteFilePath();
@@ -27,7 +32,7 @@ Result<OpenedFile> openedFile(const QString& path)
     const auto recipe = recipeFromContents(*contents, fileSystemPath(absolute));
     if (!recipe)
         return failure(recipe.error());
-    return OpenedFile{absolute, benchCandidate(*recipe, QFileInfo(absolute).fileName().toStdString())};
+    return openedFile(absolute, *recipe);
 }
 
 Choices::Choices(const Document& document)

@@ -29,7 +29,9 @@ struct OpenedFile {
     Candidate candidate;
 };
 
-/// Reads a recipe to compare with, on whatever thread.
+/// A recipe that was read from a file.
+OpenedFile openedFile(const QString& path, const Recipe& recipe);
+/// Reads one, on whatever thread.
 Result<OpenedFile> openedFile(const QString& path);
 
 /// All that there is to choose from, the bench first.
@@ -46,6 +48,7 @@ public:
 
     /// Takes the recipe of a file, in place of what was read from it before.
     Choice add(OpenedFile file);
+
 
     /// Of the places that are taken.
     std::vector<Candidate> candidatesOf(const Places& places) const;

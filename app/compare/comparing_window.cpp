@@ -14,7 +14,7 @@
 #include "compare/conditions_row.h"
 #include "compare/fairness_lines.h"
 #include "compare/output_row.h"
-#include "document/background.h"
+#include "document/file_work.h"
 #include "document/document.h"
 #include "document/places.h"
 #include "gauges/type_and_space.h"
@@ -174,7 +174,13 @@ void ComparingWindow::addFile(const QString& path)
         const auto free = std::ranges::find(m_chosen, Choice::Nothing, &Choice::kind);
         place(free == m_chosen.end() ? m_chosen.size() - 1 : std::size_t(free - m_chosen.begin()), m_choices.add(std::move(*file)));
     };
-    inBackground(*this, [path] { return openedFile(path); }, add);
+    sharedFileWork().run(path, this, [path](const Disk&) { return openedFile(path); }, add);
+}
+
+void ComparingWindow::compareWith(const QString& path, const Recipe& onDisk)
+{
+    m_chosen = {m_choices.add(openedFile(path, onDisk)), Choice{Choice::Bench}};
+    refresh();
 }
 
 void ComparingWindow::openFile()
@@ -298,20 +304,41 @@ void ComparingWindow::dropEvent(QDropEvent* event)
         addFile(url.toLocalFile());
 }
 
+namespace {
+
+/// The window of this bench; true if it was made just now.
+std::pair<ComparingWindow*, bool> comparingWindow(Document& document, Questions& questions, QWidget& near)
+{
+    if (auto* window = near.findChild<ComparingWindow*>(QString(), Qt::FindDirectChildrenOnly))
+        return {window, false};
+    auto* window = new ComparingWindow(document, questions, &near);
+    if (auto* derivations = near.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
+        QObject::connect(window, &ComparingWindow::derivationWanted, derivations, &DerivationWindow::openOf);
+    return {window, true};
+}
+
+void bringForward(QWidget& window)
+{
+    window.show();
+    window.raise();
+    window.activateWindow();
+}
+
+}  // namespace
+
 void showComparing(Document& document, Questions& questions, QWidget& near, const QStringList& versions)
 {
-    auto* window = near.findChild<ComparingWindow*>(QString(), Qt::FindDirectChildrenOnly);
-    const bool isNew = !window;
-    if (isNew) {
-        window = new ComparingWindow(document, questions, &near);
-        if (auto* derivations = near.findChild<DerivationWindow*>(QString(), Qt::FindDirectChildrenOnly))
-            QObject::connect(window, &ComparingWindow::derivationWanted, derivations, &DerivationWindow::openOf);
-    }
+    const auto [window, isNew] = comparingWindow(document, questions, near);
     if (isNew || !versions.isEmpty())
         window->choose(versions);
-    window->show();
-    window->raise();
-    window->activateWindow();
+    bringForward(*window);
+}
+
+void showComparingWith(Document& document, Questions& questions, QWidget& near, const QString& path, const Recipe& onDisk)
+{
+    ComparingWindow* window = comparingWindow(document, questions, near).first;
+    window->compareWith(path, onDisk);
+    bringForward(*window);
 }
 
 }  // namespace firn::app

@@ -39,6 +39,9 @@ public:
     /// Adds a recipe from a file in the first free place, or in the last one.
     void addFile(const QString& path);
 
+    /// The open recipe beside what its file, or another one, holds.
+    void compareWith(const QString& path, const Recipe& onDisk);
+
     /// None where fewer than two are chosen.
     const std::optional<Comparison>& comparison() const { return m_comparison; }
 
@@ -91,5 +94,8 @@ private:
 
 /// The bench's own one, made at the first call; it shows derivations in the bench's window for them. With these versions if there are any.
 void showComparing(Document& document, Questions& questions, QWidget& near, const QStringList& versions = {});
+
+/// The same with the open recipe beside what a file holds.
+void showComparingWith(Document& document, Questions& questions, QWidget& near, const QString& path, const Recipe& onDisk);
 
 }  // namespace firn::app

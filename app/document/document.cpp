@@ -1,27 +1,19 @@
 #include "document/document.h"
 
-#include "document/recipe_file.h"
-#include "exchange/linked_recipes.h"
-#include "recipe/own_ingredients.h"
+#include "document/change_value.h"
+#include "document/link_edits.h"
+#include "document/whole_recipe.h"
 
-#include <QCryptographicHash>
 #include <QFileInfo>
 #include <algorithm>
 
 namespace firn::app {
 
-namespace {
-
-QByteArray fingerprint(const QByteArray& contents) { return QCryptographicHash::hash(contents, QCryptographicHash::Sha256); }
-
-std::filesystem::path folderOf(const QString& file) { return fileSystemPath(file).parent_path(); }
-
-}  // namespace
-
 Document::Document(const Catalogue& catalogue, QObject* parent)
     : QObject(parent)
     , m_catalogue(catalogue)
 {
+    connect(&m_undoStack, &QUndoStack::cleanChanged, this, &Document::unsavedChanged);
     reanalyse();
 }
 
@@ -112,69 +104,139 @@ QString Document::displayName() const
 
 void Document::startWith(Recipe recipe) { replace(std::move(recipe), {}, {}); }
 
-UnsavedRecipe Document::unsaved() const { return {m_beforeTyping.value_or(m_recipe), m_path, fingerprint(m_contentsOnDisk)}; }
+UnsavedRecipe Document::unsaved() const { return {withoutTyping(), m_path, m_fingerprint}; }
 
-void Document::takeUp(UnsavedRecipe unsaved)
+void Document::recover(UnsavedRecipe unsaved)
 {
-    const auto onDisk = contentsOf(fileSystemPath(unsaved.path));
-    const QByteArray contents = onDisk ? QByteArray::fromStdString(*onDisk) : QByteArray();
-    replace(std::move(unsaved.recipe), unsaved.path, fingerprint(contents) == unsaved.fileFingerprint ? contents : QByteArray());
+    replace(std::move(unsaved.recipe), unsaved.path, unsaved.fileFingerprint);
     m_undoStack.resetClean();
 }
 
+void Document::show(OpenedRecipe opened) { replace(std::move(opened.recipe), opened.path, opened.fingerprint); }
+
 Result<void> Document::open(const QString& path)
 {
-    auto contents = contentsOf(fileSystemPath(path));
-    if (!contents)
-        return failure(contents.error());
-    auto recipe = recipeFromContents(*contents, fileSystemPath(path));
-    if (!recipe)
-        return failure(recipe.error());
-    // Saving over a text or CSV file would drop what that kind cannot hold, so only Firn's own kind is kept as the recipe's place.
-    const QString absolute = QFileInfo(path).absoluteFilePath();
-    replace(withAbsoluteLinks(folderOf(absolute), std::move(*recipe)), holdsWholeRecipe(absolute) ? absolute : QString(),
-        QByteArray::fromStdString(*contents));
+    auto opened = openRecipe(Disk(), path);
+    if (!opened)
+        return failure(opened.error().sentence);
+    show(std::move(*opened));
     return {};
 }
 
 Result<void> Document::saveAs(const QString& path)
 {
-    takeBackTyping();
-    const QString absolute = QFileInfo(path).absoluteFilePath();
-    if (const auto chain = chainOfLinks(fileSystemPath(absolute), m_recipe, folderOf(absolute)); !chain.empty())
-        return failure(phrase("A recipe cannot be part of itself: this one links to {0}. Save it in another file.", chain));
-    const Recipe travelling = withOwnIngredients(m_recipe, m_catalogue, m_own);
-    const QByteArray contents = contentsFor(withLinksFrom(folderOf(absolute), withoutUnusedLinks(travelling)), path);
-    if (auto written = writeFile(path, contents); !written)
-        return written;
-    m_recipe.ingredients = travelling.ingredients;
-    m_path = absolute;
-    m_contentsOnDisk = contents;
-    m_undoStack.setClean();
-    emit pathChanged();
+    RecipeToSave wanted = beginSaving(path);
+    wanted.knownFingerprint.clear();
+    const SaveOutcome outcome = saveRecipe(Disk(), wanted);
+    finishSaving(wanted, outcome);
+    if (const auto* notWritten = std::get_if<NotWritten>(&outcome))
+        return failure(notWritten->why.sentence);
     return {};
 }
 
-bool Document::hasChangedOnDisk() const
+RecipeToSave Document::beginSaving(const QString& path)
 {
-    if (m_path.isEmpty() || !QFileInfo::exists(m_path))
-        return false;
-    const auto contents = contentsOf(fileSystemPath(m_path));
-    return !contents || m_contentsOnDisk != QByteArrayView(contents->data(), qsizetype(contents->size()));
+    takeBackTyping();
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    storeOwnIngredients(*this);
+    m_pendingSave = ++m_lastSave;
+    emit unsavedChanged();
+    return {m_recipe, absolute, absolute == m_path ? m_fingerprint : QByteArray(), m_lastSave};
 }
 
-void Document::replace(Recipe recipe, const QString& path, const QByteArray& contents)
+bool Document::finishSaving(const RecipeToSave& wanted, const SaveOutcome& outcome)
+{
+    if (m_pendingSave != wanted.number)
+        return false;
+    m_pendingSave.reset();
+    if (const auto* written = std::get_if<Written>(&outcome)) {
+        m_path = wanted.path;
+        m_fingerprint = written->fingerprint;
+        // What was typed while it was being written is not in the file, and what was clean before is no longer.
+        if (withoutTyping() == wanted.recipe)
+            m_undoStack.setClean();
+        else
+            m_undoStack.resetClean();
+        setOnDisk(OnDisk::AsKnown);
+        emit pathChanged();
+    } else if (wanted.path == m_path) {
+        const auto* notWritten = std::get_if<NotWritten>(&outcome);
+        if (!notWritten)
+            setOnDisk(OnDisk::Changed);
+        else if (notWritten->why.problem == FileProblem::NoFolder)
+            setOnDisk(OnDisk::FolderGone);
+    }
+    emit unsavedChanged();
+    return true;
+}
+
+void Document::see(const QString& path, const FoundOnDisk& found)
+{
+    if (path != m_path || m_path.isEmpty() || isBeingSaved())
+        return;
+    switch (found.state) {
+    case FoundOnDisk::NoFile:
+        return setOnDisk(OnDisk::FileGone);
+    case FoundOnDisk::NoFolder:
+        return setOnDisk(OnDisk::FolderGone);
+    case FoundOnDisk::Unreadable:
+        return setOnDisk(OnDisk::Unreadable);
+    case FoundOnDisk::AFile:
+        break;
+    }
+    if (const QByteArray fingerprint = fingerprintOf(found.contents); fingerprint != m_fingerprint) {
+        if (found.contents != contentsToSave(withoutTyping(), m_path))
+            return setOnDisk(OnDisk::Changed);
+        // Saved shortly before a crash, or by another program that has it from here.
+        m_fingerprint = fingerprint;
+        m_undoStack.setClean();
+    }
+    setOnDisk(OnDisk::AsKnown);
+}
+
+Result<void> Document::reload(const QByteArray& contents)
+{
+    auto opened = recipeFrom(contents, m_path);
+    if (!opened)
+        return failure(opened.error());
+    change(*this, tr("Reload"), WholeRecipe{}, std::move(opened->recipe));
+    m_fingerprint = opened->fingerprint;
+    m_undoStack.setClean();
+    setOnDisk(OnDisk::AsKnown);
+    return {};
+}
+
+void Document::mayReplace(const QByteArray& contents)
+{
+    m_fingerprint = fingerprintOf(contents);
+    m_undoStack.resetClean();
+    setOnDisk(OnDisk::AsKnown);
+}
+
+void Document::setOnDisk(OnDisk onDisk)
+{
+    if (onDisk == m_onDisk)
+        return;
+    m_onDisk = onDisk;
+    emit onDiskChanged();
+    emit unsavedChanged();
+}
+
+void Document::replace(Recipe recipe, const QString& path, const QByteArray& fingerprint)
 {
     m_undoStack.clear();
     m_beforeTyping.reset();
     m_recipe = std::move(recipe);
     m_path = path;
-    m_contentsOnDisk = contents;
+    m_fingerprint = fingerprint;
+    m_onDisk = OnDisk::AsKnown;
+    m_pendingSave.reset();
     m_analysis = {};
     m_component = 0;
     m_stepsDone.reset();
     emit replaced();
     emit pathChanged();
+    emit unsavedChanged();
     reanalyse();
 }
 

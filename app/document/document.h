@@ -3,6 +3,7 @@
 
 #include "analysis/analysis.h"
 #include "document/gesture.h"
+#include "document/recipe_saving.h"
 
 #include <QObject>
 #include <QString>
@@ -11,12 +12,15 @@
 
 namespace firn::app {
 
-/// A recipe with edits that no file keeps, as it can be taken up again after a crash.
+/// A recipe with edits that no file has, as it can be recovered after a crash.
 struct UnsavedRecipe {
     Recipe recipe;
     QString path;                // of the file that it was opened from or saved to; empty if there is none
-    QByteArray fileFingerprint;  // of what the file held then (SHA-256)
+    QByteArray fileFingerprint;  // of what the file held then
 };
+
+/// What has become of the recipe's file since it was last read or saved here.
+enum class OnDisk { AsKnown, Changed, FileGone, FolderGone, Unreadable };
 
 /// Holds the recipe and analyses it anew after every edit. Edits go through edits.h and nowhere else.
 class Document : public QObject {
@@ -31,7 +35,13 @@ public:
     const Catalogue& catalogue() const { return m_catalogue; }
     const Analysis& analysis() const { return m_analysis; }
     QUndoStack& undoStack() { return m_undoStack; }
-    bool isModified() const { return !m_undoStack.isClean(); }
+
+    /// Whether these very bytes are not on the disk, as far as is known: there are edits, they are still being written, or the file has gone or
+    /// was changed.
+    bool isModified() const { return !m_undoStack.isClean() || isBeingSaved() || m_onDisk != OnDisk::AsKnown; }
+
+    bool isBeingSaved() const { return m_pendingSave.has_value(); }
+    OnDisk onDisk() const { return m_onDisk; }
 
     /// Shows what an edit would make of the recipe that is still being typed: all views follow, the history does not move, and the recipe is
     /// no more modified than before. `edit` calls functions of edits.h on the recipe from before the typing, and returns whether the text
@@ -68,26 +78,42 @@ public:
     /// What a title bar calls it: the file's name, else the recipe's title, else "Untitled".
     QString displayName() const;
 
-    /// Puts a recipe on the bench that no file keeps yet.
+    /// Opens a recipe that is in no file yet.
     void startWith(Recipe recipe);
 
     UnsavedRecipe unsaved() const;
-    /// Puts a recipe on the bench with its edits, still unsaved. If its file has changed since, saving will say so.
-    void takeUp(UnsavedRecipe unsaved);
+    /// Continues a recipe with its edits, still unsaved. If its file has changed since, saving will say so.
+    void recover(UnsavedRecipe unsaved);
 
-    /// Opens a file of any kind that Firn reads. On failure the recipe on the bench stays as it is.
+    void show(OpenedRecipe opened);
+
+    /// Opens a file of any kind that Firn reads, at once. On failure the open recipe stays as it is.
     Result<void> open(const QString& path);
 
-    /// Keeps the recipe in this file from now on. On failure the file and the recipe stay as they are.
+    /// Saves to this file from now on, at once. On failure the file and the recipe stay as they are.
     Result<void> saveAs(const QString& path);
 
-    /// Whether another program has written the file since it was last read or saved here.
-    bool hasChangedOnDisk() const;
+    /// The same in two steps, with the writing in between by saveRecipe() on another thread. Until then, and after a failure, the recipe counts
+    /// as unsaved. Its own file is not written over if somebody else has changed it, any other one is.
+    RecipeToSave beginSaving(const QString& path);
+    /// Whether the outcome is that of the latest attempt, and of the recipe that is still open.
+    bool finishSaving(const RecipeToSave& wanted, const SaveOutcome& outcome);
+
+    /// Takes note of what was found at the recipe's place.
+    void see(const QString& path, const FoundOnDisk& found);
+
+    /// The recipe as another program has left it in the file, as a step that can be undone.
+    Result<void> reload(const QByteArray& contents);
+
+    /// These bytes of another program may be written over; until then the recipe is unsaved.
+    void mayReplace(const QByteArray& contents);
 
 signals:
     void changed(const firn::Analysis& analysis);
-    void replaced();     // another recipe is on the bench; comes before changed()
-    void pathChanged();  // the path, or the name for a title bar
+    void replaced();        // another recipe is open; comes before changed()
+    void pathChanged();     // the path, or the name for a title bar
+    void onDiskChanged();   // what has become of the file
+    void unsavedChanged();  // isModified() may have changed
 
 private:
     template <class Place>
@@ -95,8 +121,10 @@ private:
     template <class Place>
     friend void change(Document& document, const QString& name, const Place& place, typename Place::Value after, Gesture gesture);
 
+    const Recipe& withoutTyping() const { return m_beforeTyping ? *m_beforeTyping : m_recipe; }
     bool forgetTyping();
-    void replace(Recipe recipe, const QString& path, const QByteArray& contents);
+    void replace(Recipe recipe, const QString& path, const QByteArray& fingerprint);
+    void setOnDisk(OnDisk onDisk);
     void reanalyse();
 
     const Catalogue& m_catalogue;
@@ -111,7 +139,10 @@ private:
     Analysis m_analysis;
     QUndoStack m_undoStack;
     QString m_path;
-    QByteArray m_contentsOnDisk;
+    QByteArray m_fingerprint;  // of what the file held when it was last read or saved
+    OnDisk m_onDisk = OnDisk::AsKnown;
+    std::uint64_t m_lastSave = 0;
+    std::optional<std::uint64_t> m_pendingSave;
 };
 
 }  // namespace firn::app

@@ -2,6 +2,7 @@
 
 #include "document/change_value.h"
 #include "document/whole_recipe.h"
+#include "recipe/own_ingredients.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -59,6 +60,12 @@ void takeNewIngredient(Document& document, const Ingredient& now)
     std::ranges::replace_if(
         after.ingredients, [&now](const Ingredient& old) { return old.id == now.id; }, now);
     change(document, Words::tr("Take the new %1").arg(QString::fromStdString(now.name)), WholeRecipe{}, std::move(after));
+}
+
+void storeOwnIngredients(Document& document)
+{
+    change(document, Words::tr("Store own ingredients"), WholeRecipe{},
+        withOwnIngredients(document.recipe(), document.catalogue(), document.ownIngredients()));
 }
 
 }  // namespace firn::app

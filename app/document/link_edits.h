@@ -16,4 +16,8 @@ void takeNewRecipe(Document& document, std::size_t linked, Recipe now);
 /// The own ingredient, in place of the one with its id that travels in the recipe.
 void takeNewIngredient(Document& document, const Ingredient& now);
 
+/// Copies of the own ingredients that the rows use, which travel in the recipe's file. A step of its own, because undo must not take from the recipe
+/// what the file has without that being known.
+void storeOwnIngredients(Document& document);
+
 }  // namespace firn::app

@@ -1,6 +1,6 @@
 #include "document/linked_files.h"
 
-#include "document/background.h"
+#include "document/file_work.h"
 #include "document/notebook_place.h"
 #include "document/places.h"
 #include "document/recipe_file.h"
@@ -82,10 +82,10 @@ void LinkedFiles::check()
     std::vector<std::filesystem::path> trustedFolders{fileSystemPath(notebookFolder())};
     if (!m_document.path().isEmpty())
         trustedFolders.push_back(fileSystemPath(QFileInfo(m_document.path()).absolutePath()));
-    const auto look = [links = m_checked, trustedFolders, agreed = settings().value(agreedKey).toStringList()] {
+    const auto look = [links = m_checked, trustedFolders, agreed = settings().value(agreedKey).toStringList()](const Disk&) {
         return differencesOf(links, trustedFolders, agreed);
     };
-    inBackground(*this, look,
+    sharedFileWork().run(QString::fromStdString(m_checked.front().file), this, look,
         [this, checked = m_checked](std::vector<Difference> differences) { take(checked, std::move(differences)); });
 }
 

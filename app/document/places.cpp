@@ -1,7 +1,6 @@
 #include "document/places.h"
 
 #include <QDir>
-#include <QFileInfo>
 #include <QStandardPaths>
 #include <algorithm>
 
@@ -29,12 +28,7 @@ QSettings settings()
     return QSettings(folder + QStringLiteral("/firn/firn.ini"), QSettings::IniFormat);
 }
 
-QStringList recentFiles()
-{
-    QStringList files = state().value(recentFilesKey).toStringList();
-    files.removeIf([](const QString& path) { return !QFileInfo::exists(path); });
-    return files;
-}
+QStringList recentFiles() { return state().value(recentFilesKey).toStringList(); }
 
 void rememberRecentFile(const QString& path)
 {
@@ -42,6 +36,13 @@ void rememberRecentFile(const QString& path)
     files.removeAll(path);
     files.prepend(path);
     state().setValue(recentFilesKey, files.first(std::min<qsizetype>(files.size(), mostRecentFiles)));
+}
+
+void forgetRecentFile(const QString& path)
+{
+    QStringList files = recentFiles();
+    if (files.removeAll(path) > 0)
+        state().setValue(recentFilesKey, files);
 }
 
 }  // namespace firn::app

@@ -15,8 +15,9 @@ QSettings state();
 /// What the person chose: under XDG_CONFIG_HOME.
 QSettings settings();
 
-/// Paths of the recipes opened or saved last, the latest first, as far as they still exist.
+/// Paths of the recipes opened or saved last, the latest first. Whether they still exist is not asked, since their disks may be slow.
 QStringList recentFiles();
 void rememberRecentFile(const QString& path);
+void forgetRecentFile(const QString& path);
 
 }  // namespace firn::app

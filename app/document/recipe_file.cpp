@@ -1,12 +1,12 @@
 #include "document/recipe_file.h"
 
+#include "document/disk.h"
 #include "exchange/recipe_csv.h"
 #include "exchange/recipe_json.h"
 #include "exchange/recipe_text.h"
 
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
 namespace firn::app {
 
@@ -36,12 +36,7 @@ QByteArray contentsFor(const Recipe& recipe, const QString& path)
 
 Result<void> writeFile(const QString& path, const QByteArray& contents)
 {
-    QSaveFile file(path);
-    const bool isWritten = file.open(QIODevice::WriteOnly) && file.write(contents) == contents.size() && file.commit();
-    if (isWritten)
-        return {};
-    return failure(phrase("{0} could not be written ({1}): free some space or save it in another place; nothing is lost.",
-        path.toStdString(), file.errorString().toStdString()));
+    return Disk().write(path, contents).map_error([](const FileFailure& failure) { return failure.sentence; });
 }
 
 }  // namespace firn::app

@@ -11,6 +11,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QUuid>
+#include <utility>
 
 namespace firn::app {
 
@@ -40,12 +41,22 @@ QByteArray envelope(const UnsavedRecipe& unsaved)
         .toJson();
 }
 
+Sentence warning(FileProblem problem, const QString& file)
+{
+    if (problem == FileProblem::NoSpace)
+        return phrase(
+            "The recovery copy could not be written because the disk is full. Free some space, and save the recipe meanwhile.");
+    return phrase("The recovery copy could not be written to {0}. Check that folder, and save the recipe meanwhile.",
+        QFileInfo(file).path().toStdString());
+}
+
 }  // namespace
 
 QString recoveryFolder() { return stateFolder() + QStringLiteral("/firn/recovery"); }
 
-Recovery::Recovery(Document& document, const QString& folder)
+Recovery::Recovery(Document& document, const QString& folder, FileWork& files)
     : m_document(document)
+    , m_files(files)
     , m_file(folder + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + ending)
     , m_lock(m_file + lockEnding)
 {
@@ -56,14 +67,18 @@ Recovery::Recovery(Document& document, const QString& folder)
     m_soon.setInterval(soon_ms);
     connect(&m_soon, &QTimer::timeout, this, &Recovery::writeNow);
     connect(&document, &Document::changed, this, &Recovery::follow);
-    connect(&document.undoStack(), &QUndoStack::cleanChanged, this, &Recovery::follow);
+    connect(&document, &Document::unsavedChanged, this, &Recovery::follow);
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             writeNow();
     });
 }
 
-Recovery::~Recovery() { remove(); }
+Recovery::~Recovery()
+{
+    remove();
+    m_files.waitForDone(m_file);
+}
 
 void Recovery::follow()
 {
@@ -76,8 +91,18 @@ void Recovery::follow()
 void Recovery::remove()
 {
     m_soon.stop();
+    m_writesAgain = false;
+    if (m_written.isEmpty() && !m_isWriting)
+        return;
     m_written.clear();
-    QFile::remove(m_file);
+    m_isUnwanted = m_isWriting;
+    m_files.run(
+        m_file, this,
+        [file = m_file](const Disk& disk) {
+            disk.remove(file);
+            return true;
+        },
+        [](bool) {});
 }
 
 void Recovery::writeNow()
@@ -85,16 +110,34 @@ void Recovery::writeNow()
     m_soon.stop();
     if (!m_document.isModified())
         return;
+    if (m_isWriting) {
+        m_writesAgain = true;
+        return;
+    }
     const QByteArray contents = envelope(m_document.unsaved());
     if (contents == m_written)
         return;
-    const auto written = writeFile(m_file, contents);
-    if (written)
-        m_written = contents;
-    else if (!m_hasFailed)
-        emit failed(written.error());
-    m_hasFailed = !written;
+    m_isWriting = true;
+    m_files.run(
+        m_file, this, [file = m_file, contents](const Disk& disk) { return disk.write(file, contents); },
+        [this, contents](const FileResult<void>& outcome) { take(contents, outcome); });
 }
+
+void Recovery::take(const QByteArray& contents, const FileResult<void>& outcome)
+{
+    m_isWriting = false;
+    if (!outcome && !m_hasFailed)
+        emit failed(warning(outcome.error().problem, m_file));
+    m_hasFailed = !outcome;
+    if (!std::exchange(m_isUnwanted, false) && outcome) {
+        m_written = contents;
+        emit written();
+    }
+    if (std::exchange(m_writesAgain, false))
+        writeNow();
+}
+
+void Recovery::finishWriting() { m_files.waitForDone(m_file); }
 
 Result<UnsavedRecipe> LeftBehind::recipe() const
 {
@@ -103,7 +146,9 @@ Result<UnsavedRecipe> LeftBehind::recipe() const
         return failure(contents.error());
     const QJsonObject fields = QJsonDocument::fromJson(QByteArray::fromStdString(*contents)).object();
     if (fields[formatKey].toString() != formatName || fields[versionKey].toInt() != formatVersion)
-        return failure(phrase("{0} holds an unsaved recipe that this Firn cannot read. It stays where it is.", file.toStdString()));
+        return failure(phrase("{0} is damaged or from a newer version of Firn, so its unsaved recipe cannot be recovered. The file "
+                              "has been left in place.",
+            file.toStdString()));
     auto recipe = recipeFromJson(fields[recipeKey].toString().toStdString());
     if (!recipe)
         return failure(recipe.error());

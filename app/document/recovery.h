@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "document/file_work.h"
 
 #include <QDateTime>
 #include <QLockFile>
@@ -20,24 +21,34 @@ class Recovery : public QObject {
     Q_OBJECT
 
 public:
-    explicit Recovery(Document& document, const QString& folder = recoveryFolder());
+    explicit Recovery(Document& document, const QString& folder = recoveryFolder(), FileWork& files = sharedFileWork());
     ~Recovery() override;
 
+    /// Begins to, on another thread.
     void writeNow();
 
+    /// Waits for what has begun, a few seconds at most.
+    void finishWriting();
+
 signals:
+    void written();
     /// Said once until it works again: the disk is full, say.
     void failed(const firn::Sentence& sentence);
 
 private:
     void follow();
     void remove();
+    void take(const QByteArray& contents, const FileResult<void>& outcome);
 
     Document& m_document;
+    FileWork& m_files;
     QString m_file;
     QLockFile m_lock;
     QTimer m_soon;
     QByteArray m_written;
+    bool m_isWriting = false;
+    bool m_isUnwanted = false;  // what is being written
+    bool m_writesAgain = false;
     bool m_hasFailed = false;
 };
 
@@ -50,7 +61,7 @@ struct LeftBehind {
     /// Fails where the file is torn or of a newer Firn; it stays where it is then.
     Result<UnsavedRecipe> recipe() const;
 
-    /// It was taken up, or is not wanted.
+    /// It was recovered, or is not wanted.
     void discard() const;
 };
 

@@ -3,14 +3,11 @@
 #include "document/recipe_file.h"
 
 #include <QFileInfo>
-#include <mutex>
 
 namespace firn::app {
 
 Result<void> changeInFile(const QString& file, const std::function<void(Recipe&)>& change)
 {
-    static std::mutex oneAtATime;  // two changes of one file follow each other
-    const std::scoped_lock lock(oneAtATime);
     const std::filesystem::path path = fileSystemPath(file);
     const auto before = contentsOf(path);
     if (!before)

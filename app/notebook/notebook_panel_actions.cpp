@@ -2,7 +2,7 @@
 #include "bench/file_actions.h"
 #include "bench/message_bar.h"
 #include "bench/questions.h"
-#include "document/background.h"
+#include "document/file_work.h"
 #include "document/mark_edits.h"
 #include "document/notebook_place.h"
 #include "gauges/wording.h"
@@ -77,8 +77,8 @@ void NotebookPanel::changeChosen(const std::function<void(Document&)>& onBench, 
         return;
     }
     const QString file = QString::fromStdString(card->file);
-    inBackground(
-        *this, [file, inFile] { return changeInFile(file, inFile); },
+    sharedFileWork().run(
+        file, this, [file, inFile](const Disk&) { return changeInFile(file, inFile); },
         [this, file](const Result<void>& changed) {
             if (!changed)
                 m_kitchen.messages.say(translated(changed.error()));

@@ -1,7 +1,7 @@
 #include "tasting/photo_view.h"
 
 #include "bench/ink_label.h"
-#include "document/background.h"
+#include "document/file_work.h"
 #include "document/recipe_file.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
@@ -73,8 +73,8 @@ void PhotoView::show(const QString& file)
     m_picture->hide();
     if (file.isEmpty())
         return;
-    inBackground(
-        *this, [file] { return photoFrom(file, place); },
+    sharedFileWork().run(
+        file, this, [file](const Disk&) { return photoFrom(file, place); },
         [this, file](const Result<QImage>& picture) {
             if (file == m_file)
                 take(picture);

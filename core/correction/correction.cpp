@@ -46,7 +46,7 @@ bool losesSomething(const Component& component)
 }
 
 std::vector<Sentence> cautionsOf(
-    const Component& component, const PreparedComponent& prepared, const MeasuredState& measured, const StrengthTarget& target)
+    const PreparedComponent& prepared, const MeasuredState& measured, const StrengthTarget& target)
 {
     std::vector<Sentence> cautions;
     for (const PreparedRow& row : prepared.rows) {
@@ -107,7 +107,7 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
     Choices choices = choicesFor(component, all[index], catalogue, *now, wanted);
     plan.choices = std::move(choices.ranked);
     plan.leftOut = std::move(choices.leftOut);
-    plan.cautions = cautionsOf(component, all[index], measured, target);
+    plan.cautions = cautionsOf(all[index], measured, target);
     return plan;
 }
 
@@ -143,8 +143,8 @@ Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_
     }
     for (const Row& more : added) {
         const auto same = std::ranges::find_if(component.rows, [&](const Row& row) {
-            const auto index = static_cast<std::size_t>(&row - component.rows.data());
-            return std::ranges::find(neverIn, index) == neverIn.end() && isMoreOf(row, more, catalogue);
+            const auto place = static_cast<std::size_t>(&row - component.rows.data());
+            return std::ranges::find(neverIn, place) == neverIn.end() && isMoreOf(row, more, catalogue);
         });
         if (same == component.rows.end())
             component.rows.push_back(more);
@@ -152,8 +152,8 @@ Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_
             same->amount.value += more.amount.value;
     }
     std::ranges::sort(neverIn, std::greater{});
-    for (const std::size_t index : neverIn)
-        component.rows.erase(component.rows.begin() + static_cast<std::ptrdiff_t>(index));
+    for (const std::size_t place : neverIn)
+        component.rows.erase(component.rows.begin() + static_cast<std::ptrdiff_t>(place));
     return component;
 }
 

@@ -191,7 +191,8 @@ TemperatureRange withinWindow(const TemperatureRange& window)
             {std::floor(window.warmest.value * steps + slack) / steps}, {std::ceil(window.coldest.value * steps - slack) / steps}};
     };
     const TemperatureRange whole = inward(1.0);
-    return (whole.warmest - whole.coldest).value >= leastWindow.value ? whole : inward(10.0);
+    constexpr KelvinDifference canBeMet{1.0};
+    return whole.warmest - whole.coldest >= canBeMet ? whole : inward(10.0);
 }
 
 Advice serveInWindow(const TemperatureRange& window, bool isTooHard)

@@ -8,6 +8,9 @@ namespace firn {
 /// Ice in the fat-free part in the freezer from which a mix sets firmly enough to scrape or to hold a shape: follows from the scoopable window.
 inline constexpr MassFraction setsFirmly{0.40};
 
+/// A serving window narrower than this is not given: 1 K can be met in a kitchen (judgement), and rounding to tenths takes 0.2 K off.
+inline constexpr KelvinDifference leastWindow{1.2};
+
 /// The main cause of what stays liquid: the solute that counts as most sucrose, and one more that counts for nearly as much.
 Sentence causeOfSoftness(const Mix& mix);
 

@@ -44,9 +44,6 @@ struct TextureInput {
     Celsius freezerAt{-18.0};
 };
 
-/// A serving window narrower than this cannot be met in a kitchen, and is not given (judgement).
-inline constexpr KelvinDifference leastWindow{1.0};
-
 /// A stretch of temperatures in which the mix has one firmness.
 struct FirmnessRegion {
     TemperatureRange range;

@@ -1,6 +1,6 @@
 #include "bench.h"
 
-#include "document/background.h"
+#include "document/file_work.h"
 
 #include "bench/message_bar.h"
 #include "document/built_in.h"
@@ -31,8 +31,7 @@ bool Answers::mayPrint(QWidget*, QPrinter& printer)
 
 void settle()
 {
-    diskThreads().waitForDone();
-    QCoreApplication::sendPostedEvents();
+    EXPECT_TRUE(sharedFileWork().waitForAll());
 }
 
 Bench::Bench()

@@ -30,13 +30,15 @@ public:
     QString page;
     QString toChoose;
     int unsavedAsked = 0;
+    QString asked;          // about what is not saved
     QString suggested;      // for the file to save
     QString pageSuggested;  // for the PDF
     QString printTo;        // a file in place of the printer's paper; nothing is printed without
 
-    Unsaved unsavedChanges(QWidget*, const QString&) override
+    Unsaved unsavedChanges(QWidget*, const QString& question) override
     {
         ++unsavedAsked;
+        asked = question;
         return unsaved;
     }
     QString fileToOpen(QWidget*, const QString&, const QString&) override { return toOpen; }

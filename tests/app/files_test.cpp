@@ -185,7 +185,7 @@ TEST_F(Files, QuestionAboutUnsavedChangesHasVerbs)
             verbs << button->text();
         box->reject();
     });
-    EXPECT_EQ(Questions().unsavedChanges(&window, "a.firn"), Questions::Unsaved::Cancel);
+    EXPECT_EQ(Questions().unsavedChanges(&window, "Save the changes to “a.firn”?"), Questions::Unsaved::Cancel);
     EXPECT_EQ(title, "Unsaved changes");
     EXPECT_EQ(text, "Save the changes to “a.firn”?");
     verbs.sort();
@@ -209,8 +209,20 @@ TEST_F(Files, TextAndTableAreCopiesAndTheRecipeStillWaitsToBeSaved)
         EXPECT_FALSE(window.files().saveAs());
         EXPECT_TRUE(contents(inFolder(name)).contains("water"));
         EXPECT_TRUE(window.isWindowModified());
-        EXPECT_FALSE(messageShown().isEmpty());
+        EXPECT_TRUE(messageShown().endsWith("save as .firn to keep the whole recipe.")) << messageShown().toStdString();
     }
+}
+
+TEST_F(Files, ACopyOfASavedRecipeIsNotSaidToBeUnsaved)
+{
+    lay("250 g water");
+    answers.toSave = inFolder("ice.firn");
+    ASSERT_TRUE(window.files().save());
+    answers.toSave = inFolder("ice.txt");
+    EXPECT_FALSE(window.files().saveAs());
+    EXPECT_FALSE(window.isWindowModified());
+    EXPECT_EQ(messageShown(), QStringLiteral("Ingredients exported to %1. The whole recipe is saved in %2.")
+                                  .arg(inFolder("ice.txt"), inFolder("ice.firn")));
 }
 
 TEST_F(Files, TextIsOpenedButNeverWrittenOver)
@@ -301,8 +313,9 @@ TEST_F(Files, FileThatAnotherProgramChangedIsNotWrittenOverUnasked)
     changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
     EXPECT_FALSE(window.files().save());
     EXPECT_EQ(contents(inFolder("ice.firn")), "somebody else's");
-    ASSERT_TRUE(choice("Save anyway"));
-    QTest::mouseClick(choice("Save anyway"), Qt::LeftButton);
+    EXPECT_TRUE(messageShown().startsWith("“ice.firn” was changed by another program")) << messageShown().toStdString();
+    ASSERT_TRUE(choice("Keep mine"));
+    QTest::mouseClick(choice("Keep mine"), Qt::LeftButton);
     EXPECT_TRUE(recipeFromJson(contents(inFolder("ice.firn")).toStdString()).has_value());
     EXPECT_FALSE(window.isWindowModified());
 }
@@ -316,8 +329,8 @@ TEST_F(Files, OrBothAreKept)
     changeAmount(window.document(), {0, 0}, {300, Unit::Gram});
     EXPECT_FALSE(window.files().save());
     answers.toSave = inFolder("mine.firn");
-    ASSERT_TRUE(choice("Save as…"));
-    QTest::mouseClick(choice("Save as…"), Qt::LeftButton);
+    ASSERT_TRUE(choice("Save elsewhere…"));
+    QTest::mouseClick(choice("Save elsewhere…"), Qt::LeftButton);
     EXPECT_EQ(contents(inFolder("ice.firn")), "somebody else's");
     EXPECT_EQ(window.document().path(), inFolder("mine.firn"));
 }
@@ -404,12 +417,15 @@ TEST_F(Files, FirstStartGreetsWithASampleAndLaterOnesWithTheLastRecipe)
     EXPECT_EQ(rows(), "250 g water");
 }
 
-TEST_F(Files, RecentFilesForgetWhatIsGone)
+TEST_F(Files, RecentFilesForgetWhatIsFoundToBeGone)
 {
     const QString path = written("gone.txt", "250 g water\n");
     window.files().openFile(path);
     EXPECT_TRUE(recentFiles().contains(path));
     QFile::remove(path);
+    EXPECT_TRUE(recentFiles().contains(path)) << "nobody asks a disk that may be slow";
+    window.files().openFile(path);
+    EXPECT_TRUE(messageShown().contains("gone.txt"));
     EXPECT_FALSE(recentFiles().contains(path));
 }
 

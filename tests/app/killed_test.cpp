@@ -30,10 +30,12 @@ std::string titleOf(int edit) { return "edit " + std::to_string(edit); }
     std::ignore = document.open(file);
     for (int edit = 1;; ++edit) {
         changeTitle(document, titleOf(edit));
-        if (edit % 2 == 1)
+        if (edit % 2 == 1) {
             std::ignore = document.saveAs(file);
-        else
+        } else {
             recovery.writeNow();
+            recovery.finishWriting();
+        }
     }
 }
 

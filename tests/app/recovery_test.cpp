@@ -39,6 +39,7 @@ protected:
         changeTitle(document, recipe.title);
         insertRows(document, {0, 0}, recipe.components[0].rows);
         recovery->writeNow();
+        recovery->finishWriting();
         const QString file = recoveries() + "/" + QDir(recoveries()).entryList({"*.firn-recovery"}).value(0);
         const QString kept = file + ".kept";
         ASSERT_TRUE(QFile::copy(file, kept));
@@ -61,11 +62,14 @@ TEST_F(Recovering, AnUnsavedRecipeIsWrittenSoonAndGoesWithSaving)
     changeTitle(document, "Granita");
     EXPECT_TRUE(QTest::qWaitFor([this] { return filesLeft() == 1; }, 4000));
     ASSERT_TRUE(document.saveAs(inFolder("granita.firn")));
+    recovery.finishWriting();
     EXPECT_EQ(filesLeft(), 0);
     changeTitle(document, "Granita 2");
     recovery.writeNow();
+    recovery.finishWriting();
     EXPECT_EQ(filesLeft(), 1);
     document.undoStack().undo();
+    recovery.finishWriting();
     EXPECT_EQ(filesLeft(), 0) << "the recipe is as its file has it again";
 }
 
@@ -75,37 +79,44 @@ TEST_F(Recovering, WhatIsOpenElsewhereIsNotOffered)
     Recovery recovery(document, recoveries());
     changeTitle(document, "Granita");
     recovery.writeNow();
+    recovery.finishWriting();
+    EXPECT_EQ(filesLeft(), 1);
     EXPECT_TRUE(leftBehind(recoveries()).empty());
 }
 
-TEST_F(Recovering, TheUnsavedRecipeIsTakenUpAsItWas)
+TEST_F(Recovering, TheUnsavedRecipeIsRecoveredAsItWas)
 {
     crashWith(granita());
     window.files().offer(leftBehind(recoveries()));
-    EXPECT_TRUE(messageShown().contains("“Granita <b>” was not saved")) << messageShown().toStdString();
-    choose("Take it up");
+    EXPECT_TRUE(messageShown().startsWith("“Granita <b>” had unsaved changes when Firn closed unexpectedly at "))
+        << messageShown().toStdString();
+    choose("Recover");
     EXPECT_EQ(recipe().title, "Granita <b>");
     EXPECT_EQ(rows(), "250 g water\n70.1 g sugar");
     EXPECT_TRUE(window.document().isModified());
-    EXPECT_EQ(filesLeft(), 0);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return filesLeft() == 0; })) << "once it has a copy of its own";
+    EXPECT_FALSE(QDir(recoveryFolder()).entryList({"*.firn-recovery"}).isEmpty());
     EXPECT_EQ(messageShown(), "");
 }
 
-TEST_F(Recovering, SavingWhatWasTakenUpWarnsOfAFileThatHasChangedSince)
+TEST_F(Recovering, SavingWhatWasRecoveredWarnsOfAFileThatHasChangedSince)
 {
     const QString file = written("a.firn", QByteArray::fromStdString(recipeToJson(recipeFromText("1 g salt").value())));
     crashWith(granita(), file);
     auto left = leftBehind(recoveries());
     ASSERT_EQ(left.size(), 1U);
-    window.document().takeUp(left[0].recipe().value());
+    window.document().recover(left[0].recipe().value());
     EXPECT_EQ(window.document().path(), file);
-    EXPECT_FALSE(window.document().hasChangedOnDisk());
+    window.document().see(file, lookAt(Disk(), file));
+    EXPECT_EQ(window.document().onDisk(), OnDisk::AsKnown);
+    EXPECT_TRUE(window.isWindowModified());
     written("a.firn", "{}");
-    window.document().takeUp(left[0].recipe().value());
-    EXPECT_TRUE(window.document().hasChangedOnDisk());
+    window.document().recover(left[0].recipe().value());
+    EXPECT_FALSE(window.files().save());
+    EXPECT_EQ(window.document().onDisk(), OnDisk::Changed);
 }
 
-TEST_F(Recovering, ThrownAwayIsGoneAndTheNextIsOffered)
+TEST_F(Recovering, DiscardedIsGoneAndTheNextIsOffered)
 {
     crashWith(granita());
     Recipe other = granita();
@@ -116,14 +127,14 @@ TEST_F(Recovering, ThrownAwayIsGoneAndTheNextIsOffered)
     crashWith(other);
     ASSERT_TRUE(QFile::rename(inFolder("first"), recoveries() + "/" + first));
     window.files().offer(leftBehind(recoveries()));
-    choose("Throw it away");
-    EXPECT_EQ(filesLeft(), 1);
-    EXPECT_TRUE(messageShown().contains("was not saved"));
-    choose("Take it up");
-    EXPECT_EQ(filesLeft(), 0);
+    choose("Discard");
+    EXPECT_TRUE(QTest::qWaitFor([this] { return filesLeft() == 1; }));
+    EXPECT_TRUE(messageShown().contains("had unsaved changes"));
+    choose("Recover");
+    EXPECT_TRUE(QTest::qWaitFor([this] { return filesLeft() == 0; }));
 }
 
-TEST_F(Recovering, ATornFileIsSaidAndStaysUntilThrownAway)
+TEST_F(Recovering, ATornFileIsSaidAndStaysUntilDiscarded)
 {
     QDir().mkpath(recoveries());
     written("recovery/x.firn-recovery", "{\"format\": \"firn-rec");
@@ -139,10 +150,11 @@ TEST_F(Recovering, AFolderThatCannotBeWrittenIsSaidOnce)
     Recovery recovery(document, recoveries());
     int said = 0;
     QObject::connect(&recovery, &Recovery::failed, &recovery, [&said] { ++said; });
-    changeTitle(document, "Granita");
-    recovery.writeNow();
-    changeTitle(document, "Granita 2");
-    recovery.writeNow();
+    for (const char* title : {"Granita", "Granita 2"}) {
+        changeTitle(document, title);
+        recovery.writeNow();
+        recovery.finishWriting();
+    }
     EXPECT_EQ(said, 1);
 }
 

@@ -1,5 +1,6 @@
 // Disks that are full, cannot be written or go away, for real: small file systems that only the test sees. And several writers of one file.
 #include "bench.h"
+#include "small_disk.h"
 
 #include "document/edits.h"
 #include "document/recipe_file.h"
@@ -8,75 +9,17 @@
 #include "print/printing.h"
 
 #include <QDir>
-#include <QFile>
-#include <functional>
-#include <sched.h>
-#include <sys/mount.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 namespace firn::app {
 namespace {
 
-constexpr int noFileSystem = 77;  // exit status where the system does not let a test mount any
-
-/// What a child process found wrong; empty if nothing. It sees a file system of its own on `folder`.
-using Check = std::function<std::string(const std::string& folder)>;
-
-bool writes(const char* file, const std::string& text)
-{
-    QFile out(QString::fromLatin1(file));
-    return out.open(QIODevice::WriteOnly | QIODevice::Unbuffered)
-           && out.write(text.data(), qint64(text.size())) == qint64(text.size());
-}
-
-/// In a user namespace of its own, where whoever runs the test is root, anybody may mount.
-bool mountsOwn(const std::string& folder)
-{
-    const std::string user = "0 " + std::to_string(getuid()) + " 1";
-    const std::string group = "0 " + std::to_string(getgid()) + " 1";
-    return unshare(CLONE_NEWUSER | CLONE_NEWNS) == 0 && writes("/proc/self/setgroups", "deny") && writes("/proc/self/uid_map", user)
-           && writes("/proc/self/gid_map", group) && mount("firn", folder.c_str(), "tmpfs", 0, "size=64k") == 0;
-}
-
-/// Runs the check in a child process, since a mount belongs to a process.
-void onSmallDisk(const Check& check)
-{
-    const QTemporaryDir folder;
-    int pipes[2];
-    ASSERT_EQ(pipe(pipes), 0);
-    const pid_t child = fork();
-    ASSERT_GE(child, 0);
-    if (child == 0) {
-        const std::string path = folder.path().toStdString();
-        if (!mountsOwn(path))
-            _exit(noFileSystem);
-        const std::string wrong = check(path);
-        const bool isSaid = write(pipes[1], wrong.data(), wrong.size()) == ssize_t(wrong.size());
-        _exit(wrong.empty() && isSaid ? 0 : 1);
-    }
-    close(pipes[1]);
-    std::string wrong;
-    char buffer[512];
-    for (ssize_t got = 0; (got = ::read(pipes[0], buffer, sizeof buffer)) > 0;)
-        wrong.append(buffer, std::size_t(got));
-    close(pipes[0]);
-    int status = 0;
-    ASSERT_EQ(waitpid(child, &status, 0), child);
-    ASSERT_TRUE(WIFEXITED(status)) << "the check crashed";
-    if (WEXITSTATUS(status) == noFileSystem)
-        GTEST_SKIP() << "this system does not let a test mount a file system of its own";
-    EXPECT_EQ(wrong, "");
-    EXPECT_EQ(WEXITSTATUS(status), 0);
-}
-
 QByteArray bytesOf(const QString& path)
 {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
-
-std::string complaint(bool isFine, const char* what) { return isFine ? std::string() : std::string(what) + "\n"; }
 
 /// A saved recipe, and an edit that makes it larger than the disk.
 struct LargeEdit {
@@ -109,8 +52,10 @@ TEST(Storage, AFullDiskLeavesTheFileAndTheRecipe)
         wrong += complaint(edit.isStillThere(), "the edit was lost");
         wrong += complaint(QDir(QString::fromStdString(folder)).entryList(QDir::Files).size() == 1, "litter was left behind");
         if (!saved)
-            wrong += complaint(
-                english(saved.error()).find("granita.firn could not be written") != std::string::npos, "no clear sentence");
+            wrong +=
+                complaint(english(saved.error()).find("granita.firn could not be saved because the disk is full. Free some space")
+                              != std::string::npos,
+                    "the cause or the way out is not said");
         // Room is made: now it goes.
         wrong += complaint(mount("firn", folder.c_str(), "tmpfs", MS_REMOUNT, "size=1024k") == 0, "no room could be made");
         wrong += complaint(edit.document.saveAs(edit.file).has_value(), "it could not be saved after room was made");
@@ -135,7 +80,8 @@ TEST(Storage, AFullDiskLeavesThePdfThatWasThere)
         wrong += complaint(bytesOf(file) == before, "the PDF that was there was harmed");
         if (!written)
             wrong += complaint(
-                english(written.error()).find("pages.pdf could not be written") != std::string::npos, "no clear sentence");
+                english(written.error()).find("pages.pdf could not be saved because the disk is full") != std::string::npos,
+                "the cause is not said");
         return wrong;
     });
 }
@@ -150,9 +96,12 @@ TEST(Storage, AFullDiskForRecoveryIsSaidAndLosesNothing)
         QObject::connect(&recovery, &Recovery::failed, &recovery, [&said] { ++said; });
         changeTitle(document, "kept");
         recovery.writeNow();
+        recovery.finishWriting();
         changeNotes(document, std::string(200000, 'x'));
-        recovery.writeNow();
-        recovery.writeNow();
+        for (int i = 0; i < 2; ++i) {
+            recovery.writeNow();
+            recovery.finishWriting();
+        }
         std::string wrong = complaint(said == 1, "it was not said once");
         wrong += complaint(document.recipe().notes.size() == 200000, "the edit was lost");
         const QStringList files = QDir(recoveries).entryList({QStringLiteral("*.json"), QStringLiteral("*.firn*")}, QDir::Files);
@@ -169,6 +118,9 @@ TEST(Storage, AReadOnlyDiskLeavesTheFileAndTheRecipe)
             complaint(mount("firn", folder.c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) == 0, "not read-only");
         const auto saved = edit.document.saveAs(edit.file);
         wrong += complaint(!saved, "it was said to be saved");
+        if (!saved)
+            wrong += complaint(english(saved.error()).find("the disk is read-only. Save elsewhere.") != std::string::npos,
+                "the cause or the way out is not said");
         wrong += complaint(bytesOf(edit.file) == edit.before, "the file was harmed");
         wrong += complaint(edit.isStillThere(), "the edit was lost");
         const QTemporaryDir elsewhere;
@@ -189,7 +141,9 @@ TEST(Storage, AStickThatIsPulledOutLeavesTheRecipe)
         wrong += complaint(!saved, "it was said to be saved");
         wrong += complaint(edit.isStillThere(), "the edit was lost");
         if (!saved)
-            wrong += complaint(english(saved.error()).find("save it in another place") != std::string::npos, "no way out is named");
+            wrong +=
+                complaint(english(saved.error()).find("its folder no longer exists. Create the folder again") != std::string::npos,
+                    "the cause or the way out is not said");
         return wrong;
     });
 }
@@ -243,10 +197,12 @@ TEST(Storage, TheSecondOfTwoWindowsSeesThatTheFileHasChanged)
     ASSERT_TRUE(second.open(file));
     changeTitle(first, "Granita of the first window");
     changeTitle(second, "Granita of the second window");
-    EXPECT_FALSE(first.hasChangedOnDisk());
     ASSERT_TRUE(first.saveAs(file));
-    EXPECT_TRUE(second.hasChangedOnDisk());
-    EXPECT_FALSE(first.hasChangedOnDisk());
+    for (Document* document : {&first, &second})
+        document->see(file, lookAt(Disk(), file));
+    EXPECT_EQ(first.onDisk(), OnDisk::AsKnown);
+    EXPECT_EQ(second.onDisk(), OnDisk::Changed);
+    EXPECT_TRUE(std::holds_alternative<ChangedByOthers>(saveRecipe(Disk(), second.beginSaving(file))));
 }
 
 }  // namespace

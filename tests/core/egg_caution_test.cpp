@@ -4,6 +4,7 @@
 
 #include "../shipped_catalogue.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace firn {

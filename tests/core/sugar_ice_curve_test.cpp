@@ -4,6 +4,7 @@
 
 #include "freezing/freezing_curve.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace firn {
