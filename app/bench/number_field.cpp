@@ -105,6 +105,7 @@ void NumberField::writeInOtherUnit()
 void NumberField::finishTyping()
 {
     m_isTyping = false;
+    m_gesture = Gesture::begin();
     if (m_problem.isEmpty()) {
         m_before = m_number;
         write();

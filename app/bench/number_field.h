@@ -34,7 +34,7 @@ public:
     QString problem() const { return m_problem; }
 
 signals:
-    /// Typed so far; none where the line is empty. All that is typed until the line is left is one gesture. A text that can no longer be
+    /// Typed so far; none where the line is empty. All that is typed until Enter, or until the line is left, is one gesture. A text that can no longer be
     /// read, and Escape, bring back the number from before: its first digits may have been one by themselves.
     void numberTyped(std::optional<double> number, firn::app::Gesture gesture);
 

@@ -70,6 +70,7 @@ void ConstituentsEditor::show(const Amounts& per100g)
     m_shown.clear();
     m_lines.clear();
     m_alcohol = nullptr;
+    m_syrupStrength->showNumber(std::nullopt);
     m_amounts = per100g;
     for (const ConstituentFacts& facts : allConstituents())
         if (facts.constituent == Constituent::Water || per100g[facts.constituent].value > 0.0)

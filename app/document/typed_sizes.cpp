@@ -57,7 +57,7 @@ Result<Grams> massFromText(std::string_view text)
         return failure(amount.error());
     if (const auto weighing = weighWithoutIngredient(*amount))
         return weighing->mass;
-    return failure(phrase("“{0}” is no mass: write grams, kilograms, ounces or pounds, such as 740 g.", shortened(trimmed(text))));
+    return failure(phrase("“{0}” is not a mass. Write grams, kilograms, ounces or pounds, such as 740 g.", shortened(trimmed(text))));
 }
 
 Result<Millilitres> volumeFromText(std::string_view text)
@@ -68,7 +68,7 @@ Result<Millilitres> volumeFromText(std::string_view text)
     if (const auto volume = volumeOf(*amount))
         return *volume;
     return failure(
-        phrase("“{0}” is no volume: write millilitres, litres, pints or quarts, such as 1.5 l.", shortened(trimmed(text))));
+        phrase("“{0}” is not a volume. Write millilitres, litres, pints or quarts, such as 1.5 l.", shortened(trimmed(text))));
 }
 
 Result<std::variant<Grams, Millilitres>> portionFromText(std::string_view text)
@@ -80,7 +80,7 @@ Result<std::variant<Grams, Millilitres>> portionFromText(std::string_view text)
         return weighing->mass;
     if (const auto volume = volumeOf(*amount))
         return *volume;
-    return failure(phrase("“{0}” is no portion: write a mass or a volume, such as 60 g or 80 ml.", shortened(trimmed(text))));
+    return failure(phrase("“{0}” is not a portion. Write a mass or a volume, such as 60 g or 80 ml.", shortened(trimmed(text))));
 }
 
 Result<Millimetres> lengthFromText(std::string_view text)
@@ -91,7 +91,7 @@ Result<Millimetres> lengthFromText(std::string_view text)
     const std::string_view unit = trimmed(text.substr(number->length));
     if (const auto size_mm = millimetresIn(unit))
         return Millimetres{number->value * *size_mm};
-    return failure(phrase("“{0}” is no unit of length here: write mm, cm or in.", shortened(unit)));
+    return failure(phrase("“{0}” is not a unit of length here. Write mm, cm or in.", shortened(unit)));
 }
 
 }  // namespace firn::app

@@ -61,7 +61,7 @@ Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Anal
     if (!factor)
         return factor;
     if (!(*factor > 0.0))
-        return failure(phrase("Nothing would be made: ask for more than zero."));
+        return failure(phrase("Enter an amount greater than zero."));
     if (*factor > largestBatchFactor)
         return failure(phrase("That is more than {0} times the recipe: ask for less.", Figure{largestBatchFactor, 0}));
     for (const Component& component : recipe.components) {

@@ -103,7 +103,7 @@ TEST_F(Scale, WrongTextIsASentenceAndChangesNothing)
     lay("250 g water\n100 g sugar");
     choose("scaleWay", "a total mass");
     write("scaleMass", "2 cups");
-    EXPECT_EQ(sentence(), "“2 cups” is no mass: write grams, kilograms, ounces or pounds, such as 740 g.");
+    EXPECT_EQ(sentence(), "“2 cups” is not a mass. Write grams, kilograms, ounces or pounds, such as 740 g.");
     QTest::keyClick(&find<QLineEdit>("scaleMass"), Qt::Key_Return);
     EXPECT_EQ(document.undoStack().count(), 0);
     write("scaleMass", "700");

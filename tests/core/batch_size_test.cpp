@@ -68,7 +68,7 @@ TEST(BatchSize, ByWhatThereIsOfAnIngredient)
 TEST(BatchSize, SaysWhatIsWrong)
 {
     EXPECT_EQ(whyNot(ByFactor{2.0}, Recipe{}), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
-    const std::string nothing = "Nothing would be made: ask for more than zero.";
+    const std::string nothing = "Enter an amount greater than zero.";
     EXPECT_EQ(whyNot(ByFactor{0.0}), nothing);
     EXPECT_EQ(whyNot(ByFactor{std::nan("")}), nothing);
     EXPECT_EQ(whyNot(ByMass{{-5.0}}), nothing);
