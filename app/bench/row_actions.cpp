@@ -15,6 +15,27 @@
 
 namespace firn::app {
 
+namespace {
+
+std::size_t rowCountOf(const Recipe& recipe)
+{
+    std::size_t count = 0;
+    for (const Component& component : recipe.components)
+        count += component.rows.size();
+    return count;
+}
+
+/// Of the rows of all components.
+std::size_t problemCountOf(const Analysis& analysis)
+{
+    std::size_t count = 0;
+    for (const std::vector<RowAnalysis>& component : analysis.components)
+        count += std::size_t(std::ranges::count_if(component, [](const RowAnalysis& row) { return row.problem.has_value(); }));
+    return count;
+}
+
+}  // namespace
+
 RowActions::RowActions(Document& document, IngredientTable& table, MessageBar& messages, QObject* parent)
     : QObject(parent)
     , m_document(document)
@@ -99,32 +120,74 @@ void RowActions::cut()
 
 void RowActions::paste()
 {
-    const auto pasted = recipeOnClipboard();
+    const auto [pasted, isText] = recipeOnClipboard();
     if (!pasted) {
         m_messages.say(translated(pasted.error()));
         return;
     }
-    std::vector<Row> rows;
-    for (const Component& component : pasted->components)
-        rows.insert(rows.end(), component.rows.begin(), component.rows.end());
-    if (rows.empty()) {
-        m_messages.say(tr("There are no rows to paste. Copy lines such as \"250 g water\" first."));
+    if (rowCountOf(*pasted) == 0) {
+        m_messages.say(tr("Nothing to paste. Copy lines such as 250 g water first."));
         return;
     }
+    const std::size_t problemsBefore = problemCountOf(m_document.analysis());
+    insertPasted(*pasted);
+    if (isText)
+        m_messages.note(pasteSummary(*pasted, problemsBefore));
+}
+
+/// Rows without a heading go under the current row; those with one are components of their own.
+void RowActions::insertPasted(const Recipe& pasted)
+{
     const IngredientModel& model = m_table.rows();
     const auto current = model.placeOf(m_table.currentIndex().row());
     const std::size_t at = current ? current->row + 1 : std::size_t(model.blankRow());
-    // A whole recipe that is pasted onto an empty bench brings its title.
-    const bool isBareBench = m_document.recipe().title.empty() && model.rowCount() == 1;
-    if (isBareBench && !pasted->title.empty()) {
-        m_document.undoStack().beginMacro(tr("Paste recipe"));
-        changeTitle(m_document, pasted->title);
-        insertRows(m_document, {model.component(), at}, rows);
-        m_document.undoStack().endMacro();
-    } else {
-        insertRows(m_document, {model.component(), at}, rows);
+    const std::size_t here = model.component();
+    const std::vector<Row>& first = pasted.components.front().rows;
+    // A whole recipe that is pasted into an empty one brings its title, and its first heading names the component.
+    const bool isIntoEmpty =
+        m_document.recipe().title.empty() && m_document.recipe().components.size() == 1 && model.rowCount() == 1;
+    const bool isPlain = pasted.components.size() == 1 && pasted.components.front().name.empty() && pasted.notes.empty()
+                         && (!isIntoEmpty || pasted.title.empty());
+    if (isPlain) {
+        insertRows(m_document, {here, at}, first);
+        m_table.goToRow(model.rowOf(at + first.size() - 1));
+        return;
     }
-    m_table.goToRow(model.rowOf(at + rows.size() - 1));
+    m_document.undoStack().beginMacro(tr("Paste recipe"));
+    if (isIntoEmpty)
+        changeTitle(m_document, pasted.title);
+    bool isHere = true;  // whether the rows belong to the component that is shown
+    for (const Component& component : pasted.components) {
+        isHere = isHere && (isIntoEmpty || component.name.empty());
+        const std::size_t place = isHere ? here : m_document.recipe().components.size();
+        if (!isHere)
+            addComponent(m_document, component.name);
+        else if (!component.name.empty())
+            renameComponent(m_document, here, component.name);
+        if (!component.rows.empty())
+            insertRows(m_document, {place, isHere ? at : 0}, component.rows);
+        isHere = false;
+    }
+    if (!pasted.notes.empty()) {
+        const std::string& notes = m_document.recipe().notes;
+        changeNotes(m_document, notes.empty() ? pasted.notes : notes + "\n\n" + pasted.notes);
+    }
+    m_document.undoStack().endMacro();
+    if (!first.empty() && pasted.components.front().name.empty())
+        m_table.goToRow(model.rowOf(at + first.size() - 1));
+}
+
+QString RowActions::pasteSummary(const Recipe& pasted, std::size_t problemsBefore) const
+{
+    const auto rowCount = int(rowCountOf(pasted));
+    const std::size_t problemsNow = problemCountOf(m_document.analysis());
+    const auto problems = int(problemsNow - std::min(problemsBefore, problemsNow));
+    const QString read = rowCount == 1 ? tr("1 ingredient read") : tr("%n ingredients read", nullptr, rowCount);
+    const QString look = problems == 1 ? tr("1 line needs a look") : tr("%n lines need a look", nullptr, problems);
+    if (pasted.notes.empty())
+        return problems == 0 ? tr("%1.").arg(read) : tr("%1; %2.").arg(read, look);
+    return problems == 0 ? tr("%1; the method was added to the notes.").arg(read)
+                         : tr("%1; the method was added to the notes; %2.").arg(read, look);
 }
 
 void RowActions::remove()

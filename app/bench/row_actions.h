@@ -1,6 +1,8 @@
 // What can be done to rows, as entries of a menu.
 #pragma once
 
+#include "recipe/recipe.h"
+
 #include <QObject>
 
 class QAction;
@@ -31,6 +33,8 @@ private:
     void copy();
     void cut();
     void paste();
+    void insertPasted(const Recipe& pasted);
+    QString pasteSummary(const Recipe& pasted, std::size_t problemsBefore) const;
     void remove();
     void duplicate();
     void move(int by);

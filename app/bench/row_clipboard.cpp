@@ -27,20 +27,17 @@ void putOnClipboard(const std::vector<Row>& rows)
     QGuiApplication::clipboard()->setMimeData(data);
 }
 
-Result<Recipe> recipeOnClipboard()
+OnClipboard recipeOnClipboard()
 {
     const QMimeData* data = QGuiApplication::clipboard()->mimeData();
-    return data->hasFormat(wholeRows) ? recipeFromJson(data->data(wholeRows).toStdString())
-                                      : recipeFromPastedText(data->text().toStdString());
+    if (data->hasFormat(wholeRows))
+        return {recipeFromJson(data->data(wholeRows).toStdString())};
+    return {recipeFromPastedText(data->text().toStdString()), true};
 }
 
 Result<Recipe> recipeFromPastedText(const std::string& text)
 {
-    // Lines such as "250 g sugar, fine" have commas too, so a table is only what reads as one to the last line.
-    if (text.find_first_of(",;\t") != std::string::npos)
-        if (auto table = recipeFromCsv(text))
-            return table;
-    return recipeFromText(text);
+    return isRecipeTable(text) ? recipeFromCsv(text) : recipeFromText(text);
 }
 
 }  // namespace firn::app

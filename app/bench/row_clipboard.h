@@ -12,7 +12,11 @@ namespace firn::app {
 void putOnClipboard(const std::vector<Row>& rows);
 
 /// What the clipboard holds: rows of Firn, or text with lines as a person writes them, or a table with commas, semicolons or tabs.
-Result<Recipe> recipeOnClipboard();
+struct OnClipboard {
+    Result<Recipe> recipe;
+    bool isText = false;  // from elsewhere
+};
+OnClipboard recipeOnClipboard();
 
 Result<Recipe> recipeFromPastedText(const std::string& text);
 

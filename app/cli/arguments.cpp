@@ -18,7 +18,7 @@ Result<void> Arguments::read(const QStringList& arguments)
     if (m_parser.parse(arguments))
         return {};
     const QString command = arguments.value(0);
-    return failure(phrase("{0} Run firn {1} --help for what there is.", m_parser.errorText().toStdString(), command.toStdString()));
+    return failure(phrase("{0} Run “firn {1} --help” for usage.", m_parser.errorText().toStdString(), command.toStdString()));
 }
 
 bool Arguments::wantsHelp() const { return m_parser.isSet(QStringLiteral("help")); }

@@ -1,6 +1,7 @@
 #include "cli/command_line.h"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <cstdio>
 
 namespace firn::app {
@@ -27,6 +28,19 @@ void printTo(std::FILE* stream, const QString& text)
 {
     const QByteArray bytes = text.toUtf8();
     std::fwrite(bytes.constData(), 1, std::size_t(bytes.size()), stream);
+}
+
+/// What keeps the arguments from naming files for a window. A single dash leads an option of Qt's own, such as -platform, which may have a value
+/// after it.
+std::optional<QString> faultOfWindowArguments(const QStringList& arguments)
+{
+    const auto isOption = [](const QString& argument) { return argument.startsWith(u'-'); };
+    if (!arguments.isEmpty() && !isOption(arguments.front()) && !QFileInfo::exists(arguments.front()))
+        return QStringLiteral("There is no command or file “%1”. Run “firn --help” for usage.").arg(arguments.front());
+    for (const QString& argument : arguments)
+        if (argument.startsWith(QLatin1String("--")))
+            return QStringLiteral("There is no option %1. Run “firn --help” for usage.").arg(argument);
+    return std::nullopt;
 }
 
 }  // namespace
@@ -57,9 +71,8 @@ std::optional<int> runCommand(const QStringList& arguments)
         print(QStringLiteral("firn %1\n").arg(QCoreApplication::applicationVersion()));
         return 0;
     }
-    // A single dash leads an option of Qt's own, such as -platform.
-    if (command.startsWith(QLatin1String("--")))
-        return fail(QStringLiteral("There is no option %1. Run firn --help for what there is.").arg(command));
+    if (const auto fault = faultOfWindowArguments(rest))
+        return fail(*fault);
     return std::nullopt;
 }
 

@@ -5,6 +5,7 @@
 #include "analysis/row_weight.h"
 #include "analysis/weighing_working.h"
 #include "ingredients/matching.h"
+#include "recipe/text_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,9 +15,11 @@ namespace firn {
 
 namespace {
 
-/// "1 1/2 cups strawberries", and "2 eggs" for pieces.
+/// "1 1/2 cups strawberries", "2 eggs" for pieces, and "salt" without an amount.
 std::string textOf(const Row& row)
 {
+    if (row.amount == Amount{} && !row.ingredient.empty())
+        return row.ingredient;
     if (row.ingredient.empty())
         return amountText(row.amount);
     const std::string amount = row.amount.unit == Unit::Piece ? amountNumber(row.amount) : amountText(row.amount);
@@ -166,7 +169,9 @@ private:
     {
         if (row.amount.value <= 0.0) {
             result.isProblemOfReading = false;
-            result.problem = phrase("No amount of “{0}” is given: it counts for nothing.", row.ingredient);
+            result.problem = row.note.empty() ? phrase("“{0}” has no amount and is ignored. Type one, or leave it.", row.ingredient)
+                                              : phrase("“{0}” ({1}) has no weight and is ignored. Type an amount, or leave it.",
+                                                  row.ingredient, row.note);
             return;
         }
         if (row.amount.unit == Unit::PercentOfMix)
@@ -184,6 +189,8 @@ private:
     {
         if (row.ingredient.empty())
             return {nullptr, false, phrase("A row has no ingredient and counts for nothing: name it or delete it.")};
+        if (auto fault = faultOfLine(row))
+            return {nullptr, false, std::move(fault)};
         if (const Ingredient* mix = linked(row.ingredient))
             return {mix, true, {}};
         const Recognised recognised = find(row.ingredient);

@@ -38,7 +38,8 @@ struct Preparation {
 /// A row may name another component, of which its mix after the last step is taken; a component that would be part of itself is left out of
 /// the row that closes the circle, and the row says so with the whole chain. A row may also name a linked recipe, whose components are taken
 /// together. Names stand for the recipe's own ingredients before the catalogue's; a component's name comes before an ingredient that is only taken
-/// by default or for a slip.
+/// by default or for a slip. A name without an amount that is a line of text which cannot be read ("-250 g sugar") is not looked up: the row says
+/// why.
 ///
 /// `workings`, if given, take the weighing of each row ("rows[0].grams", counted through all components) and what each component was
 /// weighed out to hold ("components[0].water_g").

@@ -39,6 +39,21 @@ Result<Recipe> recipeByEnding(std::string_view contents, const std::string& endi
     return ending == ".csv" ? recipeFromCsv(contents) : recipeFromText(contents);
 }
 
+/// A picture, a document of an office program, a program: anything but text. Text in another encoding than UTF-8 is text.
+bool isSomethingElse(std::string_view contents)
+{
+    constexpr std::array<std::string_view, 4> beginnings = {"%PDF-", "{\\rtf", "<?xml", "<svg"};
+    if (std::ranges::any_of(beginnings, [&](std::string_view beginning) { return contents.starts_with(beginning); }))
+        return true;
+    if (contents.starts_with("\xFF\xFE") || contents.starts_with("\xFE\xFF"))  // UTF-16, half of whose bytes are zero
+        return false;
+    const bool hasZero = contents.find('\0') != std::string_view::npos;
+    const auto isControl = [](char c) {
+        return c >= '\0' && c < ' ' && std::string_view("\t\n\v\f\r\x1b").find(c) == std::string_view::npos;
+    };
+    return hasZero || (std::ranges::any_of(contents, isControl) && faultOfText(contents));
+}
+
 }  // namespace
 
 std::optional<Sentence> faultOfFile(const std::filesystem::path& file, std::uintmax_t limit_bytes)
@@ -85,7 +100,9 @@ Result<std::string> contentsOf(std::istream& stream)
 Result<Recipe> recipeFromContents(const std::string& contents, const std::filesystem::path& name)
 {
     const bool isStandardInput = name == "-";
-    auto recipe = recipeByEnding(withoutByteOrderMark(contents), lowered(name.extension().string()));
+    auto recipe = isSomethingElse(contents)
+                      ? failure(phrase("This is not a recipe or a text file. Choose a .firn, .txt or .csv file."))
+                      : recipeByEnding(withoutByteOrderMark(contents), lowered(name.extension().string()));
     if (!recipe && isStandardInput)
         return failure(std::move(recipe.error()));
     if (!recipe)

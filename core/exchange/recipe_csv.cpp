@@ -2,6 +2,7 @@
 
 #include "exchange/csv.h"
 #include "exchange/plain_text.h"
+#include "recipe/text_line.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -46,12 +47,28 @@ std::optional<Columns> headerFrom(const CsvRecord& record)
     return isHeader ? std::optional(columns) : std::nullopt;
 }
 
-Result<Row> rowFrom(const CsvRecord& record, const Columns& columns)
+/// What is no plain number and unit is read as a line of text is: "2-3", "½ cup + 1 tbsp".
+Row rowFromCells(const std::string& ingredient, const std::string& number, const std::string& unit, const std::string& note)
+{
+    const std::string amount = number + (unit.empty() ? "" : " " + unit);
+    Row row = rowFromLine(ingredient + "\t" + amount);
+    if (row.amount == Amount{})
+        return {onOneLine(ingredient + " " + amount), {}, note, ""};
+    row.note += (row.note.empty() || note.empty() ? "" : ", ") + note;
+    return row;
+}
+
+std::size_t lastColumnOf(const Columns& columns) { return std::max({*columns.ingredient, *columns.amount, *columns.unit}); }
+
+Row rowFrom(const CsvRecord& record, const Columns& columns)
 {
     const auto cell = [&](std::size_t column) { return column < record.cells.size() ? record.cells[column] : std::string(); };
-    if (std::max({*columns.ingredient, *columns.amount, *columns.unit}) >= record.cells.size())
-        return failure(phrase("A row needs an ingredient, an amount and a unit, each in its column."));
-
+    if (lastColumnOf(columns) >= record.cells.size()) {
+        std::string line;
+        for (const std::string& each : record.cells)
+            line += each + "\t";
+        return rowFromLine(line);
+    }
     Row row;
     row.ingredient = withoutFormulaGuard(cell(*columns.ingredient));
     row.note = columns.note ? withoutFormulaGuard(cell(*columns.note)) : "";
@@ -62,11 +79,18 @@ Result<Row> rowFrom(const CsvRecord& record, const Columns& columns)
             return row;
         number = "0";
     }
-    const auto amount = parseAmount(number + " " + unit, Unit::Piece);
-    if (!amount)
-        return failure(amount.error());
-    row.amount = *amount;
-    return row;
+    if (const auto amount = parseAmount(number + " " + unit, Unit::Piece)) {
+        row.amount = *amount;
+        return row;
+    }
+    return rowFromCells(row.ingredient, number, unit, row.note);
+}
+
+/// "salt,0,g"
+bool isZeroWritten(const CsvRecord& record, const Columns& columns)
+{
+    const auto number = *columns.amount < record.cells.size() ? leadingNumber(record.cells[*columns.amount]) : failure(Sentence{});
+    return number && number->value == 0.0;
 }
 
 }  // namespace
@@ -85,13 +109,31 @@ Result<Recipe> recipeFromCsv(std::string_view text)
     if (!columns.ingredient || !columns.amount || !columns.unit)
         return failure(
             phrase("Line {0}: the header needs the columns ingredient, amount and unit.", wholeNumber(records->front().line)));
+    std::vector<Row>& rows = recipe.components.front().rows;
+    bool hasAmount = false;
     for (std::size_t i = header ? 1 : 0; i < records->size(); ++i) {
-        auto row = rowFrom((*records)[i], columns);
-        if (!row)
-            return failure(phrase("Line {0}: {1}", wholeNumber((*records)[i].line), english(row.error())));
-        recipe.components.front().rows.push_back(std::move(*row));
+        Row row = rowFrom((*records)[i], columns);
+        hasAmount |= row.amount != Amount{} || isZeroWritten((*records)[i], columns);
+        rows.push_back(std::move(row));
     }
+    if (!rows.empty() && !hasAmount)
+        return failure(
+            phrase("No ingredient here has an amount. Write it in a column of its own, such as 250, and its unit in the next."));
     return recipe;
+}
+
+bool isRecipeTable(std::string_view text)
+{
+    const auto records = csvRecords(text);
+    if (!records || records->empty())
+        return false;
+    if (const auto header = headerFrom(records->front()))
+        return header->ingredient && header->amount && header->unit;
+    return std::ranges::all_of(*records, [](const CsvRecord& record) {
+        return record.cells.size() > lastColumnOf(columnsWithoutHeader)
+               && (record.cells[1].empty() || startsWithNumber(record.cells[1]))
+               && (record.cells[2].empty() || parseAmount("1 " + record.cells[2]));
+    });
 }
 
 std::string recipeToCsv(const Recipe& recipe)

@@ -2,7 +2,7 @@
 
 #include "exchange/json.h"
 #include "exchange/plain_text.h"
-#include "exchange/recipe_text.h"
+#include "recipe/text_line.h"
 
 #include <algorithm>
 
@@ -73,13 +73,9 @@ Result<Recipe> recipeFromJsonLd(std::string_view text)
     const Json list = ingredients->is_array() ? *ingredients : Json::array({*ingredients});
     std::vector<Row>& rows = recipe.components.front().rows;
     for (const Json& ingredient : list) {
-        const Figure number = wholeNumber(rows.size() + 1);
         if (!ingredient.is_string())
-            return failure(phrase("Ingredient {0} must be text.", number));
-        auto row = rowFromText(ingredient.get<std::string>());
-        if (!row)
-            return failure(phrase("Ingredient {0}: {1}", number, english(row.error())));
-        rows.push_back(std::move(*row));
+            return failure(phrase("Ingredient {0} must be text.", wholeNumber(rows.size() + 1)));
+        rows.push_back(rowFromLine(ingredient.get<std::string>()));
     }
     return recipe;
 }

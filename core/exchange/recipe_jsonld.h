@@ -9,8 +9,7 @@
 namespace firn {
 
 /// The first Recipe in the JSON, wherever it lies: "name" becomes the title, each text in "recipeIngredient" (or the older "ingredients") a
-/// row, and the texts of "recipeInstructions" the notes. Fails on bad JSON, on JSON without a recipe, and on an ingredient that
-/// rowFromText refuses.
+/// row (see rowFromLine), and the texts of "recipeInstructions" the notes. Fails on bad JSON and on JSON without a recipe.
 Result<Recipe> recipeFromJsonLd(std::string_view text);
 
 }  // namespace firn

@@ -30,7 +30,8 @@ Json rowsOf(const Analysis& analysis)
     for (const auto& component : analysis.components) {
         for (const RowAnalysis& row : component) {
             rows.push_back({{"text", row.text}, {"ingredient", row.ingredientId.empty() ? Json() : Json(row.ingredientId)},
-                {"grams", row.mass.value}, {"how", english(row.how)}});
+                {"grams", row.mass.value}, {"how", english(row.how)},
+                {"problem", row.problem ? Json(english(*row.problem)) : Json()}});
             if (row.takenAs)
                 rows.back()["taken_as"] = english(*row.takenAs);
             if (!row.suggestions.empty())

@@ -89,6 +89,42 @@ TEST_F(CommandLine, StandardInputIsText)
     EXPECT_EQ(run.json()["rows"].toArray().size(), 2);
 }
 
+// One line that cannot be read used to cost the whole report.
+TEST_F(CommandLine, ARowThatCannotBeReadIsMarkedInTheReport)
+{
+    const ProgramRun run = runFirn({"report", "-", "--json"}, "250 g water\n-5 g salt\nsugar, to taste\n");
+    EXPECT_EQ(run.status, 0);
+    const QJsonArray rows = run.json()["rows"].toArray();
+    ASSERT_EQ(rows.size(), 3);
+    EXPECT_TRUE(rows.at(0).toObject()["problem"].isNull());
+    EXPECT_EQ(rows.at(1).toObject()["text"].toString().toStdString(), "-5 g salt");
+    EXPECT_EQ(rows.at(1).toObject()["problem"].toString().toStdString(), "An amount cannot be negative.");
+    EXPECT_EQ(rows.at(2).toObject()["problem"].toString().toStdString(),
+        "“sugar” (to taste) has no weight and is ignored. Type an amount, or leave it.");
+    EXPECT_EQ(run.json()["mass_g"].toDouble(), 250.0);
+    for (const char* text : {"-5 g salt\n", "see you on Thursday\n"}) {
+        const ProgramRun nothing = runFirn({"report", "-", "--json"}, text);
+        EXPECT_EQ(nothing.status, 2) << text;
+        EXPECT_EQ(nothing.error.count('\n'), 1) << text;
+    }
+}
+
+// A window used to open on the "file".
+TEST_F(CommandLine, WhatIsNeitherACommandNorAFileIsRefused)
+{
+    for (const QStringList& arguments :
+        {QStringList{"nonsense"}, QStringList{"nonsense", "--json"}, QStringList{"reprot", "ice.txt"}}) {
+        const ProgramRun run = runFirn(arguments);
+        EXPECT_EQ(run.status, 2);
+        EXPECT_EQ(run.error,
+            QStringLiteral("firn: There is no command or file “%1”. Run “firn --help” for usage.\n").arg(arguments.front()));
+    }
+    const QString file = written("ice.txt", "75 g water\n");
+    EXPECT_EQ(runFirn({file, "--json"}).error, "firn: There is no option --json. Run “firn --help” for usage.\n");
+    expectRefusal(runFirn({"report", written("pear.png", QByteArray("\x89PNG\r\n\0\0", 8))}),
+        "This is not a recipe or a text file. Choose a .firn, .txt or .csv file.");
+}
+
 TEST_F(CommandLine, EmptyRecipeStillHasAReport)
 {
     const ProgramRun run = runFirn({"report", "-", "--json"}, "");

@@ -104,6 +104,50 @@ TEST_F(Rows, WholeRecipePastedOnAnEmptyBenchBringsItsTitleInOneStep)
     EXPECT_EQ(history().count(), 1);
 }
 
+// One awkward line used to refuse the whole paste.
+TEST_F(Rows, PasteMarksWhatItCannotReadAndTakesTheRest)
+{
+    clip("Rhubarb granita\n300 g rhubarb\n-250 g sugar\n1,000 g water\n1-2 tbsp rum\n\nMethod:\nBoil it.\nChurn it.\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(recipe().title, "Rhubarb granita");
+    EXPECT_EQ(recipe().notes, "Boil it.\nChurn it.");
+    ASSERT_EQ(rowCount(), 4U);
+    EXPECT_EQ(recipe().components[0].rows[1].ingredient, "-250 g sugar");
+    EXPECT_EQ(recipe().components[0].rows[3].note, "mean of 1 and 2 tbsp");
+    EXPECT_EQ(cell(0, 0).data(Model::ProblemRole).toString(), QString());
+    EXPECT_EQ(cell(1, 0).data(Model::ProblemRole).toString(), "An amount cannot be negative.");
+    EXPECT_TRUE(cell(2, 0).data(Model::ProblemRole).toString().contains(QStringLiteral("1,000")));
+    EXPECT_EQ(cell(3, 0).data(Model::ProblemRole).toString(), QString());
+    EXPECT_EQ(messageShown(), "4 ingredients read; the method was added to the notes; 2 lines need a look.");
+    EXPECT_EQ(history().count(), 1);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(rowCount(), 0U);
+    EXPECT_EQ(recipe().notes, "");
+}
+
+TEST_F(Rows, PasteOfSeveralPartsMakesComponents)
+{
+    lay("250 g water");
+    goTo(0, 0);
+    clip("100 g sugar\n\nFor the cream:\n200 g double cream\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "250 g water\n100 g sugar");
+    ASSERT_EQ(recipe().components.size(), 2U);
+    EXPECT_EQ(recipe().components[1].name, "cream");
+    EXPECT_EQ(recipe().components[1].rows.size(), 1U);
+    EXPECT_EQ(messageShown(), "2 ingredients read.");
+    EXPECT_EQ(history().count(), 1);
+}
+
+TEST_F(Rows, PasteWithoutAnyAmountIsRefused)
+{
+    lay("250 g water");
+    clip("See you on Thursday.");
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(messageShown(), "No ingredient here has an amount. Write lines such as 250 g water.");
+    EXPECT_EQ(rows(), "250 g water");
+}
+
 TEST_F(Rows, PasteOfNothingSaysSo)
 {
     lay("250 g water");

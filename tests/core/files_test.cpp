@@ -167,8 +167,19 @@ TEST(RecipeFromContents, RefusalsNameTheFile)
     EXPECT_EQ(
         refusal("{\"a\": 1}", "a.json"), "a.json: This is not a Firn recipe: a recipe file says \"format\": \"firn-recipe\".");
     EXPECT_EQ(refusal("cr\xe8me", "a.txt"), "a.txt: This is not UTF-8 text at line 1, column 3. Save it as text in UTF-8.");
-    EXPECT_EQ(refusal(std::string("a\0b", 3), "a.csv"),
-        "a.csv: This is not text: it has a zero byte at line 1, column 2. Save it as text in UTF-8.");
+    const std::string other = "This is not a recipe or a text file. Choose a .firn, .txt or .csv file.";
+    EXPECT_EQ(refusal(std::string("a\0b", 3), "a.csv"), "a.csv: " + other);
+    EXPECT_EQ(refusal("\x89PNG\r\n\x1a\n" + std::string(8, '\0'), "pear.png"), "pear.png: " + other);
+    EXPECT_EQ(refusal("%PDF-1.7\n1 0 obj", "menu.pdf"), "menu.pdf: " + other);
+    EXPECT_EQ(refusal("{\\rtf1 pears}", "menu.rtf"), "menu.rtf: " + other);
+    EXPECT_EQ(refusal("<?xml version=\"1.0\"?><svg/>", "pear.svg"), "pear.svg: " + other);
+    EXPECT_EQ(refusal("\x1f\x8b\x08\x01\xe8\x02", "a.firn"), "a.firn: " + other);
+    EXPECT_EQ(refusal(std::string("\xff\xfe"
+                                  "2\0",
+                          4),
+                  "a.txt"),
+        "a.txt: This is not UTF-8 text at line 1, column 1. Save it as text in UTF-8.");
+    EXPECT_EQ(refusal("pears and perry", "a.txt"), "a.txt: No ingredient here has an amount. Write lines such as 250 g water.");
     EXPECT_EQ(refusal("-5 g salt", "-"), "Line 1: An amount cannot be negative.");
     EXPECT_EQ(refusal(std::string(200000, '['), "a.json"),
         "a.json: The file is nested deeper than 64 levels at line 1, column 65: Firn's files never are.");

@@ -74,23 +74,40 @@ TEST(RecipeCsv, FormulasAreTextAndTheirGuardComesOff)
 
 TEST(RecipeCsv, RefusalsNameTheLine)
 {
-    EXPECT_EQ(refusal("ingredient,amount,unit\nwater,=1+1,g\n"),
-        "Line 2: “=1+1 g” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
-    EXPECT_EQ(refusal("water,250,g\nsalt,-1,g\n"), "Line 2: An amount cannot be negative.");
-    EXPECT_EQ(
-        refusal("water,NaN,g\n"), "Line 1: “NaN g” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
-    EXPECT_EQ(refusal("water,1e308,g\n"), "Line 1: An amount cannot be larger than 1000000000.");
-    EXPECT_EQ(refusal("water,1,smidgen\n"),
-        "Line 1: “smidgen” is not a unit that Firn knows; the units are g, kg, mg, oz, lb, mL, L, tsp, tbsp, cup, metric tsp, "
-        "metric "
-        "tbsp, metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, shot, dash, pinch, drop, piece, %.");
-    EXPECT_EQ(refusal("water,250 g,ml\n"), "Line 1: “ml” cannot stand after an amount: write only a number and a unit.");
     EXPECT_EQ(refusal("\"a\nb\",1,g\n\"water,250,g\n"), "Line 3: a quote is opened and never closed.");
     EXPECT_EQ(
         refusal("\"water\"x,250,g\n"), "Line 1: “x” cannot stand after a closing quote; a quote inside a cell is written twice.");
-    EXPECT_EQ(refusal("\nwater,250\n"), "Line 2: A row needs an ingredient, an amount and a unit, each in its column.");
+    for (const std::string_view csv :
+        {"ingredient,amount,unit\nwater,=1+1,g\n", "water,NaN,g\n", "water,1,smidgen\n", "a,b,c\nd,e,f\n"})
+        EXPECT_EQ(refusal(csv),
+            "No ingredient here has an amount. Write it in a column of its own, such as 250, and its unit in the next.")
+            << csv;
     EXPECT_EQ(refusal("ingredient,amount\nwater,250\n"), "Line 1: the header needs the columns ingredient, amount and unit.");
     EXPECT_EQ(refusal("water,250,g\ncr\xe8me,1,g"), "This is not UTF-8 text at line 2, column 3. Save it as text in UTF-8.");
+}
+
+// One such record used to refuse the whole table.
+TEST(RecipeCsv, ARecordThatCannotBeReadStopsNothing)
+{
+    const Row water{"water", {250, Unit::Gram}, "", ""};
+    const auto marked = [](std::string line, std::string note = "") { return Row{std::move(line), {}, std::move(note), ""}; };
+    EXPECT_EQ(rowsOf("ingredient,amount,unit,note\nwater,250,g,\nsalt,-1,g,fine\nsugar,=1+1,g,\nmilk,1e308,g,\nhoney,1,smidgen,\n"),
+        (std::vector<Row>{
+            water, marked("salt -1 g", "fine"), marked("sugar =1+1 g"), marked("milk 1e308 g"), marked("honey 1 smidgen")}));
+    EXPECT_EQ(rowsOf("water,250,g\nlimes,2-3,,big\nhoney,½ cup + 1 tbsp,\n"),
+        (std::vector<Row>{
+            water, {"limes", {2.5, Unit::Piece}, "mean of 2 and 3, big", ""}, {"honey", {0.5625, Unit::Cup}, "", ""}}));
+    EXPECT_EQ(rowsOf("water,250,g\nhoney,20 g\n"), (std::vector<Row>{water, {"honey", {20, Unit::Gram}, "", ""}}));
+}
+
+TEST(RecipeCsv, OnlyAWholeTableIsOne)
+{
+    for (const std::string_view table :
+        {"water,250,g\nsugar,2-3,tbsp\n", "ingredient;amount;unit\nwater;x;g\n", "water\t250\tg\n", "salt,,\n"})
+        EXPECT_TRUE(isRecipeTable(table)) << table;
+    for (const std::string_view text : {"250 g sugar, fine\n1,5 l milk\n", "1/2 cup, sugar, fine\n", "200\tg\tsugar\n",
+             "water,250\n", "", "ingredient,amount\nwater,250\n"})
+        EXPECT_FALSE(isRecipeTable(text)) << text;
 }
 
 TEST(RecipeToCsv, QuotesAndGuards)

@@ -95,8 +95,8 @@ TEST(ReportJson, HasTheFieldsThatUsersRelyOn)
 TEST(ReportJson, RowsOfAllComponentsAreOneList)
 {
     EXPECT_EQ(reportOf(example())["rows"], Json::parse(R"([
-        {"text": "1 1/2 cups strawberries", "ingredient": "strawberry", "grams": 249.0, "how": "cup weight, USDA"},
-        {"text": "1 smidgen", "ingredient": null, "grams": 0.0, "how": ""}])"));
+        {"text": "1 1/2 cups strawberries", "ingredient": "strawberry", "grams": 249.0, "how": "cup weight, USDA", "problem": null},
+        {"text": "1 smidgen", "ingredient": null, "grams": 0.0, "how": "", "problem": "Nobody knows what this is."}])"));
 }
 
 TEST(ReportJson, CurveHasTheStepsOfTheAnalysis)
