@@ -41,8 +41,10 @@ struct Subject {
 /// Of the frozen parts: their own where it is one, else the recipe's.
 std::optional<Process> frozenBy(const Recipe& recipe, const Subject& subject)
 {
-    if (subject.frozenComponents.empty())
-        return subject.components.empty() ? recipe.process : Process::Unfrozen;
+    if (subject.components.empty())
+        return recipe.process;
+    if (subject.frozen.isEmpty() && (subject.frozenComponents.empty() || !subject.mix.isEmpty()))
+        return Process::Unfrozen;
     const auto own = processOf(recipe, subject.frozenComponents.front());
     return subject.frozenComponents.size() > 1 && recipe.process && recipe.process != Process::Unfrozen ? recipe.process : own;
 }

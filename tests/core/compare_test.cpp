@@ -247,7 +247,7 @@ TEST(CompareFigures, PartsAndWholeAreThoseOfTheTable)
 
 TEST(CompareFigures, WhatTheFreezerSetsIsNoChangeOfTheMix)
 {
-    const Comparison comparison = compared({granita(40.0), granita(60.0), granita()});
+    const Comparison comparison = compared({granita(10.0), granita(30.0), granita()});
     const ComparedFigure& coldest = *figureIn(comparison.figures, "texture.serving_window_c.coldest");
     ASSERT_EQ(coldest.values[2].value(), -18.0);
     EXPECT_EQ(coldest.isFreezers, (std::vector{false, false, true}));

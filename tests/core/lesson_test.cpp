@@ -126,7 +126,7 @@ TEST(Lesson, AMixWithoutABandOfTheTradeIsBroughtToAnExample)
     const double now_percent = percent(milkIce.analysis.shares.sugars);
     const Symbol& wanted = resultOf(page, "w_wanted");
     EXPECT_EQ(wanted.value, std::floor(now_percent) + 2.0);
-    EXPECT_NE(english(wanted.meaning).find("as an example, for the trade gives no band to milk ice"), std::string::npos);
+    EXPECT_NE(english(wanted.meaning).find("a little more, as an example"), std::string::npos);
     EXPECT_EQ(resultOf(page, "w_new").value, wanted.value);
     EXPECT_TRUE(has(milkIce, LessonTopic::Correction));
     EXPECT_FALSE(has(explained("500 g water"), LessonTopic::Correction));

@@ -154,8 +154,8 @@ TEST(RecipeJson, WrongFieldsOfTheRecipeAreNamed)
 {
     EXPECT_EQ(refusal(recipeWith(R"("title": 5)")), "\"title\" must be text.");
     EXPECT_EQ(refusal(recipeWith(R"("notes": null)")), "\"notes\" must be text.");
-    EXPECT_EQ(
-        refusal(recipeWith(R"("process": "spun")")), "\"process\" must be \"still\", \"scraped\", \"churned\" or \"folded\".");
+    EXPECT_EQ(refusal(recipeWith(R"("process": "spun")")),
+        "\"process\" must be \"still\", \"scraped\", \"churned\", \"folded\" or \"unfrozen\".");
     EXPECT_EQ(refusal(recipeWith(R"("overrun_percent": -1)")), "\"overrun_percent\" must be a number from 0 to 1000.");
     EXPECT_EQ(refusal(recipeWith(R"("serve_at_c": "cold")")), "\"serve_at_c\" must be a number from -100 to 100.");
     EXPECT_EQ(refusal(recipeWith(R"("freezer_at_c": 1e308)")), "\"freezer_at_c\" must be a number from -100 to 100.");

@@ -33,7 +33,7 @@ Recipe coupe()
     recipe.process = Process::Scraped;
     recipe.components = {component("granita", {{"water", 750}, {"sucrose", 250}}),
         component("cream", {{"heavy cream", 300}, {"sucrose", 20}}, Process::Unfrozen),
-        component("crumble", {{"wheat flour", 100}, {"butter", 80}, {"sucrose", 80}}, Process::Unfrozen)};
+        component("crumble", {{"flour", 100}, {"butter", 80}, {"sucrose", 80}}, Process::Unfrozen)};
     recipe.components[1].overrun_percent = 100.0;
     return recipe;
 }
