@@ -57,7 +57,8 @@ Result<Grams> massFromText(std::string_view text)
         return failure(amount.error());
     if (const auto weighing = weighWithoutIngredient(*amount))
         return weighing->mass;
-    return failure(phrase("“{0}” is not a mass. Write grams, kilograms, ounces or pounds, such as 740 g.", shortened(trimmed(text))));
+    return failure(
+        phrase("“{0}” is not a mass. Write grams, kilograms, ounces or pounds, such as 740 g.", shortened(trimmed(text))));
 }
 
 Result<Millilitres> volumeFromText(std::string_view text)

@@ -199,7 +199,7 @@ TEST_F(Scale, NamesEveryComponentAsTheTabsDo)
     document.startWith(recipe);
     write("scaleFactor", "2");
     EXPECT_EQ(sentence(), "All components are scaled. In “Component 1”: Rounding changes neither sugars nor freezing point.");
-    EXPECT_EQ(previewed(0, ScalePreview::IngredientColumn), "Component 1: water");
+    EXPECT_EQ(previewed(0, ScalePreview::IngredientColumn), "Component 1: Water");
     EXPECT_TRUE(previewed(2, ScalePreview::IngredientColumn).startsWith("cream: "));
 }
 
