@@ -6,6 +6,7 @@
 #include "teach/figure_wording.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace firn::app {
 
@@ -80,14 +81,14 @@ Block tableOf(const GivenTable& given)
     return block;
 }
 
-/// Room to work in, by how many steps the solution takes, and a line for the answer.
+/// Room to work in, more of it where the solution takes several steps, and a line for the answer.
 void addRoom(std::vector<Block>& blocks, const Exercise& exercise)
 {
-    constexpr std::size_t fewestLines = 2, mostLines = 5;
-    const std::size_t lines = std::clamp(exercise.solution.size() + 1, fewestLines, mostLines);
+    constexpr std::size_t fewestLines = 1, mostLines = 2;
+    const std::size_t lines = std::clamp(exercise.solution.size(), fewestLines, mostLines);
     for (std::size_t i = 0; i < lines; ++i)
         blocks.push_back({WritingBlock{{i == 0 ? Words::tr("Working") : QString()}}, 0.0, true});
-    blocks.push_back({WritingBlock{{Words::tr("Answer")}}, 0.0});
+    blocks.push_back({WritingBlock{{QString(), Words::tr("Answer")}}, 0.0});
 }
 
 Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)

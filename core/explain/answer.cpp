@@ -130,12 +130,12 @@ Judgement rightWithoutUnit(const ExpectedAnswer& expected)
             : phrase("Right, in {1}. It is {0} {1}, and ± {2} {1} counts as right.", exact, expected.unit, tolerance)};
 }
 
-Judgement rightInAnotherUnit(const ExpectedAnswer& expected, double converted)
+Judgement rightInAnotherUnit(const ExpectedAnswer& expected, double asked)
 {
     const int decimals = std::max(expected.decimals, 1);
     return {Verdict::RightInAnotherUnit,
         phrase("Right: that is {3} {1}. It is {0} {1}, and ± {2} {1} counts as right.", Figure{expected.value, decimals},
-            expected.unit, toleranceFigure(expected), Figure{converted, decimals})};
+            expected.unit, toleranceFigure(expected), Figure{asked, decimals})};
 }
 
 Judgement beside(bool isLess, bool isTemperature)
@@ -173,17 +173,15 @@ Result<Judgement> judge(std::string_view typed, const ExpectedAnswer& expected)
     if (!answer)
         return failure(answer.error());
     const bool hasUnit = !answer->unit.empty();
-    const auto converted = hasUnit ? inUnitOf(expected, *answer) : Converted{answer->value, false};
-    if (!converted)
+    const auto inUnit = hasUnit ? inUnitOf(expected, *answer) : Converted{answer->value, false};
+    if (!inUnit)
         return Judgement{Verdict::WrongUnit, phrase("The answer should be in {0}.", expected.unit)};
-    const double value = converted->value;
+    const double value = inUnit->value;
     const auto isNear = [&](double candidate, double sought) {
         return std::abs(candidate - sought) <= expected.tolerance * (1.0 + slipOfTheLastBit);
     };
     if (isNear(value, expected.value))
-        return converted->isFromOther ? rightInAnotherUnit(expected, value)
-               : hasUnit              ? right(expected)
-                                      : rightWithoutUnit(expected);
+        return inUnit->isFromOther ? rightInAnotherUnit(expected, value) : hasUnit ? right(expected) : rightWithoutUnit(expected);
     if (expected.byOtherMethod && isNear(value, *expected.byOtherMethod))
         return Judgement{Verdict::OtherMethod, phrase("That is the other method.")};
     if (isNear(-value, expected.value))

@@ -78,7 +78,7 @@ AskedExercise freezingPoint(const ExplainedAnalysis& explained)
     Exercise made = exercise(ExerciseKind::FreezingPoint,
         phrase("By sucrose equivalents: where will the mix begin to freeze? It holds {0} g of water.",
             gramsFigure(inTerms.water.value)),
-        0.2, 1, std::move(working));
+        0.2, 1, working);
     made.hints = {phrase("Only what is dissolved in the water counts, and how much water there is."),
         phrase("Look up the sucrose equivalents per 100 g water in the table and interpolate between rows.")};
     const double msnf_g = inTerms.milkAndWheySolidsNotFat.value;
@@ -146,7 +146,7 @@ AskedExercise iceWhenServed(const ExplainedAnalysis& explained)
         return std::nullopt;
     Exercise made = exercise(ExerciseKind::IceWhenServed,
         phrase("How much of the mix, in percent of its mass, is ice at {0} °C?", Figure{analysis.conditions.serveAt.value, 1}), 2.0,
-        0, std::move(working));
+        0, working);
     made.given = givenForIce(explained);
     if (made.given.size() == 1)
         return std::nullopt;

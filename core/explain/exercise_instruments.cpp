@@ -38,7 +38,7 @@ AskedExercise refractometer(const ExplainedAnalysis& explained)
             "What does a refractometer without compensation show in the mix at {0} °C? In the instrument the mix has a refractive "
             "index of {1}.",
             Figure{readings->temperature.value, 0}, Figure{seen, indexDecimals}),
-        1.0, 1, std::move(working));
+        1.0, 1, working);
     made.given = {phrase("Table of the scale: OIV-MA-AS2-02, Table II.")};
     GivenTable table{{phrase("°Bx"), phrase("Refractive index at 20 °C")}, {}};
     for (const auto& [brix, value] : {std::pair{below_brix, below}, std::pair{above_brix, above}})
@@ -69,7 +69,7 @@ AskedExercise baume(const ExplainedAnalysis& explained)
     Exercise made = exercise(ExerciseKind::Baume,
         phrase("A millilitre of the mix weighs {0} g, one of water at 20 °C {1} g. How many degrees Baumé is that?",
             Figure{density, 4}, Figure{water, 4}),
-        0.2, 1, std::move(working));
+        0.2, 1, working);
     made.hints = {phrase("The scale for liquids heavier than water begins at 0 in water."),
         phrase("°Bé = 145 × (1 − density of water ÷ density of mix) (NBS Circular 440).")};
     made.answer.slips = {{145.0 * (density / water - 1.0), phrase("Divide by the density of the mix, not by that of water.")},

@@ -37,7 +37,7 @@ AskedExercise sugarsByMass(const ExplainedAnalysis& explained)
     Exercise made = exercise(ExerciseKind::SugarsByMass,
         phrase("The mix weighs {0} g and holds {1} g of sugars. How much is that in percent by mass?", gramsFigure(mass.value),
             gramsFigure(allSugars.value)),
-        0.5, 1, std::move(working));
+        0.5, 1, working);
     made.hints = {phrase("By mass means: of the mass of the whole mix, not of its water."),
         phrase("Divide the sugars by the total mass and multiply by 100.")};
     const double water_g = mix[Constituent::Water].value;
@@ -69,7 +69,7 @@ AskedExercise sucroseToReach(const ExplainedAnalysis& explained, int more)
     Exercise made = exercise(ExerciseKind::SucroseToReach,
         phrase("The mix weighs {0} g and holds {1} g of sugars. How much sucrose takes it to {2} % by mass?",
             gramsFigure(mass.value), gramsFigure(allSugars.value), Figure{target_percent, 0}),
-        std::max(1.0, 0.03 * sucrose_g), 0, std::move(working));
+        std::max(1.0, 0.03 * sucrose_g), 0, working);
     made.hints = {phrase("Sucrose that you add makes the mix heavier too."),
         phrase("Everything that is not sugar stays: it is {0} g, and has to become {1} % of the new mix.",
             gramsFigure(mass.value - allSugars.value), Figure{100.0 - target_percent, 0})};
@@ -92,7 +92,7 @@ AskedExercise alcoholByVolume(const ExplainedAnalysis& explained)
     Exercise made = exercise(ExerciseKind::AlcoholByVolume,
         phrase("The mix takes {0} mL and holds {1} g of alcohol. How strong is it by volume?", gramsFigure(volume_mL),
             gramsFigure(ethanol_g)),
-        0.3, 1, std::move(working));
+        0.3, 1, working);
     made.given = {phrase("Pure alcohol: {0} g/mL at 20 °C (OIML R 22).", Figure{ethanolDensity_20c.value, 3})};
     made.hints = {phrase("By volume: millilitres of pure alcohol in 100 mL of the mix."),
         phrase("Divide the mass of the alcohol by what a millilitre of it weighs.")};

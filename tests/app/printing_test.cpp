@@ -88,7 +88,7 @@ TEST_F(PrintingTest, SolutionsStandOnPagesOfTheirOwnAtTheEndOrNowhere)
     EXPECT_EQ(withAnswers.size(), without.size() + 1);
     EXPECT_TRUE(textOf(withAnswers.back()).contains(answer));
     const auto workedOut = pagesOf(handoutOf(sheets, "Pear", Solutions::WorkedOut), a4);
-    EXPECT_GT(workedOut.size(), withAnswers.size() + 2);
+    EXPECT_GE(workedOut.size(), without.size() + 2) << "a page of solutions for each sheet at least";
     for (std::size_t i = 0; i < without.size(); ++i)
         EXPECT_EQ(textOf(workedOut[i]), textOf(without[i]));
     EXPECT_TRUE(textOf(workedOut).contains("Answer: " + answer));
