@@ -1,6 +1,7 @@
-// The corpus of the fuzzers as an ordinary test, without libFuzzer.
-#include "round_trips.h"
+// The corpus of the fuzzers as ordinary tests, without libFuzzer: one a subject.
+#include "subjects.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
@@ -10,24 +11,30 @@
 namespace firn {
 namespace {
 
-void expectEveryFileReadsBack(const std::string& folder, bool (*readsBack)(std::string_view))
+const std::filesystem::path corpus = FIRN_SOURCE_DIR "/tests/fuzz/corpus";
+
+class FuzzCorpus : public testing::TestWithParam<FuzzSubject> {};
+
+TEST_P(FuzzCorpus, EveryFileHolds)
 {
     int files = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(FIRN_SOURCE_DIR "/tests/fuzz/corpus/" + folder)) {
+    for (const auto& entry : std::filesystem::directory_iterator(corpus / GetParam().name)) {
         std::ifstream file(entry.path(), std::ios::binary);
         const std::string bytes{std::istreambuf_iterator<char>(file), {}};
-        EXPECT_TRUE(readsBack(bytes)) << entry.path();
+        EXPECT_TRUE(GetParam().holds(bytes)) << entry.path();
         ++files;
     }
     EXPECT_GE(files, 10) << "the corpus is missing";
 }
 
-TEST(FuzzCorpus, TextReadsBack) { expectEveryFileReadsBack("text", textReadsBack); }
-TEST(FuzzCorpus, JsonReadsBack) { expectEveryFileReadsBack("json", jsonReadsBack); }
-TEST(FuzzCorpus, CsvReadsBack) { expectEveryFileReadsBack("csv", csvReadsBack); }
-TEST(FuzzCorpus, QuantityReadsBack) { expectEveryFileReadsBack("quantity", quantityReadsBack); }
-TEST(FuzzCorpus, IngredientCsvCanBeKept) { expectEveryFileReadsBack("ingredient_csv", ingredientCsvCanBeKept); }
-TEST(FuzzCorpus, FoodDataCanBeKept) { expectEveryFileReadsBack("food_data", foodDataCanBeKept); }
+INSTANTIATE_TEST_SUITE_P(OfSubject, FuzzCorpus, testing::ValuesIn(fuzzSubjects().begin(), fuzzSubjects().end()),
+    [](const auto& subject) { return std::string(subject.param.name); });
+
+TEST(FuzzCorpus, EveryFolderHasASubject)
+{
+    for (const auto& entry : std::filesystem::directory_iterator(corpus))
+        EXPECT_EQ(std::ranges::count(fuzzSubjects(), entry.path().filename().string(), &FuzzSubject::name), 1) << entry.path();
+}
 
 }  // namespace
 }  // namespace firn

@@ -1,9 +1,10 @@
-#include "round_trips.h"
+#include "subjects.h"
 
 #include "exchange/catalogue_json.h"
 #include "exchange/files.h"
 #include "exchange/food_data_json.h"
 #include "exchange/ingredient_csv.h"
+#include "exchange/ingredient_files.h"
 #include "exchange/recipe_csv.h"
 #include "exchange/recipe_json.h"
 #include "exchange/recipe_jsonld.h"
@@ -48,6 +49,18 @@ bool canBeKept(const Result<std::vector<ImportedIngredient>>& imported)
 bool ingredientCsvCanBeKept(std::string_view input) { return canBeKept(ingredientsFromCsv(input)); }
 bool foodDataCanBeKept(std::string_view input) { return canBeKept(ingredientsFromFoodData(input)); }
 
+bool catalogueReadsBack(std::string_view input)
+{
+    if (!canBeKept(ingredientsFromContents(std::string(input), "foods")))
+        return false;
+    const auto catalogue = catalogueFromJson(input);
+    if (!catalogue)
+        return !english(catalogue.error()).empty();
+    const std::string written = catalogueToJson(catalogue->all());
+    const auto again = catalogueFromJson(written);
+    return again && std::ranges::equal(again->all(), catalogue->all()) && catalogueToJson(again->all()) == written;
+}
+
 bool textReadsBack(std::string_view input)
 {
     const auto recipe = recipeFromText(input);
@@ -58,16 +71,20 @@ bool textReadsBack(std::string_view input)
 
 bool jsonReadsBack(std::string_view input)
 {
-    recipeFromContents(std::string(input), "-");
-    catalogueFromJson(input);
-    const auto linked = recipeFromJsonLd(input);
-    if (linked && !isReadableInEveryFormat(*linked))
-        return false;
+    for (const char* name : {"-", "a.firn", "a.json", "a.jsonld", "a.csv", "a.txt"})
+        if (const auto recipe = recipeFromContents(std::string(input), name); recipe && !isReadableInEveryFormat(*recipe))
+            return false;
     const auto recipe = recipeFromJson(input);
     if (!recipe)
         return !english(recipe.error()).empty();
     const std::string written = recipeToJson(*recipe);
     return isReadableInEveryFormat(*recipe) && recipeToJson(*recipeFromJson(written)) == written;
+}
+
+bool jsonLdReadsBack(std::string_view input)
+{
+    const auto recipe = recipeFromJsonLd(input);
+    return recipe ? isReadableInEveryFormat(*recipe) : !english(recipe.error()).empty();
 }
 
 bool csvReadsBack(std::string_view input)

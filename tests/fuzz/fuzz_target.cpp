@@ -1,0 +1,14 @@
+// One libFuzzer program a subject; FIRN_FUZZ_SUBJECT is its name.
+#include "subjects.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <cstdlib>
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size)
+{
+    static const auto subject = std::ranges::find(firn::fuzzSubjects(), FIRN_FUZZ_SUBJECT, &firn::FuzzSubject::name);
+    if (!subject->holds({reinterpret_cast<const char*>(bytes), size}))
+        std::abort();
+    return 0;
+}

@@ -1,0 +1,25 @@
+#include "subjects.h"
+
+#include <array>
+
+namespace firn {
+
+std::span<const FuzzSubject> fuzzSubjects()
+{
+    static constexpr std::array subjects{
+        FuzzSubject{"text", textReadsBack},
+        FuzzSubject{"json", jsonReadsBack},
+        FuzzSubject{"jsonld", jsonLdReadsBack},
+        FuzzSubject{"csv", csvReadsBack},
+        FuzzSubject{"quantity", quantityReadsBack},
+        FuzzSubject{"ingredient_csv", ingredientCsvCanBeKept},
+        FuzzSubject{"food_data", foodDataCanBeKept},
+        FuzzSubject{"catalogue", catalogueReadsBack},
+        FuzzSubject{"query", queryFindsSomeOfAll},
+        FuzzSubject{"answer", answerIsJudged},
+        FuzzSubject{"name", nameIsLookedUp},
+    };
+    return subjects;
+}
+
+}  // namespace firn
