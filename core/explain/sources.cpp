@@ -36,7 +36,7 @@ const std::array sources{
         "protein "
         "0.735 mL/g from memory",
         "to the strongest solution of each that was measured, constant beyond; other temperatures expand as sucrose does",
-        "0.0007 g/mL; sugar and alcohol together are simply added, which no measurement was available to check",
+        "0.0009 g/mL; sugar and alcohol together are simply added, which no measurement was available to check",
         "core/solution/solute_optics"},
     SourceFacts{Source::FoodVolumes, "Volume of fat, starch and fibre",
         "Y. Choi and M. R. Okos, in Food Engineering and Process Applications 1 (1986) 93", "-40 to 150 °C",
@@ -75,8 +75,8 @@ const std::array sources{
         "fitted to the CRC Handbook of Chemistry and Physics, 102nd ed. (2021), or taken from published tables; groups "
         "multiply "
         "after K. D. Ross, Food Technol. 29(3) (1975) 26",
-        "sucrose to 42 %, glucose 30 %, fructose 28 %; extrapolated beyond, along the tangent beyond 80 %",
-        "0.05 K for sugars, 0.7 K for glycerol; mixtures were not measured", "core/solution/solute_activity"},
+        "sucrose to 42 %, maltose 40 %, glucose 30 %, fructose 28 %; extrapolated beyond, along the tangent beyond 80 %",
+        "0.05 K for sugars, 0.08 K for maltose, 0.7 K for glycerol; mixtures were not measured", "core/solution/solute_activity"},
     SourceFacts{Source::SaltActivity, "Water activity of salt and acid",
         "Fitted to the CRC Handbook of Chemistry and Physics, 102nd ed. (2021)",
         "salt to 23 %, citric acid to 30 %, the tangent beyond", "0.007 K for salt, 0.013 K for citric acid",

@@ -16,7 +16,8 @@ std::span<const DissolvedSolid> dissolvedSolids()
     // Least squares to densities (4 decimals) and refractive indices (4 decimals) at 20 °C of the CRC Handbook of Chemistry and Physics,
     // 102nd ed. (2021), "Concentrative properties of aqueous solutions"; sucrose's index also to OIV-MA-AS2-02 Table II (5 decimals).
     // Largest errors, g/mL and index: glucose 0.0005, 0.0001; fructose 0.0001, 0.0001; lactose 0.0007, 0.0001; citric acid 0.0002, 0.0001;
-    // salt 0.0001, 0.0001; potassium chloride 0.0001, 0.0001; mannitol 0.0003, 0.0001; glycerol 0.0001, 0.0001; sucrose's index 0.00006.
+    // salt 0.0001, 0.0001; potassium chloride 0.0001, 0.0001; mannitol 0.0003, 0.0001; glycerol 0.0001, 0.0001; sucrose's index 0.00006;
+    // maltose, whose volume is taken to be sucrose's, 0.0009, 0.0002.
     constexpr StrengthSeries none{0.0, 0.0, 0.0, 0.0};
     constexpr StrengthSeries sucroseRefraction{0.206734, -0.001605, -0.001272, 0.84};
     constexpr StrengthSeries glucoseVolume{0.618486, 0.02815, 0.0, 0.60};
@@ -27,7 +28,7 @@ std::span<const DissolvedSolid> dissolvedSolids()
     using C = Constituent;
     static constexpr std::array solids{
         DissolvedSolid{C::Sucrose, none, sucroseRefraction, true},
-        DissolvedSolid{C::Maltose, none, sucroseRefraction, true},
+        DissolvedSolid{C::Maltose, none, {0.208884, -0.003587, 0.0, 0.58}, true},
         DissolvedSolid{C::Trehalose, none, sucroseRefraction, true},
         DissolvedSolid{C::Maltitol, none, sucroseRefraction, true},
         DissolvedSolid{C::Oligosaccharides, none, sucroseRefraction, true},

@@ -180,9 +180,11 @@ void Liquid::recordSugars(
     working.found(sugarsConstantSymbol(activity), ln(1.0 - solutes / Formula(all)), Source::WaterActivity);
     const Symbol gas{"R", "", gasConstant_J_molK, "J/(mol K)", phrase("gas constant")};
     WorkingStep& last = working.found(perKelvinSymbol(activity), -(power(pull, 2.0) / gas), Source::WaterActivity);
-    last.range = phrase(
-        "Sucrose is measured to 42 %, glucose to 30 %, fructose to 28 %; stronger is extrapolated, beyond 80 % along the tangent.");
-    last.uncertainty = phrase("0.05 K in the freezing point of one sugar within that range; mixed sugars were not measured.");
+    last.range = phrase("Sucrose is measured to 42 %, maltose to 40 %, glucose to 30 %, fructose to 28 %; stronger is "
+                        "extrapolated, beyond 80 % along the "
+                        "tangent.");
+    last.uncertainty =
+        phrase("0.05 K in the freezing point of one sugar within that range, 0.08 K for maltose; mixed sugars were not measured.");
 }
 
 }  // namespace firn

@@ -3,9 +3,9 @@
 // 55 and 75 °Bx stray by 0.2 from the definition and are left out; worked examples there have 2 decimals. °Bx from SG 20/20, 0 to 40 °Bx: the
 // cubic equation fitted to NBS Circular 440 that encyclopaedias print.
 
+#include "../solutions.h"
 #include "readings/hydrometer.h"
 #include "readings/readings.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

@@ -2,10 +2,10 @@
 // Table I: correction, °Bx, to add to a reading at another temperature than 20 °C, 2 decimals (rows of 5 to 17 °C). Table II: refractive index of
 // sucrose solutions at 20 °C (ICUMSA 1974), 5 decimals, and two rows of natural musts: index, density at 20 °C, sugar in g/L and g/kg.
 
+#include "../solutions.h"
 #include "readings/measurement.h"
 #include "readings/readings.h"
 #include "solution/refraction.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // USDA National Nutrient Database for Standard Reference, Release 28 (US Department of Agriculture, Agricultural Research Service,
 // Nutrient Data Laboratory, 2015), files FOOD_DES and NUT_DATA: water (nutrient 255) and total sugars (nutrient 269).
 // Grams per 100 g of the edible portion, printed to two decimals. By NDB number.
-#include "../shipped_catalogue.h"
+#include "../../shipped_catalogue.h"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
 // An egg of 57 g as a spheroid of length to breadth 1.30 lying in a sucrose solution at 20 °C: derived outside this project by bisection, with
 // densities of the CRC Handbook (4 decimals). Columns: egg density, g/mL; sucrose, % by mass; floats; patch width, length and height, mm.
 
+#include "../solutions.h"
 #include "readings/readings.h"
 #include "readings/sugar_by_egg.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

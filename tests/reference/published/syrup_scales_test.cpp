@@ -51,5 +51,28 @@ TEST(SyrupScales, GramsPerLitreAgainstCrcDensities)
         EXPECT_NEAR(*valueOn(SyrupScale::GramsPerLitre, fromPercent(row.brix)), 10.0 * row.brix * row.value, 0.3) << row.brix;
 }
 
+// By definition: 1000 mL of water at 20 °C weigh 998.2 g; a cup of sugar 200 g (USDA SR28, NDB 19335), a cup of water 236.2 g.
+TEST(SyrupScales, ByDefinition)
+{
+    for (const double brix : {0.0, 10.0, 33.3, 50.0, 66.7, 90.0}) {
+        const double ratio = brix / (100.0 - brix);
+        EXPECT_NEAR(*valueOn(SyrupScale::Brix, fromPercent(brix)), brix, 1e-9);
+        EXPECT_NEAR(*valueOn(SyrupScale::PartsByMass, fromPercent(brix)), ratio, 1e-9 * (1.0 + ratio));
+        EXPECT_NEAR(*valueOn(SyrupScale::GramsPerLitreOfWater, fromPercent(brix)), 998.203 * ratio, 0.001 * (1.0 + ratio));
+        EXPECT_NEAR(*valueOn(SyrupScale::PartsByVolume, fromPercent(brix)), 236.163 / 200.0 * ratio, 1e-5 * (1.0 + ratio));
+    }
+}
+
+TEST(SyrupScales, EachEndsWhereItsSourceDoes)
+{
+    for (const SyrupScaleFacts& facts : allSyrupScales()) {
+        const bool isOfDensity = facts.scale == SyrupScale::SpecificGravity || facts.scale == SyrupScale::Baume
+                                 || facts.scale == SyrupScale::GramsPerLitre;
+        const double end_percent = isOfDensity ? 75.0 : 95.0;
+        EXPECT_TRUE(valueOn(facts.scale, fromPercent(end_percent - 0.01)).has_value()) << facts.name;
+        EXPECT_FALSE(valueOn(facts.scale, fromPercent(end_percent + 0.01)).has_value()) << facts.name;
+    }
+}
+
 }  // namespace
 }  // namespace firn

@@ -1,8 +1,8 @@
 // ICUMSA SPS-4, density of sucrose solutions, in Z. Bubnik and others, Sugar Technologists Manual (Bartens 1995), p. 164: kg/m3, 3
 // decimals, worked out from the printed coefficients outside this project.
 
+#include "../solutions.h"
 #include "solution/volume.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

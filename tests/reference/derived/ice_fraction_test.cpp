@@ -2,8 +2,8 @@
 // (1997) 380) and the ice of D. M. Murphy and T. Koop (Q. J. R. Meteorol. Soc. 131 (2005) 1539), by root finding. Columns: sucrose, % by mass;
 // temperature, °C; ice, % of the mass; water frozen, %. No measurement below -9 °C was available; models differ by 1.5 points at -12 °C.
 
+#include "../solutions.h"
 #include "freezing/freezing_curve.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // USDA National Nutrient Database for Standard Reference, Release 28 (US Department of Agriculture, Agricultural Research Service,
 // Nutrient Data Laboratory, 2015), file WEIGHT: household measures. Grams per measure, printed to one decimal at most and to three
 // figures; many are whole grams. By NDB number.
-#include "../shipped_catalogue.h"
+#include "../../shipped_catalogue.h"
 #include "ingredients/weighing.h"
 
 #include <gtest/gtest.h>

@@ -1,8 +1,8 @@
 // Å. Melinder, Properties of Secondary Working Fluids (IIR 2010): freezing points of glycerol in water, % by mass and °C, rounded to 0.01. The CRC
 // Handbook is about 0.3 K colder at 20 to 30 %; the model follows the colder one there.
 
+#include "../solutions.h"
 #include "freezing/freezing_curve.h"
-#include "solutions.h"
 
 #include <gtest/gtest.h>
 

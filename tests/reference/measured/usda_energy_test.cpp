@@ -2,7 +2,7 @@
 // Nutrient Data Laboratory, 2015): energy (NUT_DATA, nutrient 208) in kcal per 100 g, printed without decimals, and for foods whose
 // energy is reckoned with factors of their own these factors (FOOD_DES) in kcal per g of protein, fat, and carbohydrate by difference,
 // which holds the fibre. By NDB number.
-#include "../shipped_catalogue.h"
+#include "../../shipped_catalogue.h"
 
 #include <gtest/gtest.h>
 #include <map>

@@ -1,6 +1,6 @@
 // Anses, 2020: Ciqual French food composition table, English edition: energy by Regulation (EU) 1169/2011, in kcal per 100 g, printed to
 // three digits. By food code. Records without an entry there are left out.
-#include "../shipped_catalogue.h"
+#include "../../shipped_catalogue.h"
 
 #include <gtest/gtest.h>
 #include <map>
