@@ -153,8 +153,15 @@ QPushButton* CatalogueWindow::addButton(const char* name, const QString& verb, v
 
 void CatalogueWindow::openFor(MainWindow& kitchen)
 {
-    m_kitchen = &kitchen;
-    connect(&kitchen, &QObject::destroyed, this, &CatalogueWindow::showChosen, Qt::UniqueConnection);
+    if (m_kitchen != &kitchen) {
+        m_kitchen = &kitchen;
+        // When this signal comes the window is no MainWindow any more: its address is all that may be looked at.
+        connect(&kitchen, &QObject::destroyed, this, [this, gone = &kitchen] {
+            if (m_kitchen == gone)
+                m_kitchen = nullptr;
+            showChosen();
+        });
+    }
     showChosen();
     show();
     raise();

@@ -3,7 +3,6 @@
 
 #include "catalogue/catalogue_model.h"
 
-#include <QPointer>
 #include <QWidget>
 
 class QListView;
@@ -65,7 +64,7 @@ private:
 
     Pantry& m_pantry;
     Questions& m_questions;
-    QPointer<MainWindow> m_kitchen;
+    MainWindow* m_kitchen = nullptr;  // none before one asks for the catalogue, and after it has closed
     CatalogueModel* m_model;
     MessageBar* m_messages;
     CatalogueFilters* m_filters;
