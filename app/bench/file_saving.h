@@ -38,6 +38,9 @@ public:
     /// Begins to look whether the file is still as it was read or saved.
     void look() { m_watch.look(); }
 
+    /// Whether it stands in the window that the recipe could not be saved, or what has become of its file.
+    bool hasSaidTrouble() const { return !m_said.isEmpty() && m_messages.sentence() == m_said; }
+
     /// The question before the recipe goes.
     QString questionBeforeLeaving() const;
 

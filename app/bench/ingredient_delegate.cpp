@@ -190,7 +190,7 @@ Suggestions IngredientDelegate::ingredientsLike(const QString& typed) const
         return {};
     const QString before = typed.chopped(name.size());
     const std::vector<std::string> mixes = mixesLike(m_document, row->ingredient);
-    const auto isTyped = [text = folded(row->ingredient)](const std::string& name) { return folded(name) == text; };
+    const auto isTyped = [text = folded(row->ingredient)](const std::string& other) { return folded(other) == text; };
     const Recognition how = m_document.catalogue().recognise(row->ingredient).how;
     const bool meansSomething =
         how == Recognition::AsWritten || how == Recognition::ByDefault || std::ranges::any_of(mixes, isTyped);

@@ -124,7 +124,7 @@ QVariant IngredientModel::data(const QModelIndex& index, int role) const
     const auto place = placeOf(index.row());
     switch (role) {
     case Qt::DisplayRole:
-        if (place && column == IngredientColumn && m_rows[place->row].analysis.takenAs && !draftAt(index))
+        if (column == IngredientColumn && isTakenForAnother(index))
             return tr("%1 (%2)", "a name as typed, and the ingredient that it is taken for")
                 .arg(textOf(index), QString::fromStdString(m_rows[place->row].analysis.ingredientName));
         [[fallthrough]];
@@ -346,6 +346,16 @@ QString IngredientModel::problemOf(const QModelIndex& index) const
     return row.problem && index.column() == column ? translated(*row.problem) : QString();
 }
 
+/// Whether the row's name is a general word or a slip, and does not show what it is taken for.
+bool IngredientModel::isTakenForAnother(const QModelIndex& index) const
+{
+    const auto place = placeOf(index.row());
+    if (!place || draftAt(index))
+        return false;
+    const RowAnalysis& row = m_rows[place->row].analysis;
+    return row.takenAs && recipeTextOf(index) != QString::fromStdString(row.ingredientName);
+}
+
 QString IngredientModel::textOf(const QModelIndex& index) const
 {
     const Draft* draft = draftAt(index);
@@ -370,8 +380,12 @@ QString IngredientModel::explanationOf(const QModelIndex& index) const
     const auto place = placeOf(index.row());
     if (place && index.column() == IngredientColumn && m_rows[place->row].analysis.takenAs)
         return translated(*m_rows[place->row].analysis.takenAs);
-    if (place && index.column() == GramsColumn)
-        return translated(m_rows[place->row].analysis.how);
+    if (place && index.column() == GramsColumn) {
+        // "mean of 3 and 4" is a part of how the amount was found.
+        const QString how = translated(m_rows[place->row].analysis.how);
+        const QString note = QString::fromStdString(m_rows[place->row].row.note);
+        return note.isEmpty() ? how : tr("%1 (%2)").arg(how, note);
+    }
     return place && index.column() == CompositionColumn ? textOf(index) : QString();
 }
 

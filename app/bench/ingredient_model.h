@@ -115,6 +115,7 @@ private:
     const Draft* draftAt(const QModelIndex& index) const;
     void setDraft(const QModelIndex& index, std::optional<Draft> draft);
     QString problemOf(const QModelIndex& index) const;
+    bool isTakenForAnother(const QModelIndex& index) const;
     QString textOf(const QModelIndex& index) const;
     QString recipeTextOf(const QModelIndex& index) const;
     QString countedAmountOf(int row) const;

@@ -120,7 +120,11 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions, FileWork& files)
     connect(&m_document, &Document::pathChanged, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::changed, this, &MainWindow::nameWindow);
     connect(&m_document, &Document::unsavedChanged, this, &MainWindow::nameWindow);
-    connect(&m_recovery, &Recovery::failed, this, [this](const Sentence& why) { m_messages->say(translated(why)); });
+    connect(&m_recovery, &Recovery::failed, this, [this](const Sentence& why) {
+        // That the recipe itself could not be saved is worse, and has the way out beside it.
+        if (!m_files->saving().hasSaidTrouble())
+            m_messages->say(translated(why));
+    });
     connect(&m_recovery, &Recovery::written, m_files, &FileActions::forgetRecovered);
     connect(m_files, &FileActions::recovered, &m_recovery, &Recovery::writeNow);
     connect(&m_files->saving(), &FileSaving::failed, &m_recovery, &Recovery::writeNow);

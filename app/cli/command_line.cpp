@@ -30,8 +30,8 @@ void printTo(std::FILE* stream, const QString& text)
     std::fwrite(bytes.constData(), 1, std::size_t(bytes.size()), stream);
 }
 
-/// What keeps the arguments from naming files for a window. A single dash leads an option of Qt's own, such as -platform, which may have a value
-/// after it.
+/// What keeps the arguments from naming files for a window. A single dash leads an option of Qt's own, such as -platform, which may
+/// have a value after it.
 std::optional<QString> faultOfWindowArguments(const QStringList& arguments)
 {
     const auto isOption = [](const QString& argument) { return argument.startsWith(u'-'); };

@@ -83,8 +83,7 @@ FileFailure notWritten(FileProblem problem, const QString& path, const QString& 
     const auto sentence = [&]() -> Sentence {
         switch (problem) {
         case FileProblem::NoFolder:
-            return phrase(
-                "{0} could not be saved because its folder no longer exists. Create the folder again, or save elsewhere.", name);
+            return phrase("{0} could not be saved because its folder is missing. Create the folder, or save elsewhere.", name);
         case FileProblem::NoSpace:
             return phrase("{0} could not be saved because the disk is full. Free some space, or save elsewhere.", name);
         case FileProblem::NoPermission:

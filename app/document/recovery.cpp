@@ -137,7 +137,12 @@ void Recovery::take(const QByteArray& contents, const FileResult<void>& outcome)
         writeNow();
 }
 
-void Recovery::finishWriting() { m_files.waitForDone(m_file); }
+void Recovery::finishWriting()
+{
+    // What changed meanwhile is written after it.
+    while (m_files.waitForDone(m_file) && m_isWriting)
+        continue;
+}
 
 Result<UnsavedRecipe> LeftBehind::recipe() const
 {

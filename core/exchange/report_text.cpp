@@ -28,7 +28,7 @@ std::string rowsSection(const Recipe& recipe, const Analysis& analysis)
         const bool hasName = i < recipe.components.size() && !recipe.components[i].name.empty();
         page += heading(hasName ? printable(recipe.components[i].name) : "Ingredients", '-');
         for (const RowAnalysis& row : analysis.components[i])
-            page += rowLine(row);
+            page += rowLine(row) + (row.takenAs ? "    " + printable(english(*row.takenAs)) + "\n" : std::string());
         page += "\n";
     }
     return page;

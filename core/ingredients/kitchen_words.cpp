@@ -25,11 +25,11 @@ const WordSet& fillers()
         "granulated", "grated", "halved", "handful", "homemade", "hot", "hulled", "in", "into", "jar", "jumbo", "knob", "large",
         "lightly", "loosely", "lukewarm", "medium", "medjool", "melted", "of", "optional", "or", "organic", "packed", "packet",
         "peeled", "picked", "piece", "pinch", "pitted", "plain", "pressed", "quality", "quartered", "rinsed", "ripe", "room",
-        "roughly", "sachet", "scraped", "seeded", "seedless", "separated", "shaken", "shelled", "shot", "sifted", "skinned",
-        "slice", "sliced", "small", "softened", "splash", "split", "sprig", "squeeze", "squeezed", "stalk", "stick", "stirred",
-        "stoned", "strained", "stripped", "tailed", "taste", "temperature", "tepid", "the", "thick", "thinly", "tin", "to",
-        "topped", "torn", "trimmed", "tub", "unsalted", "unwaxed", "valencia", "very", "warm", "warmed", "washed", "well",
-        "whipped", "whisked", "william", "with"};
+        "roughly", "sachet", "scraped", "seeded", "seedless", "segment", "segmented", "separated", "shaken", "shelled", "shot",
+        "sifted", "skinned", "slice", "sliced", "small", "softened", "splash", "split", "sprig", "squeeze", "squeezed", "stalk",
+        "stick", "stirred", "stoned", "strained", "strip", "stripped", "tailed", "taste", "temperature", "tepid", "thawed", "the",
+        "thick", "thinly", "tin", "to", "topped", "torn", "trimmed", "tub", "unsalted", "unwaxed", "valencia", "very", "warm",
+        "warmed", "washed", "well", "whipped", "whisked", "william", "with"};
     return words;
 }
 

@@ -1,6 +1,7 @@
 #include "ingredients/matching.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace firn {
 
@@ -14,12 +15,17 @@ NameMatch matchName(std::initializer_list<const Catalogue*> catalogues, std::str
         if (!isThere && !isTaken && match.others.size() < mostOthers)
             match.others.push_back(ingredient);
     };
-    for (const Catalogue* catalogue : catalogues) {
-        if (found.how == Recognition::ByDefault)
-            std::ranges::for_each(catalogue->sharing(name), offer);
-        else if (found.how == Recognition::Unknown)
-            std::ranges::for_each(catalogue->nearest(name, mostOthers), offer);
+    if (found.how == Recognition::ByDefault) {
+        std::vector<const Ingredient*> sharing;
+        for (const Catalogue* catalogue : catalogues)
+            std::ranges::copy(catalogue->sharing(name), std::back_inserter(sharing));
+        // Another milk before malted milk.
+        std::ranges::stable_partition(sharing, [&](const Ingredient* other) { return other->group == found.ingredient->group; });
+        std::ranges::for_each(sharing, offer);
     }
+    if (found.how == Recognition::Unknown || (found.how == Recognition::ByDefault && match.others.empty()))
+        for (const Catalogue* catalogue : catalogues)
+            std::ranges::for_each(catalogue->nearest(name, mostOthers + 1), offer);
     return match;
 }
 

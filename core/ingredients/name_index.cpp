@@ -1,5 +1,6 @@
 #include "ingredients/name_index.h"
 
+#include "ingredients/catalogue.h"
 #include "ingredients/slips.h"
 
 #include <algorithm>
@@ -215,11 +216,13 @@ void NameIndex::add(std::string_view text, std::size_t ingredient, Claim claim)
     const bool isOurs = claimed->second.hit.ingredient == ingredient;
     if (isOurs && isGeneral)
         claimed->second.hit.isByDefault = true;
-    if (isOurs)
-        m_written.insert_or_assign(std::string(text), claimed->second.hit);
+    if (isOurs) {
+        for (std::string spelling : {std::string(text), folded(text)})
+            m_written.insert_or_assign(std::move(spelling), claimed->second.hit);
+    }
 
     // A word that is an id too is general all the same: "coffee".
-    Label label{ingredient, claim == Claim::Name, {}, isOurs && claimed->second.hit.isByDefault};
+    Label label{ingredient, claim, {}, isOurs && claimed->second.hit.isByDefault};
     for (const std::string& word : name.words)
         label.words.push_back(wordNumber(word));
     const std::size_t segment = name.turnsAt > 0 ? name.turnsAt : name.words.size();
@@ -307,6 +310,9 @@ std::optional<NameHit> NameIndex::underSeveralLabels(const WrittenName& name) co
             const auto isAsked = [&](std::uint32_t word) { return std::ranges::find(asked, word) != asked.end(); };
             if (!std::ranges::all_of(m_labels[number].words, isAsked))
                 continue;
+            // All the words in one label, but in another order, are another food: "butter almond".
+            if (m_labels[number].words.size() == asked.size())
+                return std::nullopt;
             isCalledSo = true;
             isGeneral &= m_labels[number].isGeneral;
         }
@@ -416,7 +422,7 @@ std::vector<std::size_t> NameIndex::search(const Words& query, std::size_t atMos
         if (answered[i] != asked.size())
             continue;
         const Label& label = m_labels[i];
-        Rank rank = worst[i] <= Beginning ? (label.isName && beginsLabel[i] ? NameBegins : WordBegins)
+        Rank rank = worst[i] <= Beginning ? (label.claim == Claim::Name && beginsLabel[i] ? NameBegins : WordBegins)
                     : worst[i] == Inside  ? Anywhere
                                           : WithSlips;
         if (worst[i] == WholeWord || rank == WithSlips) {
@@ -467,8 +473,10 @@ std::vector<std::size_t> NameIndex::nearest(const WrittenName& name, std::size_t
         if (answered[i] == 0)
             continue;
         const double tooMany = double(m_labels[i].words.size()) - double(std::min(answered[i], m_labels[i].words.size()));
-        constexpr double least = 0.01;  // what has anything in common stays in the list
-        best[m_labels[i].ingredient] = std::max({best[m_labels[i].ingredient], least, scores[i] - costOfAWordTooMany * tooMany});
+        constexpr double least = 0.01;          // what has anything in common stays in the list
+        constexpr double costOfASynonym = 0.3;  // chosen by trying, too: of two as near the one that is called so
+        const double cost = costOfAWordTooMany * tooMany + (m_labels[i].claim == Claim::Synonym ? costOfASynonym : 0.0);
+        best[m_labels[i].ingredient] = std::max({best[m_labels[i].ingredient], least, scores[i] - cost});
     }
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < best.size(); ++i)
@@ -481,19 +489,24 @@ std::vector<std::size_t> NameIndex::nearest(const WrittenName& name, std::size_t
 
 std::vector<std::size_t> NameIndex::sharing(const Words& words) const
 {
-    std::map<std::size_t, bool> isHead;  // by ingredient, in the catalogue's order
+    constexpr int called = 0, calledByASynonym = 1, elsewhere = 2;
+    std::map<std::size_t, int> ranks;  // by ingredient, in the catalogue's order
     for (const Label& label : m_labels) {
         const auto has = [&](const std::string& word) {
             const auto number = m_wordNumbers.find(word);
             return number != m_wordNumbers.end() && std::ranges::find(label.words, number->second) != label.words.end();
         };
-        if (!words.empty() && std::ranges::all_of(words, has))
-            isHead[label.ingredient] |= m_words[label.words[label.head]].text == words.back();
+        if (words.empty() || !std::ranges::all_of(words, has))
+            continue;
+        const bool isHead = m_words[label.words[label.head]].text == words.back();
+        const int rank = !isHead ? elsewhere : label.claim == Claim::Synonym ? calledByASynonym : called;
+        const auto [found, isNew] = ranks.try_emplace(label.ingredient, rank);
+        found->second = std::min(found->second, rank);
     }
     std::vector<std::size_t> found;
-    for (const bool head : {true, false})
-        for (const auto& [ingredient, hasHead] : isHead)
-            if (hasHead == head)
+    for (const int wanted : {called, calledByASynonym, elsewhere})
+        for (const auto& [ingredient, rank] : ranks)
+            if (rank == wanted)
                 found.push_back(ingredient);
     return found;
 }

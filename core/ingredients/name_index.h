@@ -39,7 +39,7 @@ public:
     /// Of two that claim the same text the first keeps it: ids and names before general words, these before synonyms.
     explicit NameIndex(std::span<const Ingredient> ingredients);
 
-    /// A text exactly as an id, a name or another label has it: the quickest way, and the usual one.
+    /// A text exactly as an id, a name or another label has it, or in small letters without signs: the quickest way, and the usual one.
     std::optional<NameHit> written(std::string_view text) const;
 
     std::optional<NameHit> underKey(const std::string& key) const;
@@ -58,14 +58,15 @@ public:
     /// Places of ingredients that an unknown name comes nearest to, best first; none that has no word near one of the name's.
     std::vector<std::size_t> nearest(const WrittenName& name, std::size_t atMost) const;
 
-    /// Places of ingredients that have all words of a general word in one label, those first that are called so at the end ("double cream"
-    /// before "cream cheese" for "cream").
+    /// Places of ingredients that have all words of a general word in one label, those first whose name ends with it ("double cream" before
+    /// "cream cheese" for "cream"), then those with such a synonym.
     std::vector<std::size_t> sharing(const Words& words) const;
 
 private:
+    enum class Claim { Id, Name, General, Synonym };
     struct Label {
         std::size_t ingredient;
-        bool isName;
+        Claim claim;
         std::vector<std::uint32_t> words;
         bool isGeneral = false;
         std::size_t head = 0;  // place of the last word before a comma and before figures
@@ -80,7 +81,6 @@ private:
         bool isWhole = true;       // of all words of a label, not only of those that are no fillers
         bool isAmbiguous = false;  // of two ingredients
     };
-    enum class Claim { Id, Name, General, Synonym };
 
     void add(std::string_view text, std::size_t ingredient, Claim claim);
     void addWithClass(std::string_view text, std::size_t ingredient, const std::string& word);

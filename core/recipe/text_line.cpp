@@ -81,6 +81,9 @@ bool mayBeginAmount(std::string_view text)
 /// "water 250 g", "water: 250 g", "egg yolks x 4", "eggs: 3": the first place from which the rest is an amount.
 Result<Phrase> phraseWithAmountLast(std::string_view text, bool mayCount)
 {
+    constexpr std::size_t longestLine_bytes = 1000;  // of an ingredient; every blank in it is looked at
+    if (text.size() > longestLine_bytes)
+        return Phrase{std::string(text), std::nullopt, ""};
     const bool isMeantAsAmount = endsInUnit(text);
     for (std::size_t i = 0; i < text.size();) {
         // A dot may be all that is left of the leaders before an amount: "Ground almonds.100 g".

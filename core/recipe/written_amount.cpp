@@ -44,7 +44,8 @@ std::optional<MeasureAt> takeMeasure(WordReader& reader)
 {
     const std::size_t start = reader.place();
     takeDash(reader);
-    std::string text(reader.rest());
+    constexpr std::size_t longestUnit_bytes = 64;  // with room for blanks between its words
+    std::string text(reader.rest().substr(0, longestUnit_bytes));
     for (const std::string_view dash : {"\u2013", "\u2014", "\u2212"})  // after a unit they end it: "200g–250g"
         if (const auto at = text.find(dash); at != text.npos)
             text.resize(at);

@@ -134,8 +134,7 @@ TEST_F(ChangedOutside, AFolderThatWentIsSaidAndCreatedAgain)
     ASSERT_TRUE(says("The folder " + inFolder("recipes") + " no longer exists."));
     EXPECT_TRUE(window.isWindowModified());
     EXPECT_FALSE(window.files().save());
-    EXPECT_EQ(messageShown(),
-        file() + " could not be saved because its folder no longer exists. Create the folder again, or save elsewhere.");
+    EXPECT_EQ(messageShown(), file() + " could not be saved because its folder is missing. Create the folder, or save elsewhere.");
     choose("Create the folder again");
     EXPECT_FALSE(window.isWindowModified());
     EXPECT_EQ(messageShown(), "");

@@ -35,11 +35,11 @@ bool isFilled(const std::string& disk)
 
 const Loss losses[] = {
     {"folder", [](const std::string& disk) { return QDir(QString::fromStdString(disk) + "/recipes").removeRecursively(); },
-        "its folder no longer exists", "Create the folder again", true},
+        "its folder is missing", "Create the folder again", true},
     {"full", isFilled, "the disk is full", "Save elsewhere…", false},
     {"readOnly", [](const std::string& disk) { return mount("firn", disk.c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) == 0; },
         "the disk is read-only", "Save elsewhere…", false},
-    {"stick", [](const std::string& disk) { return umount2(disk.c_str(), MNT_DETACH) == 0; }, "its folder no longer exists",
+    {"stick", [](const std::string& disk) { return umount2(disk.c_str(), MNT_DETACH) == 0; }, "its folder is missing",
         "Create the folder again", true},
 };
 

@@ -141,7 +141,7 @@ TEST_F(PrintingTest, WhatCannotBeWrittenIsSaidInOneSentence)
     const QString path = unwritable("handout.pdf");
     const auto notWritten = writePdf(handout, QPageSize(QPageSize::A4), path);
     ASSERT_FALSE(notWritten);
-    EXPECT_TRUE(english(notWritten.error()).starts_with(path.toStdString() + " could not be written ("))
+    EXPECT_TRUE(english(notWritten.error()).starts_with(path.toStdString() + " could not be saved because "))
         << english(notWritten.error());
     QPrinter printer;
     printer.setOutputFormat(QPrinter::PdfFormat);

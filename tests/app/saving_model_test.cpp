@@ -44,6 +44,14 @@ Rows common(const Rows& some, const Rows& others)
     return result;
 }
 
+std::string text(const Rows& rows)
+{
+    std::string all;
+    for (const std::string& row : rows)
+        all += row + ", ";
+    return all;
+}
+
 /// What a person knows of the open recipe: its rows after each step, and which step they are at.
 struct Model {
     std::vector<Rows> steps{Rows()};
@@ -390,8 +398,11 @@ private:
         bool isThere = holds(rowsIn(path), wanted);
         for (const Rows& rows : m_offered)
             isThere = isThere || holds(rows, wanted);
-        if (!isThere)
-            m_wrong = "rows are neither in the file nor offered after a kill";
+        if (isThere)
+            return;
+        m_wrong = "rows are neither in the file nor offered after a kill\n  wanted: " + text(wanted) + "\n  in the file: " + text(rowsIn(path));
+        for (const Rows& rows : m_offered)
+            m_wrong += "\n  offered: " + text(rows);
     }
 
     void restart(bool wasKilled)

@@ -141,9 +141,8 @@ TEST(Storage, AStickThatIsPulledOutLeavesTheRecipe)
         wrong += complaint(!saved, "it was said to be saved");
         wrong += complaint(edit.isStillThere(), "the edit was lost");
         if (!saved)
-            wrong +=
-                complaint(english(saved.error()).find("its folder no longer exists. Create the folder again") != std::string::npos,
-                    "the cause or the way out is not said");
+            wrong += complaint(english(saved.error()).find("its folder is missing. Create the folder") != std::string::npos,
+                "the cause or the way out is not said");
         return wrong;
     });
 }

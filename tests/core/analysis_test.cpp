@@ -89,6 +89,37 @@ TEST(Analysis, UnknownIngredientKeepsItsRowAndIsSaid)
     EXPECT_NE(cautionsOf(found).find("“moon dust” is not in the catalogue and is ignored"), std::string::npos);
 }
 
+TEST(Analysis, AGeneralWordAndASlipAreSaidWithWhatTheyAreTakenFor)
+{
+    const auto rows = analysed(recipeOf({row("cream", 100), row("strawberies", 50), row("heavy cream", 10)})).components[0];
+    EXPECT_EQ(rows[0].ingredientId, "heavy-cream");
+    ASSERT_TRUE(rows[0].takenAs);
+    EXPECT_EQ(english(*rows[0].takenAs), "taken as Heavy cream, 36 % fat; choose another");
+    EXPECT_EQ(rows[1].ingredientId, "strawberry");
+    ASSERT_TRUE(rows[1].takenAs);
+    EXPECT_EQ(english(*rows[1].takenAs), "read as Strawberry");
+    EXPECT_FALSE(rows[2].takenAs);
+}
+
+TEST(Analysis, AComponentComesBeforeAGeneralWord)
+{
+    Recipe recipe = recipeOf({row("cream", 100)});
+    recipe.components.push_back({"Cream", {row("heavy cream", 100), row("sucrose", 100)}, {}});
+    const Analysis found = analysed(recipe);
+    EXPECT_NE(found.components[0][0].ingredientId, "heavy-cream");
+    EXPECT_FALSE(found.components[0][0].takenAs);
+}
+
+TEST(Analysis, AnUnknownNameCarriesTheThreeNearest)
+{
+    const RowAnalysis found = analysed(recipeOf({row("sugr", 100)})).components[0][0];
+    EXPECT_EQ(found.unknownName, "sugr");
+    ASSERT_EQ(found.suggestions.size(), 3U);
+    EXPECT_EQ(found.suggestions.front(), "Sugar (sucrose)");
+    ASSERT_TRUE(found.problem);
+    EXPECT_NE(english(*found.problem).find("Did you mean Sugar (sucrose), "), std::string::npos);
+}
+
 TEST(Analysis, AmountsWithoutWeightAreSaid)
 {
     Ingredient dust;

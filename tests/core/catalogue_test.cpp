@@ -126,7 +126,7 @@ TEST(Find, PrefersNothingToAGuess)
     // Two foods of other words each: chocolate milk is none of milk chocolate, and safflower none of sunflower.
     for (const auto* text :
         {"", " ", ",", "of", "fresh", "berry", "straw", "milk, camel", "dried strawberries", "strawberry ice cream", "2", "молоко",
-            "butter almond", "custard", "mustard seed", "sucralose", "insulin", "vanillin", "lactase", "cassia"}) {
+            "butter almond", "mustard seed", "sucralose", "insulin", "vanillin", "lactase", "cassia"}) {
         EXPECT_EQ(idOf(text), "nothing") << text;
     }
 }
@@ -148,7 +148,6 @@ TEST(Find, ReadsASlipOnlyWhereNothingElseIsAsNear)
     for (const auto& [text, id] : meant)
         EXPECT_EQ(idOf(text), id) << text;
     EXPECT_EQ(shippedCatalogue().recognise("strawberies").how, Recognition::Corrected);
-    const Catalogue two({named("pear-ice", "Pear"), named("bear", "Pears")});
     const Catalogue near({named("one", "Mandarin"), named("two", "Mandarim")});
     EXPECT_EQ(near.find("mandarix"), nullptr);
     EXPECT_EQ(near.find("mandarin")->id, "one");

@@ -1,5 +1,6 @@
 // Lines of recipes as people write and paste them, with what they say: line | amount | ingredient | mark. The ingredient is an id of the
-// shipped catalogue. Marks: ~ a mean, said in the note; - listed without an amount that can be weighed; ! cannot be read, so that the whole line stands as it is.
+// shipped catalogue. Marks: ~ a mean, said in the note; - listed without an amount that can be weighed; ! cannot be read, so that the
+// whole line stands as it is.
 #pragma once
 
 #include <string_view>
@@ -202,6 +203,8 @@ Pinch salt | 1 pinch | salt |
 a good pinch of salt | 1 pinch | salt |
 2 pinches of salt | 2 pinch | salt |
 a dash of vodka | 1 dash | vodka |
+1 shot of vodka | 1 shot | vodka |
+a shot of vodka | 1 shot | vodka |
 a handful of mint | | mint | -
 a few mint leaves | | mint | -
 salt, to taste | | salt | -

@@ -141,6 +141,17 @@ TEST(PastedLines, ReadBack)
     }
 }
 
+// Such a name in a row without an amount would be taken for a line that went wrong.
+TEST(PastedLines, NoNameOfTheCatalogueIsALineThatCannotBeRead)
+{
+    for (const Ingredient& ingredient : shippedCatalogue().all()) {
+        std::vector<std::string> names = ingredient.synonyms;
+        names.insert(names.end(), {ingredient.id, ingredient.name});
+        for (const std::string& name : names)
+            EXPECT_FALSE(faultOfLine({name, {}, "", ""}).has_value()) << name;
+    }
+}
+
 class PastedMessages : public testing::TestWithParam<PastedMessage> {};
 
 /// A row, and the component that it belongs to.

@@ -334,6 +334,17 @@ RC_GTEST_PROP(RecipeToText, WhatWasReadIsReadBack, ())
     RC_ASSERT(*recipeFromText(recipeToText(*recipe)) == *recipe);
 }
 
+// Every blank of a line was a place where an amount could begin, and each look copied the rest.
+TEST(RecipeText, AVeryLongLineIsReadAtOnce)
+{
+    std::string line;
+    for (int i = 0; i < 100000; ++i)
+        line += "1 g ";
+    const auto recipe = recipeFromText("5 g salt\nx " + line);
+    ASSERT_TRUE(recipe) << english(recipe.error());
+    EXPECT_EQ(*recipeFromText(recipeToText(*recipe)), *recipe);
+}
+
 TEST(RecipeText, TenThousandRowsAreReadBack)
 {
     std::vector<Row> rows;
