@@ -28,6 +28,30 @@ QString written(const Sentence::Value& value)
     return QString::fromStdString(std::get<std::string>(value));
 }
 
+/// What follows a place that holds a temperature where the pattern itself has the unit.
+struct DegreeBehind {
+    bool isEndOfRange;  // else the unit stands behind the other end: "{0} to {1} °C"
+    qsizetype length;   // of the unit, where it stands right here
+};
+
+/// A plain number before "°C" in a pattern is a temperature: differences bring their unit with them.
+std::optional<DegreeBehind> degreeBehind(const QString& pattern, qsizetype place)
+{
+    static const QRegularExpression unit(QStringLiteral("\\{\\d\\}( \\w+ \\{\\d\\})?\u202f°C"));
+    const auto match = unit.match(pattern, place, QRegularExpression::NormalMatch, QRegularExpression::AnchorAtOffsetMatchOption);
+    if (!match.hasMatch())
+        return std::nullopt;
+    const bool isEndOfRange = match.captured(1).isEmpty();
+    constexpr qsizetype unitLength = 3;  // with its blank
+    return DegreeBehind{isEndOfRange, isEndOfRange ? unitLength : 0};
+}
+
+QString temperatureBefore(const DegreeBehind& degree, const Figure& number)
+{
+    return degree.isEndOfRange ? degrees({number.value}, number.decimals)
+                               : figure(numberIn(shownTemperatureUnit(), Celsius{number.value}), number.decimals);
+}
+
 QString translatedCore(std::string_view english)
 {
     // translate() wants a terminated text, which a view does not promise.
@@ -51,6 +75,7 @@ QString translated(const Sentence& sentence)
     // A line must not end between a number and its unit.
     for (const QChar unit : {u'%', u'°'})
         pattern.replace(QString(u' ') + unit, QString(narrowNoBreakSpace) + unit);
+    const bool isFahrenheit = shownTemperatureUnit() == TemperatureUnit::Fahrenheit;
     QString text;
     text.reserve(pattern.size() + 32);
     // In one pass: a value that itself looks like a place, "{1}", must stay as it is.
@@ -58,8 +83,10 @@ QString translated(const Sentence& sentence)
         const bool isPlace = pattern[i] == u'{' && i + 2 < pattern.size() && pattern[i + 2] == u'}' && pattern[i + 1].isDigit();
         const auto index = isPlace ? static_cast<std::size_t>(pattern[i + 1].digitValue()) : sentence.values.size();
         if (index < sentence.values.size()) {
-            text += written(sentence.values[index]);
-            i += 2;
+            const auto* number = std::get_if<Figure>(&sentence.values[index]);
+            const auto degree = number && isFahrenheit ? degreeBehind(pattern, i) : std::nullopt;
+            text += degree ? temperatureBefore(*degree, *number) : written(sentence.values[index]);
+            i += 2 + (degree ? degree->length : 0);
         } else {
             text += pattern[i];
         }

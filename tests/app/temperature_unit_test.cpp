@@ -65,13 +65,24 @@ TEST(TemperatureUnit, SentencesAreWrittenInIt)
     EXPECT_EQ(english(sentence), "-10 °C and 2.0 °C") << "what is written to files and pipes stays the same";
 }
 
+// Many sentences of core have the unit in their pattern.
+TEST(TemperatureUnit, NumbersBeforeDegreesInAPatternAreTemperatures)
+{
+    const Sentence sentence =
+        phrase("{2} % at {0} °C: serve it at {0} to {1} °C.", Figure{-20.0, 0}, Figure{-10.0, 0}, Figure{5.0, 0});
+    EXPECT_EQ(translated(sentence), "5\u202f% at \u221220\u202f°C: serve it at \u221220 to \u221210\u202f°C.");
+    const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
+    EXPECT_EQ(translated(sentence), "5\u202f% at \u22124\u202f°F: serve it at \u22124 to 14\u202f°F.");
+    EXPECT_EQ(translated(phrase("a scale made for 20 °C")), "a scale made for 20\u202f°C");
+}
+
 TEST(TemperatureUnit, AxesAreMarkedInItsOwnRoundNumbers)
 {
     const auto texts = [](bool areWide) {
-        QStringList texts;
+        QStringList marks;
         for (const DegreeMark& mark : degreeMarks({-30.0}, areWide))
-            texts << mark.text;
-        return texts.join(u' ');
+            marks << mark.text;
+        return marks.join(u' ');
     };
     EXPECT_EQ(texts(true), "0\u202f°C \u221210 \u221220 \u221230");
     const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
