@@ -1,7 +1,9 @@
 #include "document/file_watch.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QFileSystemWatcher>
+#include <QPointer>
 #include <QThread>
 #include <utility>
 
@@ -22,19 +24,14 @@ FileWatch::FileWatch(Document& document, FileWork& files)
 {
     m_soon.setSingleShot(true);
     m_soon.setInterval(settling_ms);
-    connect(&m_soon, &QTimer::timeout, this, &FileWatch::look);
+    // A file that was replaced is another one to the system, and has to be watched from then on.
+    connect(&m_soon, &QTimer::timeout, this, [this] { watch(m_path); });
     m_watcher->moveToThread(m_thread);
-    const auto lookSoon = [this] {
-        watch(m_path);  // a file that was replaced is another one to the system
-        m_soon.start();
-    };
-    connect(m_watcher, &QFileSystemWatcher::fileChanged, this, lookSoon);
-    connect(m_watcher, &QFileSystemWatcher::directoryChanged, this, lookSoon);
+    connect(m_watcher, &QFileSystemWatcher::fileChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_watcher, &QFileSystemWatcher::directoryChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(&document, &Document::pathChanged, this, [this] {
-        if (m_document.path() == m_path)
-            return;
-        watch(m_document.path());
-        look();
+        if (m_document.path() != m_path)
+            watch(m_document.path());
     });
 }
 
@@ -56,7 +53,7 @@ void FileWatch::watch(const QString& path)
             return;
         m_thread->start();
     }
-    QMetaObject::invokeMethod(m_watcher, [watcher = m_watcher, path] {
+    QMetaObject::invokeMethod(m_watcher, [watcher = m_watcher, path, guard = QPointer<FileWatch>(this)] {
         if (const QStringList before = watcher->files() + watcher->directories(); !before.isEmpty())
             watcher->removePaths(before);
         // The folder tells of a file that goes or comes back, and the one above it of the folder.
@@ -64,6 +61,14 @@ void FileWatch::watch(const QString& path)
         for (const QString& each : {path, folder, QFileInfo(folder).path()})
             if (!path.isEmpty() && QFileInfo::exists(each))
                 watcher->addPath(each);
+        // What happened before it was watched has not been told.
+        QMetaObject::invokeMethod(
+            qApp,
+            [guard] {
+                if (guard)
+                    guard->look();
+            },
+            Qt::QueuedConnection);
     });
 }
 

@@ -26,6 +26,7 @@ signals:
     void found(const QString& path, const firn::app::FoundOnDisk& found);
 
 private:
+    /// Looks at it, too, as soon as it is watched.
     void watch(const QString& path);
 
     Document& m_document;

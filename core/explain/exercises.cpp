@@ -76,8 +76,11 @@ bool fits(const Exercise& exercise, const std::vector<Exercise>& others)
 
 void addIfItFits(std::vector<Exercise>& exercises, AskedExercise asked)
 {
-    if (asked && fits(*asked, exercises))
-        exercises.push_back(std::move(*asked));
+    if (!asked || !fits(*asked, exercises))
+        return;
+    // Nobody divides by water or sugars that the mix does not have.
+    std::erase_if(asked->answer.slips, [](const Slip& slip) { return !std::isfinite(slip.value); });
+    exercises.push_back(std::move(*asked));
 }
 
 /// How much to add can be asked for in many strengths: one that no other exercise tells, nor is told by.

@@ -28,8 +28,9 @@ TEST_F(ExercisesCommand, NoExercisePrintsTheAnswerOfAnother)
     const ProgramRun solved = runFirn({"exercises", sorbet(), "--solutions", "--json"});
     for (const QJsonValue& each : solved.json()["exercises"].toArray()) {
         const QJsonObject exercise = each.toObject();
-        if (exercise["name"].toString() == QLatin1String("Freezing point"))
+        if (exercise["name"].toString() == QLatin1String("Freezing point")) {
             EXPECT_FALSE(page.contains(QString::number(exercise["answer"].toDouble(), 'f', 1) + " °C")) << page.toStdString();
+        }
     }
 }
 

@@ -400,7 +400,8 @@ private:
             isThere = isThere || holds(rows, wanted);
         if (isThere)
             return;
-        m_wrong = "rows are neither in the file nor offered after a kill\n  wanted: " + text(wanted) + "\n  in the file: " + text(rowsIn(path));
+        m_wrong = "rows are neither in the file nor offered after a kill\n  wanted: " + text(wanted)
+                  + "\n  in the file: " + text(rowsIn(path));
         for (const Rows& rows : m_offered)
             m_wrong += "\n  offered: " + text(rows);
     }
@@ -409,6 +410,7 @@ private:
     {
         m_disk->release();
         m_run.reset();
+        wasKilled = wasKilled || m_disk->isDead();  // on its way out
         m_disk = [this] {
             auto disk = std::make_shared<FailingDisk>();
             for (const QString& folder : {m_folders[0], m_folders[1], m_recoveries})

@@ -2,12 +2,15 @@
 #pragma once
 
 #include "derivation/formula_text.h"
+#include "units/unit.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <optional>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace firn {
 
@@ -35,6 +38,7 @@ public:
     explicit UnitReader(std::string text)
         : m_text(std::move(text))
     {
+        joinKitchenUnits();
     }
 
     UnitPowers read()
@@ -48,6 +52,20 @@ public:
     }
 
 private:
+    /// "imperial fl oz" is one unit, the longest first.
+    void joinKitchenUnits()
+    {
+        std::vector<std::string> symbols;
+        for (const UnitFacts& facts : allUnits())
+            symbols.emplace_back(facts.symbol);
+        std::ranges::sort(symbols, std::ranges::greater{}, &std::string::size);
+        for (const std::string& symbol : symbols) {
+            const auto at = symbol.find(' ') == std::string::npos ? std::string::npos : m_text.find(symbol);
+            if (at != std::string::npos)
+                std::replace(m_text.begin() + std::ptrdiff_t(at), m_text.begin() + std::ptrdiff_t(at + symbol.size()), ' ', '_');
+        }
+    }
+
     bool starts(const std::string& what) const { return m_text.compare(m_at, what.size(), what) == 0; }
     bool take(const std::string& what)
     {
@@ -87,6 +105,8 @@ private:
         while (m_at < m_text.size() && !starts("/") && !starts(" ") && !starts("(") && !starts(")") && !starts("²") && !starts("³"))
             name += m_text[m_at++];
         const double power = take("²") ? 2.0 : take("³") ? 3.0 : 1.0;
+        if (name.empty())
+            return {};
         if (name == "°C")
             name = "K";
         if (name == "°Bx")

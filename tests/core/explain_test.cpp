@@ -70,7 +70,7 @@ std::map<std::string, double> figuresOf(const Recipe& recipe, const Analysis& an
 std::string faultOf(const WorkingStep& step)
 {
     const std::string text = textOf(withValues(step.formula, &step.result));
-    if (!std::isfinite(step.result.value) && step.result.name != "c")
+    if (!std::isfinite(step.result.value) && step.result.name != "y")
         return "not finite: " + text;
     const auto& sides = std::get<Operation>(step.formula.node).parts;
     const auto left = valueOf(sides[0]);
