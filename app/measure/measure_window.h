@@ -1,6 +1,7 @@
 // Measure and correct: what the instrument shows, what is in the mix, and how to bring it to its target.
 #pragma once
 
+#include "correction/correction.h"
 #include "document/document.h"
 #include "teach/figure_set.h"
 

@@ -112,7 +112,7 @@ void addEgg(std::vector<Caution>& cautions, const Recipe& recipe, const Analysis
             hottest = step;
         }
     }
-    if (!isInRow || least == EggHeated::No) {
+    if (!isInRow || !recipe.linked.empty() || least == EggHeated::No) {
         cautions.push_back({Severity::Danger,
             phrase(
                 "Raw or lightly cooked egg can carry salmonella. Use pasteurised egg, or heat the base to 71 °C (160 °F) and check "
@@ -120,7 +120,7 @@ void addEgg(std::vector<Caution>& cautions, const Recipe& recipe, const Analysis
                 "young children, older people, pregnant or ill guests. Your local food code decides.")});
         return;
     }
-    const Figure temperature{*hottest.temperature_c, 0};
+    const Figure temperature{*hottest.temperature_c, 1};
     cautions.push_back({Severity::Warning,
         least == EggHeated::AsTheLawAsks ? phrase(
             "Egg: the step at {0} °C for {1} min is as long and hot as US law asks of such a mix (68.3 °C for 30 min, or 79.4 °C "

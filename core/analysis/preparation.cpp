@@ -188,7 +188,7 @@ private:
     Meaning meaningOf(const Row& row)
     {
         if (row.ingredient.empty())
-            return {nullptr, false, phrase("A row has no ingredient and counts for nothing: name it or delete it.")};
+            return {nullptr, false, phrase("A row has no ingredient and is ignored. Name it or delete it.")};
         if (auto fault = faultOfLine(row))
             return {nullptr, false, std::move(fault)};
         if (const Ingredient* mix = linked(row.ingredient))

@@ -21,6 +21,9 @@ struct KindOfFigure {
 
 constexpr std::string_view coldestKey = "texture.serving_window_c.coldest";
 
+/// What is not frozen has no figures of freezing.
+bool isFrozen(const Analysis& analysis) { return analysis.texture.process != Process::Unfrozen; }
+
 /// Whether it may be served as cold as it is kept, or as the curve goes: another setting would be another figure for the same mix.
 bool isSetByFreezer(const Analysis& analysis)
 {
@@ -46,14 +49,16 @@ constexpr std::array figureKinds{
         [](const Analysis& a) -> Value { return a.lactose_gPer100gWater; }},
     KindOfFigure{"freezing_point_c", "Freezing point", "°C", 2, false,
         [](const Analysis& a) -> Value {
-            return a.freezing.freezingPoint ? Value(a.freezing.freezingPoint->temperature.value) : std::nullopt;
+            return isFrozen(a) && a.freezing.freezingPoint ? Value(a.freezing.freezingPoint->temperature.value) : std::nullopt;
         }},
     KindOfFigure{"freezing_point_textbook_c", "Textbook freezing point", "°C", 2, false,
-        [](const Analysis& a) -> Value { return a.textbook ? Value(a.textbook->freezingPoint.value) : std::nullopt; }},
+        [](const Analysis& a) -> Value {
+            return isFrozen(a) && a.textbook ? Value(a.textbook->freezingPoint.value) : std::nullopt;
+        }},
     KindOfFigure{"texture.ice_percent_at_serving", "Ice when served", "%", 1, false,
-        [](const Analysis& a) -> Value { return percent(a.texture.iceAtServing); }},
+        [](const Analysis& a) -> Value { return isFrozen(a) ? Value(percent(a.texture.iceAtServing)) : std::nullopt; }},
     KindOfFigure{"texture.ice_percent_in_freezer", "Ice in the freezer", "%", 1, false,
-        [](const Analysis& a) -> Value { return percent(a.texture.iceInFreezer); }},
+        [](const Analysis& a) -> Value { return isFrozen(a) ? Value(percent(a.texture.iceInFreezer)) : std::nullopt; }},
     KindOfFigure{"texture.serving_window_c.warmest", "Serve no warmer than", "°C", 1, false,
         [](const Analysis& a) -> Value {
             return a.texture.servingWindow ? Value(a.texture.servingWindow->warmest.value) : std::nullopt;

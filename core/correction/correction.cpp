@@ -45,8 +45,7 @@ bool losesSomething(const Component& component)
         component.steps, [](const Step& step) { return !std::holds_alternative<std::monostate>(step.loss); });
 }
 
-std::vector<Sentence> cautionsOf(
-    const PreparedComponent& prepared, const MeasuredState& measured, const StrengthTarget& target)
+std::vector<Sentence> cautionsOf(const PreparedComponent& prepared, const MeasuredState& measured, const StrengthTarget& target)
 {
     std::vector<Sentence> cautions;
     for (const PreparedRow& row : prepared.rows) {
@@ -60,12 +59,13 @@ std::vector<Sentence> cautionsOf(
     return cautions;
 }
 
-/// Whether what is added is more of what stands in this row already, weighed in grams.
-bool isMoreOf(const Row& row, const Row& added, const Catalogue& catalogue)
+/// Whether what is added is more of what stands in this row already, weighed in grams. `ofRow` is what the row was prepared as: none for another
+/// component or a linked recipe, whatever its name.
+bool isMoreOf(const Row& row, const Ingredient* ofRow, const Row& added, const Catalogue& catalogue)
 {
     const Ingredient* ingredient = catalogue.find(added.ingredient);
-    return row.amount.unit == Unit::Gram && added.amount.unit == Unit::Gram && row.measuredBrix == added.measuredBrix && ingredient
-           && catalogue.find(row.ingredient) == ingredient;
+    return row.amount.unit == Unit::Gram && added.amount.unit == Unit::Gram && row.measuredBrix == added.measuredBrix && ofRow
+           && (row.ingredient == added.ingredient || ofRow == ingredient);
 }
 
 }  // namespace
@@ -144,7 +144,9 @@ Component corrected(const Recipe& recipe, const Catalogue& catalogue, std::size_
     for (const Row& more : added) {
         const auto same = std::ranges::find_if(component.rows, [&](const Row& row) {
             const auto place = static_cast<std::size_t>(&row - component.rows.data());
-            return std::ranges::find(neverIn, place) == neverIn.end() && isMoreOf(row, more, catalogue);
+            const Ingredient* ofRow =
+                place < all[index].rows.size() ? all[index].rows[place].ingredient : catalogue.find(row.ingredient);
+            return std::ranges::find(neverIn, place) == neverIn.end() && isMoreOf(row, ofRow, more, catalogue);
         });
         if (same == component.rows.end())
             component.rows.push_back(more);

@@ -116,9 +116,13 @@ Result<Recipe> recipeFromCsv(std::string_view text)
         hasAmount |= row.amount != Amount{} || isZeroWritten((*records)[i], columns);
         rows.push_back(std::move(row));
     }
-    if (!rows.empty() && !hasAmount)
+    if (!rows.empty() && !hasAmount) {
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            if (auto fault = faultOfLine(rows[i]))
+                return failure(phrase("Line {0}: {1}", wholeNumber((*records)[i + (header ? 1 : 0)].line), english(*fault)));
         return failure(
             phrase("No ingredient here has an amount. Write it in a column of its own, such as 250, and its unit in the next."));
+    }
     return recipe;
 }
 

@@ -66,9 +66,10 @@ std::string freezingSection(const Analysis& analysis)
         figure("  by the textbook method", analysis.textbook ? number(analysis.textbook->freezingPoint.value, 1) + " °C" : "none");
     if (!analysis.freezing.steps.empty()) {
         page += "\n  Temperature   Ice, % of the mix   Water frozen, %\n";
+        const double water = shareOf(analysis.texture.mix[Constituent::Water], analysis.texture.mix).value;
         for (const double t_c : curveTemperatures_c) {
             const MassFraction ice = analysis.freezing.iceAt(Celsius{t_c});
-            const double waterFrozen = analysis.water.value > 0.0 ? ice.value * analysis.mass.value / analysis.water.value : 0.0;
+            const double waterFrozen = water > 0.0 ? ice.value / water : 0.0;
             page += fmt::format("  {:>8.0f} °C   {:>17.1f}   {:>15.1f}\n", t_c, percent(ice), 100.0 * waterFrozen);
         }
     }

@@ -46,7 +46,7 @@ GivenTable depressionTable(double strength_per100gWater)
 double wrongPoint_c(double strength_per100g, double salts_k)
 {
     const auto found = textbookFreezing({{strength_per100g}, {}, {100.0}});
-    return found ? found->freezingPoint.value - salts_k : 0.0;
+    return found ? found->freezingPoint.value - salts_k : std::nan("");
 }
 
 std::vector<Slip> slipsOfFreezing(const TextbookMix& mix, const TextbookFreezing& found, Grams mass, double counted_g)
@@ -66,7 +66,9 @@ std::vector<Slip> slipsOfFreezing(const TextbookMix& mix, const TextbookFreezing
 AskedExercise freezingPoint(const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    const Mix mix = withoutTraces(analysis.mix);
+    if (analysis.texture.process == Process::Unfrozen)
+        return std::nullopt;
+    const Mix mix = withoutTraces(analysis.texture.mix);
     Working working = Working::apart();
     const TextbookMix inTerms = textbookMix(mix, &working);
     if (inTerms.water.value <= 0.0 || inTerms.sucroseEquivalents.value <= 0.0)
@@ -115,7 +117,7 @@ bool isGiven(const WorkingStep& step) { return step.result.name == concentration
 /// How strong the liquid is at the points of the curve between which the ice at serving lies.
 std::vector<Sentence> givenForIce(const ExplainedAnalysis& explained)
 {
-    std::vector<Sentence> given{phrase("The mix weighs {0} g.", gramsFigure(explained.analysis.mass.value))};
+    std::vector<Sentence> given{phrase("The mix weighs {0} g.", gramsFigure(explained.analysis.texture.mix.mass().value))};
     for (const std::string& point : pointsOfIce(explained.workings)) {
         for (const WorkingStep& step : allSteps(explained.workings, point)) {
             if (!isGiven(step))
@@ -156,7 +158,8 @@ AskedExercise iceWhenServed(const ExplainedAnalysis& explained)
     if (pointsOfIce(explained.workings).size() > 1)
         made.hints.push_back(
             phrase("Between two temperatures go along a straight line in one over the temperature, in degrees below zero."));
-    const double water_g = analysis.mix[Constituent::Water].value, ice_g = ice_percent / 100.0 * analysis.mass.value;
+    const double water_g = analysis.texture.mix[Constituent::Water].value,
+                 ice_g = ice_percent / 100.0 * analysis.texture.mix.mass().value;
     made.answer.slips = {{100.0 * ice_g / water_g, phrase("That is ice of the water. Divide by the mass of the whole mix.")},
         {100.0 * (1.0 - ice_g / water_g), phrase("That is the water that stays liquid.")},
         {100.0 - ice_percent, phrase("That is what stays liquid. The rest is ice.")}};

@@ -19,7 +19,7 @@ std::optional<Sentence> reasonNotToTeach(const Analysis& analysis)
         for (const RowAnalysis& row : rows) {
             if (!row.unknownName.empty())
                 return phrase(
-                    "“{0}” is not known and would count for nothing: choose it from the list first.", shortened(row.unknownName));
+                    "“{0}” is not known and would be ignored. Choose it from the list first.", shortened(row.unknownName));
         }
     }
     return std::nullopt;

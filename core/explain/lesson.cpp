@@ -90,7 +90,8 @@ void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
     const Analysis& analysis = explained.analysis;
     page.steps = stepsToIce(explained.workings);
     const auto addPlace = [&](Celsius temperature, MassFraction ice) {
-        const double frozen_percent = 100.0 * ice.value / analysis.shares.water.value;
+        const double frozen_percent =
+            100.0 * ice.value / shareOf(analysis.texture.mix[Constituent::Water], analysis.texture.mix).value;
         page.conclusions.push_back(phrase("At {0} °C {1} % of the water is ice, and {2} % of it stays liquid.",
             Figure{temperature.value, 0}, Figure{frozen_percent, 0}, Figure{100.0 - frozen_percent, 0}));
     };
@@ -154,8 +155,8 @@ void fillTexture(LessonPage& page, const ExplainedAnalysis& explained)
     const Texture& texture = explained.analysis.texture;
     const auto softest = softestToServe(texture.textureClass);
     addEdge(page, explained.workings, "texture.serving_window_c.warmest", {"least", "warmest", softest});
-    addEdge(page, explained.workings, "texture.serving_window_c.coldest",
-        {"most", "most", hardestToServe(texture.textureClass), 3});
+    addEdge(
+        page, explained.workings, "texture.serving_window_c.coldest", {"most", "most", hardestToServe(texture.textureClass), 3});
     for (const Sentence& each : texture.reasons)
         page.conclusions.emplace_back(each);
     if (texture.servingWindow && softest == Firmness::Scoopable)
@@ -193,7 +194,10 @@ bool hasBand(const Analysis& analysis)
 }
 bool canBeRead(const Analysis& analysis) { return analysis.readings.has_value(); }
 bool hasAlcohol(const Analysis& analysis) { return analysis.mix[Constituent::Ethanol].value > 0.0; }
-bool hasAlcoholAndFreezes(const Analysis& analysis) { return hasAlcohol(analysis) && freezes(analysis); }
+bool hasAlcoholAndFreezes(const Analysis& analysis)
+{
+    return analysis.texture.mix[Constituent::Ethanol].value > 0.0 && freezes(analysis);
+}
 
 const std::vector<Topic>& allTopics()
 {

@@ -22,7 +22,7 @@ struct WithoutAlcohol {
 WithoutAlcohol withoutAlcohol(const Analysis& analysis)
 {
     WithoutAlcohol other;
-    Mix mix = analysis.mix;
+    Mix mix = analysis.texture.mix;
     mix.amounts[Constituent::Ethanol] = {};
     other.curve = freezingCurve(mix, &other.workings);
     other.texture = texture(mix, other.curve,
@@ -98,7 +98,8 @@ bool addCurvesToIce(LessonPage& page, const Workings& workings, const Workings& 
 void addIceFromShares(LessonPage& page, const Analysis& analysis, const Texture& other, const IceOfBoth& ice)
 {
     const Figure serving{analysis.conditions.serveAt.value, 1};
-    const Symbol mass = massOfMix(analysis.mix, Working()), ethanol = massOf(Constituent::Ethanol, analysis.mix, Working());
+    const Symbol mass = massOfMix(analysis.texture.mix, Working()),
+                 ethanol = massOf(Constituent::Ethanol, analysis.texture.mix, Working());
     const Symbol share{
         "x", "ice", percent(analysis.texture.iceAtServing), "%", phrase("ice in the mix at {0} °C", serving), iceAtServing};
     const Symbol shareWithout{
@@ -142,8 +143,9 @@ Conclusion effectOf(double liquid_g, const Texture& texture, Celsius serveAt)
 /// The ice of both in grams, since shares of two masses cannot be compared.
 IceOfBoth iceOfBoth(const Analysis& analysis, const WithoutAlcohol& other)
 {
-    const double ice_g = analysis.mix.mass().value * analysis.texture.iceAtServing.value;
-    const double iceWithout_g = (analysis.mix.mass() - analysis.mix[Constituent::Ethanol]).value * other.texture.iceAtServing.value;
+    const double ice_g = analysis.texture.mix.mass().value * analysis.texture.iceAtServing.value;
+    const double iceWithout_g =
+        (analysis.texture.mix.mass() - analysis.texture.mix[Constituent::Ethanol]).value * other.texture.iceAtServing.value;
     return {{"m", "ice", ice_g, "g", phrase("ice when it is served")},
         {"m", "without", iceWithout_g, "g", phrase("ice when it is served without the alcohol")}};
 }

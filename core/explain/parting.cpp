@@ -155,15 +155,16 @@ Sentence reasonOfSteepness(const Mix& mix, bool isWarmer)
     const double byParticles_k =
         -lnActivityOfParticles(ofAll - ofSugars, water) * IceLine::meanSlope(start, start - KelvinDifference{byTable_k});
     const Figure from = per100gWater(ofSugars, mix, 0), to = per100gWater(ofAll, mix, 0);
-    const Figure table{byTable_k / added_per100g, 4}, particles{byParticles_k / added_per100g, 4};
+    const Figure table = temperatureDifferenceFigure({byTable_k / added_per100g}, 4);
+    const Figure particles = temperatureDifferenceFigure({byParticles_k / added_per100g}, 4);
     return isWarmer
                ? phrase("Steepness of the sucrose table: what is not sugar is looked up in it on top of the sugars, from {0} to "
-                        "{1} g in 100 g water. There a gram lowers the freezing point by {2} °C; that many free particles "
-                        "would lower it by {3} °C. The curve is warmer.",
+                        "{1} g in 100 g water. There a gram lowers the freezing point by {2}; that many free particles "
+                        "would lower it by {3}. The curve is warmer.",
                    from, to, table, particles)
                : phrase("Steepness of the sucrose table: what is not sugar is looked up in it on top of the sugars, from {0} to "
-                        "{1} g in 100 g water. There a gram lowers the freezing point by {2} °C; that many free particles "
-                        "would lower it by {3} °C. The curve is colder.",
+                        "{1} g in 100 g water. There a gram lowers the freezing point by {2}; that many free particles "
+                        "would lower it by {3}. The curve is colder.",
                    from, to, table, particles);
 }
 

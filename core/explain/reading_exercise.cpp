@@ -56,8 +56,8 @@ std::vector<Sentence> hintsOn(const RefractometerReading& reading, const Correct
     std::vector<Sentence> hints{
         phrase("The scale is made for 20 °C. A warmer drop bends light less, so it shows too little: about 0.07 °Bx for each "
                "degree above."),
-        phrase("{0} °C above 20 °C make {1} °Bx: at 20 °C it would show {2}.",
-            Figure{reading.temperature.value - scaleMadeFor_c, 0}, Figure{corrections.temperature_brix, 1},
+        phrase("{0} above 20 °C make {1} °Bx: at 20 °C it would show {2}.",
+            temperatureDifferenceFigure({reading.temperature.value - scaleMadeFor_c}, 0), Figure{corrections.temperature_brix, 1},
             Figure{reading.brix + corrections.temperature_brix, 1})};
     const double others_g = mix.mass().value - sugars(mix).value - mix[Constituent::Water].value;
     constexpr double hardlyAny = 0.002;

@@ -113,7 +113,7 @@ const std::array sources{
         "H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6, Table 6.1; after A. Leighton, J. Dairy Sci. "
         "10 (1927) "
         "300",
-        "0 to 180 g sucrose equivalents in 100 g water; the last step goes on beyond", "0.01 K at each printed step",
+        "0 to 180 g sucrose equivalents in 100 g water; the last step goes on to 200 g", "0.01 K at each printed step",
         "core/freezing/textbook"},
     SourceFacts{Source::TextbookFactors, "Factors of sucrose equivalents",
         "H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6; 342.3/M for what the book does not treat, for "
@@ -128,11 +128,13 @@ const std::array sources{
         "rows stray independently; a measured °Bx takes the spread away", "as good as the estimates", "core/analysis/preparation"},
     SourceFacts{Source::ServingWindow, "Firmness and serving window",
         "Scoopable at 38 to 46 % ice in the mix, from 65 to 70 % of the water frozen: M. Mullan, teaching article on freezing "
-        "curves, for mixes of 35 to 40 % solids; loose crystals: packing of wet grains (Onoda and Liniger 1990, Newitt and Conway-Jones "
+        "curves, for mixes of 35 to 40 % solids; loose crystals: packing of wet grains (Onoda and Liniger 1990, Newitt and "
+        "Conway-Jones "
         "1958, from memory); the other edges are judgement",
         "desserts that freeze", "3 percentage points of ice, 5 of loose crystals", "core/texture/firmness"},
     SourceFacts{Source::DessertKinds, "Kinds of dessert and their sugar",
-        "21 CFR 135.110 and 135.140, a UK trade code, McGee, On Food and Cooking, Escoffier, baking texts, and common practice without a source",
+        "21 CFR 135.110 and 135.140, a UK trade code, McGee, On Food and Cooking, Escoffier, baking texts, and common practice "
+        "without a source",
         "names the kind; whether it may be sold under that name is for local law", "bands, not limits",
         "core/texture/texture_class"},
     SourceFacts{Source::CrystalSizes, "Sizes of ice crystals",

@@ -78,9 +78,9 @@ void recordConcentration(
         const auto colder = std::ranges::lower_bound(knots.temperature_c, reached.value);
         const auto i = std::min(std::size_t(colder - knots.temperature_c.begin()), knots.temperature_c.size() - 1);
         const std::size_t below = i > 0 ? i - 1 : i;
-        method = phrase(
-            "Water is taken away as ice in {0} steps, and the liquid's freezing point reckoned at each; between y = {1} at {2} °C "
-            "and y = {3} at {4} °C a monotone cubic is followed.",
+        method = phrase("Water is taken away as ice in {0} steps, and the liquid's freezing point calculated at each; between y = "
+                        "{1} at {2} °C "
+                        "and y = {3} at {4} °C a monotone cubic is followed.",
             Figure{double(knots.temperature_c.size() - 1), 0}, Figure{knots.concentration[i], 4}, Figure{knots.temperature_c[i], 3},
             Figure{knots.concentration[below], 4}, Figure{knots.temperature_c[below], 3});
     }

@@ -8,6 +8,12 @@
 
 namespace firn {
 
+namespace {
+
+constexpr std::size_t longestName_bytes = 500;  // more is a page, not a name
+
+}  // namespace
+
 Catalogue::Catalogue()
     : Catalogue(std::vector<Ingredient>{})
 {
@@ -32,7 +38,9 @@ Recognised Catalogue::recogniseIn(std::initializer_list<const Catalogue*> catalo
         return {};
     if (const auto hit = filled.front()->m_names->written(text))
         return recognised(*filled.front(), *hit);
-    const WrittenName name = writtenName(text);
+    if (text.size() > longestName_bytes)
+        return {};
+    const SoughtName name = soughtName(text);
     Recognised asWritten;
     tryKeys(name, [&](const std::string& key) {
         for (const Catalogue* catalogue : filled)
@@ -74,7 +82,7 @@ std::vector<const Ingredient*> Catalogue::search(std::string_view text, std::siz
 
 std::vector<const Ingredient*> Catalogue::nearest(std::string_view text, std::size_t atMost) const
 {
-    return at(m_names->nearest(writtenName(text), atMost));
+    return at(m_names->nearest(soughtName(text.substr(0, longestName_bytes)), atMost));
 }
 
 std::vector<const Ingredient*> Catalogue::sharing(std::string_view text) const

@@ -38,22 +38,22 @@ std::string anyOrderKey(const Words& words)
     return "~" + joined(kinds) + "|" + joined(others);
 }
 
-Words turned(const WrittenName& name)
+Words turned(const SoughtName& name)
 {
     Words words(name.words.begin() + std::ptrdiff_t(name.turnsAt), name.words.end());
     words.insert(words.end(), name.words.begin(), name.words.begin() + std::ptrdiff_t(name.turnsAt));
     return words;
 }
 
-WrittenName bare(const WrittenName& name)
+SoughtName bare(const SoughtName& name)
 {
     const Words before(name.words.begin(), name.words.begin() + std::ptrdiff_t(name.turnsAt));
-    WrittenName result{withoutFillers(name.words), withoutFillers(before).size()};
+    SoughtName result{withoutFillers(name.words), withoutFillers(before).size()};
     result.turnsAt = result.turnsAt == result.words.size() ? 0 : result.turnsAt;
     return result;
 }
 
-bool tryKeysAsIs(const WrittenName& name, const std::function<bool(const std::string&)>& willDo)
+bool tryKeysAsIs(const SoughtName& name, const std::function<bool(const std::string&)>& willDo)
 {
     if (name.words.empty())
         return false;
@@ -131,14 +131,14 @@ int nearness(std::string_view typed, std::uint64_t typedLetters, std::string_vie
 
 }  // namespace
 
-WrittenName writtenName(std::string_view text)
+SoughtName soughtName(std::string_view text)
 {
     // A comma between digits is a decimal comma.
     const auto isDigitAt = [text](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
     std::size_t turn = text.find_first_of(",(");
     while (turn != std::string_view::npos && turn > 0 && isDigitAt(turn - 1) && isDigitAt(turn + 1))
         turn = text.find_first_of(",(", turn + 1);
-    WrittenName name{plainWords(text.substr(0, turn)), 0};
+    SoughtName name{plainWords(text.substr(0, turn)), 0};
     if (turn == std::string_view::npos)
         return name;
     Words after = plainWords(text.substr(turn));
@@ -147,11 +147,11 @@ WrittenName writtenName(std::string_view text)
     return name;
 }
 
-void tryKeys(const WrittenName& name, const std::function<bool(const std::string&)>& willDo)
+void tryKeys(const SoughtName& name, const std::function<bool(const std::string&)>& willDo)
 {
     if (tryKeysAsIs(name, willDo))
         return;
-    const WrittenName withoutThem = bare(name);
+    const SoughtName withoutThem = bare(name);
     if (withoutThem.words.size() == name.words.size() || withoutThem.words.empty())
         return;
     // One of them may make another ingredient of it after all: a peeled apple.
@@ -194,7 +194,7 @@ NameIndex::NameIndex(std::span<const Ingredient> ingredients)
 /// A name with a word behind it that its ingredient is anyway; it yields to every name that is written so.
 void NameIndex::addWithClass(std::string_view text, std::size_t ingredient, const std::string& word)
 {
-    WrittenName name = writtenName(text);
+    SoughtName name = soughtName(text);
     const auto claimed = m_keys.find("=" + joined(name.words));
     if (claimed == m_keys.end() || claimed->second.hit.ingredient != ingredient || std::ranges::count(name.words, word) > 0)
         return;
@@ -210,7 +210,7 @@ void NameIndex::addWithClass(std::string_view text, std::size_t ingredient, cons
 
 void NameIndex::add(std::string_view text, std::size_t ingredient, Claim claim)
 {
-    const WrittenName name = writtenName(text);
+    const SoughtName name = soughtName(text);
     const bool isGeneral = claim == Claim::General;
     const auto [claimed, isNew] = m_keys.try_emplace("=" + joined(name.words), Entry{{ingredient, isGeneral}});
     const bool isOurs = claimed->second.hit.ingredient == ingredient;
@@ -238,7 +238,7 @@ void NameIndex::add(std::string_view text, std::size_t ingredient, Claim claim)
     if (!isOurs)
         return;
     // Only a claim of the words in order is settled by who comes first; elsewhere two names that become alike name neither.
-    const auto addOtherKeys = [&, hit = claimed->second.hit](const WrittenName& form, bool isWhole) {
+    const auto addOtherKeys = [&, hit = claimed->second.hit](const SoughtName& form, bool isWhole) {
         tryKeysAsIs(form, [&](const std::string& key) {
             if (!key.starts_with('='))
                 addKey(key, {hit, isWhole});
@@ -246,7 +246,7 @@ void NameIndex::add(std::string_view text, std::size_t ingredient, Claim claim)
         });
     };
     addOtherKeys(name, true);
-    if (const WrittenName withoutThem = bare(name); withoutThem.words.size() != name.words.size())
+    if (const SoughtName withoutThem = bare(name); withoutThem.words.size() != name.words.size())
         addOtherKeys(withoutThem, false);
 }
 
@@ -286,7 +286,7 @@ std::optional<NameHit> NameIndex::underKey(const std::string& key) const
     return found == m_keys.end() || found->second.isAmbiguous ? std::nullopt : std::optional(found->second.hit);
 }
 
-std::optional<NameHit> NameIndex::underSeveralLabels(const WrittenName& name) const
+std::optional<NameHit> NameIndex::underSeveralLabels(const SoughtName& name) const
 {
     const Words words = withoutFillers(name.words);
     std::vector<std::uint32_t> asked;
@@ -335,9 +335,9 @@ std::vector<std::uint32_t> NameIndex::labelsOf(const std::vector<std::uint32_t>&
     return labels;
 }
 
-std::vector<NameHit> NameIndex::withinSlips(const WrittenName& name) const
+std::vector<NameHit> NameIndex::withinSlips(const SoughtName& name) const
 {
-    std::vector<WrittenName> readings{name};
+    std::vector<SoughtName> readings{name};
     for (std::size_t i = 0; i < name.words.size(); ++i) {
         const std::string& typed = name.words[i];
         if (m_wordNumbers.contains(typed) || isFiller(typed) || hasDigit(typed))
@@ -361,9 +361,9 @@ std::vector<NameHit> NameIndex::withinSlips(const WrittenName& name) const
             fewest = slips;
             nearest.push_back(&word);
         }
-        std::vector<WrittenName> corrected;
+        std::vector<SoughtName> corrected;
         for (const Word* word : nearest)
-            for (const WrittenName& reading : readings) {
+            for (const SoughtName& reading : readings) {
                 corrected.push_back(reading);
                 corrected.back().words[i] = word->text;
             }
@@ -372,7 +372,7 @@ std::vector<NameHit> NameIndex::withinSlips(const WrittenName& name) const
         readings = std::move(corrected);
     }
     std::vector<NameHit> hits;
-    for (const WrittenName& reading : readings)
+    for (const SoughtName& reading : readings)
         tryKeys(reading, [&](const std::string& key) {
             const auto hit = underKey(key);
             if (hit && std::ranges::find(hits, hit->ingredient, &NameHit::ingredient) == hits.end())
@@ -448,7 +448,7 @@ std::vector<std::size_t> NameIndex::search(const Words& query, std::size_t atMos
     return found;
 }
 
-std::vector<std::size_t> NameIndex::nearest(const WrittenName& name, std::size_t atMost) const
+std::vector<std::size_t> NameIndex::nearest(const SoughtName& name, std::size_t atMost) const
 {
     const Words bareWords = withoutFillers(name.words);
     const Words& typed = bareWords.empty() ? name.words : bareWords;

@@ -16,11 +16,11 @@
 namespace firn {
 
 /// A name as somebody wrote it. "butter, unsalted, softened" may be turned round at its first comma or bracket.
-struct WrittenName {
+struct SoughtName {
     Words words;              // all, in order
     std::size_t turnsAt = 0;  // words before the comma; 0 for none
 };
-WrittenName writtenName(std::string_view text);
+SoughtName soughtName(std::string_view text);
 
 /// An ingredient by its place in the catalogue.
 struct NameHit {
@@ -31,7 +31,7 @@ struct NameHit {
 
 /// Goes through the keys under which a name is looked up, from the least changed to the most, until one will do: its words in order, turned
 /// round, in any order and run together; then the same without fillers.
-void tryKeys(const WrittenName& name, const std::function<bool(const std::string& key)>& willDo);
+void tryKeys(const SoughtName& name, const std::function<bool(const std::string& key)>& willDo);
 
 class NameIndex {
 public:
@@ -46,17 +46,17 @@ public:
 
     /// The ingredient whose labels have all the words between them, one label alone being among them: "green cardamom pods" where "green cardamom"
     /// and "cardamom pod" are labels. None where that is true of two.
-    std::optional<NameHit> underSeveralLabels(const WrittenName& name) const;
+    std::optional<NameHit> underSeveralLabels(const SoughtName& name) const;
 
     /// Names that the text may be a slip for: words that nothing in the catalogue has are replaced by every word that lies one slip away, two in
     /// long words. Empty where a word has no such neighbour, or is short enough to be a neighbour of anything.
-    std::vector<NameHit> withinSlips(const WrittenName& name) const;
+    std::vector<NameHit> withinSlips(const SoughtName& name) const;
 
     /// Places of ingredients for a type-ahead, best first; see Catalogue::search.
     std::vector<std::size_t> search(const Words& query, std::size_t atMost) const;
 
     /// Places of ingredients that an unknown name comes nearest to, best first; none that has no word near one of the name's.
-    std::vector<std::size_t> nearest(const WrittenName& name, std::size_t atMost) const;
+    std::vector<std::size_t> nearest(const SoughtName& name, std::size_t atMost) const;
 
     /// Places of ingredients that have all words of a general word in one label, those first whose name ends with it ("double cream" before
     /// "cream cheese" for "cream"), then those with such a synonym.

@@ -31,7 +31,7 @@ inline constexpr auto uncounted = std::to_array<Word>({"some", "a few", "a littl
     "enough", "a touch of", "a little bit of", "any amount of"});
 
 /// Measures that may stand without a number.
-inline constexpr auto aloneForOne = std::to_array<Word>({"pinch", "dash"});
+inline constexpr auto aloneForOne = std::to_array<Word>({"pinch", "dash", "drop", "shot"});
 
 inline constexpr auto sizes = std::to_array<Word>({"large", "big", "small", "medium", "medium-sized", "whole", "extra large"});
 

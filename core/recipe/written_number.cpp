@@ -1,6 +1,7 @@
 #include "recipe/written_number.h"
 
 #include "units/number.h"
+#include "units/unit.h"
 
 #include <array>
 
@@ -108,6 +109,8 @@ std::optional<WrittenNumber> takePart(WordReader& reader)
     constexpr auto links = std::to_array<std::string_view>({"of a", "of an", "a", "an", "of one"});
     if (reader.take(links))
         return WrittenNumber{digits == "1/2" && reader.take("dozen") ? "6" : std::string(digits), true};
+    if (const auto unit = leadingUnit(reader.rest()); unit && unit->unit != Unit::PercentOfMix)  // "half cup sugar"
+        return WrittenNumber{std::string(digits), true};
     reader.goBackTo(start);
     return std::nullopt;
 }

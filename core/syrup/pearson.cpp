@@ -25,7 +25,7 @@ void recordBlend(Working& working, MassFraction first, MassFraction second, Mass
     const Symbol w1 = strengthSymbol("1", first, phrase("strength of the one"));
     const Symbol w2 = strengthSymbol("2", second, phrase("strength of the other"));
     const Symbol w = strengthSymbol("wanted", wanted, phrase("strength that is wanted"));
-    const Symbol all{"m", "all", total.value, "g", phrase("what shall be made in all")};
+    const Symbol all{"m", "all", total.value, "g", phrase("what is to be made in all")};
     const Symbol m1{"m", "1", blend.first.value, "g", phrase("grams of the one")};
     working.found(m1, all * ((w - Formula(w2)) / (w1 - Formula(w2))), Source::Definition).range =
         phrase("By mass, since volumes do not add up; exact.");

@@ -44,7 +44,7 @@ void recordSyrup(Working& working, MassFraction strength, Millilitres volume, Ce
     working.found(share, w / oneHundredPercent(), Source::Definition);
     recordWaterDensity(working, water, at);
     recordSucroseDensity(working, density, share, water, at);
-    const Symbol all{"V", "", volume.value, "mL", phrase("volume that shall be made")};
+    const Symbol all{"V", "", volume.value, "mL", phrase("volume to be made")};
     working.found({"m", "sugar", made.sugar.value, "g", phrase("sugar to weigh")}, all * density * share, Source::Definition);
 }
 

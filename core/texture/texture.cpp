@@ -90,8 +90,8 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
     auto& reasons = result.reasons;
     const double water = shareOf(mix[Constituent::Water], mix).value;
     if (result.iceAtServing.value > 0.0)
-        reasons.push_back(phrase("{0} % of the mix is ice at {1} ({2} % of its water): {3}.",
-            whole(percent(result.iceAtServing)), chosenTemperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
+        reasons.push_back(phrase("{0} % of the mix is ice at {1} ({2} % of its water): {3}.", whole(percent(result.iceAtServing)),
+            chosenTemperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
             std::string(afterIs(result.firmness))));
     else if (curve.freezingPoint)
         reasons.push_back(phrase("No ice at {0}: the mix begins to freeze at {1}.", chosenTemperatureFigure(input.serveAt),
@@ -131,12 +131,13 @@ void addFreezingFaults(Texture& result, const Mix& mix, const FreezingCurve& cur
     if (result.iceInFreezer.value <= 0.0)
         result.faults.push_back(phrase("Will not freeze at {0}: no ice forms.", freezer));
     else if (ice < leastIceToFreeze)
-        result.faults.push_back(phrase(
-            "Will not freeze at {0}: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
+        result.faults.push_back(
+            phrase("Will not freeze at {0}: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
     else
         result.faults.push_back(phrase("Stays soft in a freezer at {0}: it will not scrape or hold a shape.", freezer));
     result.spiritExcess = spiritExcess(mix, input.freezerAt, setsFirmly);
-    addFault(result, causeOfSoftness(mix), adviceToSet(mix, curve, input));
+    if (totalSolids(mix).value > 0.0 || mix[Constituent::Ethanol].value > 0.0)
+        addFault(result, causeOfSoftness(mix), adviceToSet(mix, curve, input));
 }
 
 Sentence faultOfServing(const Texture& found, Celsius serveAt)
@@ -146,8 +147,7 @@ Sentence faultOfServing(const Texture& found, Celsius serveAt)
     if (iceFormOf(found.process) == IceForm::LooseCrystals)
         return isTooHard ? phrase("At {0} it is drier than it should be.", at)
                          : phrase("At {0} it is wetter than it should be.", at);
-    return isTooHard ? phrase("At {0} it is harder than it should be.", at)
-                     : phrase("At {0} it is softer than it should be.", at);
+    return isTooHard ? phrase("At {0} it is harder than it should be.", at) : phrase("At {0} it is softer than it should be.", at);
 }
 
 /// How it is served. A mix in the band of its kind, at the temperature at which its kind is usually served, is what the trade serves: that is

@@ -76,7 +76,7 @@ TEST_F(LiveTyping, WhatCannotBeReadYetLeavesTheLastThatCould)
     EXPECT_DOUBLE_EQ(mass(), 200.5);
     type("x");
     EXPECT_DOUBLE_EQ(mass(), 200.5);
-    // What is refused at the end counts for nothing: the recipe is as before the typing.
+    // What is refused at the end is ignored: the recipe is as before the typing.
     press(Qt::Key_Return);
     EXPECT_DOUBLE_EQ(mass(), 300.0);
     EXPECT_EQ(textAt(1, Model::AmountColumn), "1/2x");

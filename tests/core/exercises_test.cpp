@@ -97,7 +97,7 @@ TEST(Exercises, NoneFromARecipeWithARowThatNothingIsKnownAbout)
     const ExerciseSheet sheet = sheetOf(recipe, 0);
     EXPECT_TRUE(sheet.exercises.empty());
     ASSERT_TRUE(sheet.reason);
-    EXPECT_EQ(english(*sheet.reason), "“moon juice” is not known and would count for nothing: choose it from the list first.");
+    EXPECT_EQ(english(*sheet.reason), "“moon juice” is not known and would be ignored. Choose it from the list first.");
     recipe.components.front().rows.pop_back();
     EXPECT_FALSE(sheetOf(recipe, 0).reason);
 }

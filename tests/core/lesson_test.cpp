@@ -92,7 +92,7 @@ TEST(Lesson, EveryPageEndsWithTheRowThatIsNotKnown)
     const LessonPage page = lessonPage(LessonTopic::Sugars, explained("600 g water\n200 g sucrose\n50 g moon juice"));
     ASSERT_FALSE(page.conclusions.empty());
     EXPECT_EQ(english(page.conclusions.back().sentence),
-        "“moon juice” is not known and would count for nothing: choose it from the list first.");
+        "“moon juice” is not known and would be ignored. Choose it from the list first.");
 }
 
 TEST(Lesson, EveryTemperatureOfTheServingWindowIsFoundOnThePageThatUsesIt)
