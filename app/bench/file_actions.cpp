@@ -175,7 +175,7 @@ bool FileActions::mayLeave()
     const bool isAllTaken = m_takeTyping().isEmpty();
     if (isAllTaken && m_saving->isAllOnDisk())
         return true;
-    switch (m_questions.unsavedChanges(&m_window, m_saving->questionBeforeLeaving())) {
+    switch (m_questions.unsavedChanges(&m_window, m_saving->questionBeforeLeaving(isAllTaken))) {
     case Questions::Unsaved::Save:
         return m_document.onDisk() == OnDisk::Changed ? m_saving->saveOverTheirs() : save();
     case Questions::Unsaved::Discard:
@@ -223,6 +223,8 @@ void FileActions::open()
 
 void FileActions::linkRecipe()
 {
+    if (!m_saving->takesTyping())
+        return;
     const QString path = m_questions.fileToOpen(&m_window, tr("Use a recipe as an ingredient"), QFileInfo(suggestedPath()).path());
     if (path.isEmpty())
         return;

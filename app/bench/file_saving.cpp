@@ -147,7 +147,7 @@ bool FileSaving::isAllOnDisk()
     return isDone && !m_document.isModified();
 }
 
-QString FileSaving::questionBeforeLeaving() const
+QString FileSaving::questionBeforeLeaving(bool isAllRead) const
 {
     const QString name = m_document.displayName();
     switch (m_document.onDisk()) {
@@ -161,8 +161,8 @@ QString FileSaving::questionBeforeLeaving() const
     case OnDisk::AsKnown:
         break;
     }
-    return m_document.isModified() ? tr("Save the changes to “%1”?").arg(name)
-                                   : tr("The disk of “%1” does not answer. Save the recipe again?").arg(name);
+    return m_document.isModified() || !isAllRead ? tr("Save the changes to “%1”?").arg(name)
+                                                 : tr("The disk of “%1” does not answer. Save the recipe again?").arg(name);
 }
 
 /// Says it once.

@@ -42,7 +42,7 @@ public:
     bool hasSaidTrouble() const { return !m_said.isEmpty() && m_messages.sentence() == m_said; }
 
     /// The question before the recipe goes.
-    QString questionBeforeLeaving() const;
+    QString questionBeforeLeaving(bool isAllRead) const;
 
     FileWait& wait() { return m_wait; }
 

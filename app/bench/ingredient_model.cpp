@@ -294,13 +294,16 @@ void IngredientModel::fillShown()
     const auto& components = m_document.analysis().components;
     for (std::size_t i = 0; i < rows.size(); ++i) {
         ShownRow& shown = m_rows[i];
-        // A text that could not be read goes once the cell gets a value from elsewhere.
-        if (shown.row.ingredient != rows[i].ingredient)
-            shown.drafts[IngredientColumn].reset();
-        if (shown.row.amount != rows[i].amount)
-            shown.drafts[AmountColumn].reset(), shown.drafts[UnitColumn].reset();
-        if (shown.row.measuredBrix != rows[i].measuredBrix)
-            shown.drafts[ReadingColumn].reset();
+        // A text that could not be read goes once the cell gets a value from elsewhere, but not while another cell is being typed in.
+        if (!m_document.isTyping()) {
+            if (shown.settled.ingredient != rows[i].ingredient)
+                shown.drafts[IngredientColumn].reset();
+            if (shown.settled.amount != rows[i].amount)
+                shown.drafts[AmountColumn].reset(), shown.drafts[UnitColumn].reset();
+            if (shown.settled.measuredBrix != rows[i].measuredBrix)
+                shown.drafts[ReadingColumn].reset();
+            shown.settled = rows[i];
+        }
         shown.row = rows[i];
         // Between the opening of another recipe and its analysis there is nothing to say about its rows.
         shown.analysis =

@@ -99,6 +99,7 @@ private:
 
     struct ShownRow {
         Row row;
+        Row settled;  // without what is being typed
         RowAnalysis analysis;
         Drafts drafts;
     };

@@ -42,7 +42,7 @@ void RecipeNotices::show()
         say(next->sentence, next->choices);
 }
 
-std::vector<RecipeNotices::Notice> RecipeNotices::notices() const
+std::vector<RecipeNotices::Notice> RecipeNotices::notices()
 {
     std::vector<Notice> all;
     addStepInView(all);
@@ -77,7 +77,7 @@ void RecipeNotices::addStepInView(std::vector<Notice>& notices) const
     notices.push_back({sentence, {{tr("Show the finished mix"), [this] { m_document.showStepsDone(std::nullopt); }}}});
 }
 
-void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices) const
+void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices)
 {
     const Recipe& recipe = m_document.recipe();
     for (const LinkedFiles::Difference& difference : m_linkedFiles.differences()) {
@@ -94,7 +94,8 @@ void RecipeNotices::addLinkedRecipes(std::vector<Notice>& notices) const
                 agreeToRead(file);
                 m_linkedFiles.check();
             };
-            notices.push_back({tr("“%1” is linked from %2, outside this recipe's folder. Firn uses the saved copy until you let it read that file.")
+            notices.push_back({tr("“%1” is linked from %2, outside this recipe's folder. Firn uses the saved copy until you let it "
+                                  "read that file.")
                                    .arg(name, QDir::toNativeSeparators(file)),
                 {{tr("Read it"), read}}});
             continue;

@@ -23,9 +23,9 @@ private:
 
     void show();
     void dismissForGood(const QString& sentence);
-    std::vector<Notice> notices() const;
+    std::vector<Notice> notices();
     void addStepInView(std::vector<Notice>& notices) const;
-    void addLinkedRecipes(std::vector<Notice>& notices) const;
+    void addLinkedRecipes(std::vector<Notice>& notices);
     void addUnknownNames(std::vector<Notice>& notices) const;
     void addOwnIngredients(std::vector<Notice>& notices) const;
 

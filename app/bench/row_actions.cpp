@@ -104,6 +104,7 @@ void RowActions::step(void (QUndoStack::*go)())
 
 void RowActions::copy()
 {
+    m_table.commitEditor();
     const std::vector<Row>& all = m_document.recipe().components.at(m_table.rows().component()).rows;
     std::vector<Row> rows;
     for (const std::size_t row : m_table.selectedRows())
@@ -120,6 +121,7 @@ void RowActions::cut()
 
 void RowActions::paste()
 {
+    m_table.commitEditor();
     const auto [pasted, isText] = recipeOnClipboard();
     if (!pasted) {
         m_messages.say(translated(pasted.error()));
@@ -192,6 +194,7 @@ QString RowActions::pasteSummary(const Recipe& pasted, std::size_t problemsBefor
 
 void RowActions::remove()
 {
+    m_table.commitEditor();
     const int row = m_table.currentIndex().row();
     removeRows(m_document, m_table.rows().component(), m_table.selectedRows());
     m_table.goToRow(row);
@@ -199,6 +202,7 @@ void RowActions::remove()
 
 void RowActions::duplicate()
 {
+    m_table.commitEditor();
     const auto rows = m_table.selectedRows();
     if (rows.empty())
         return;
@@ -208,6 +212,7 @@ void RowActions::duplicate()
 
 void RowActions::move(int by)
 {
+    m_table.commitEditor();
     const auto from = m_table.rows().placeOf(m_table.currentIndex().row());
     if (!from)
         return;

@@ -67,7 +67,11 @@ void SuggestingEdit::showSuggestions()
         m_list->setFocusPolicy(Qt::NoFocus);
         m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         m_list->setAccessibleName(tr("Suggestions"));
-        connect(m_list, &QListWidget::itemClicked, this, &SuggestingEdit::takeSuggestion);
+        connect(m_list, &QListWidget::itemClicked, this, [this] {
+            takeSuggestion();
+            emit textEdited(text());
+            hideSuggestions();
+        });
     }
     m_list->clear();
     for (const Suggestion& suggestion : m_suggestions)

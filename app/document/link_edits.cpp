@@ -50,7 +50,7 @@ void takeNewRecipe(Document& document, std::size_t linked, Recipe now)
     Recipe after = document.recipe();
     LinkedRecipe& link = after.linked.at(linked);
     link.recipe = std::move(now);
-    const QString name = Words::tr("Take the new %1").arg(QString::fromStdString(link.name));
+    const QString name = Words::tr("Update %1").arg(QString::fromStdString(link.name));
     change(document, name, WholeRecipe{}, std::move(after));
 }
 
@@ -59,7 +59,8 @@ void takeNewIngredient(Document& document, const Ingredient& now)
     Recipe after = document.recipe();
     std::ranges::replace_if(
         after.ingredients, [&now](const Ingredient& old) { return old.id == now.id; }, now);
-    change(document, Words::tr("Take the new %1").arg(QString::fromStdString(now.name)), WholeRecipe{}, std::move(after));
+    change(
+        document, Words::tr("Use catalogue entry for %1").arg(QString::fromStdString(now.name)), WholeRecipe{}, std::move(after));
 }
 
 void storeOwnIngredients(Document& document)

@@ -4,6 +4,7 @@
 #include "units/quantity.h"
 
 #include <QDoubleSpinBox>
+#include <optional>
 
 namespace firn::app {
 

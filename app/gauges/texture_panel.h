@@ -4,6 +4,8 @@
 #include "analysis/analysis.h"
 #include "gauges/gauge.h"
 
+#include <QPointer>
+
 namespace firn::app {
 
 class ClassWindow;
@@ -39,7 +41,7 @@ private:
 
     MarkedLines* m_lines;
     FigureButton* m_why;
-    ClassWindow* m_classWindow = nullptr;  // from the first time it is opened
+    QPointer<ClassWindow> m_classWindow;  // from the first time it is opened
     Texture m_texture;
     Celsius m_serveAt;
     QString m_kind;  // empty for an empty mix

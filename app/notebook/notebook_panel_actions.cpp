@@ -127,7 +127,7 @@ void NotebookPanel::keepTags()
         return;
     m_list->setCurrentIndex(place);
     const std::vector<std::string> tags = tagsFrom(m_tags->text().toStdString());
-    changeChosen([&tags](Document& document) { changeTags(document, tags); }, [&tags](Recipe& recipe) { recipe.tags = tags; });
+    changeChosen([tags](Document& document) { changeTags(document, tags); }, [tags](Recipe& recipe) { recipe.tags = tags; });
 }
 
 void NotebookPanel::showInFolder()

@@ -194,7 +194,7 @@ TEST_F(VersionsOfRecipe, ItsRowsCanBeCopiedAndPasted)
     sugar(10.0);
     choose(0);
     click("copyVersion");
-    const auto copied = recipeOnClipboard();
+    const auto copied = recipeOnClipboard().recipe;
     ASSERT_TRUE(copied);
     EXPECT_EQ(copied->components.front().rows, recipe().versions.front().recipe.components.front().rows);
     EXPECT_EQ(messageShown(), "3 rows of “first” are on the clipboard: paste them into the recipe.");
