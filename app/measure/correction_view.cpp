@@ -38,7 +38,7 @@ QString oneText(const std::vector<Sentence>& sentences)
 CorrectionView::CorrectionView(Document& document, QWidget* parent)
     : QWidget(parent)
     , m_document(document)
-    , m_plan(failure({}))
+    , m_plan(failure(Sentence{}))
     , m_subject(choiceOf(QStringLiteral("subject"), tr("What to correct"), {tr("Correct this batch"), tr("Correct the recipe")}))
     , m_target(fieldFor(QStringLiteral("target"), tr("Target"), QString(), {}, {0.0, 100.0}))
     , m_targetKind(choiceOf(

@@ -6,6 +6,7 @@
 #include "teach/figure_wording.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <algorithm>
 
 namespace firn::app {
@@ -31,7 +32,7 @@ QString headingOf(const Exercise& exercise, std::size_t index)
 /// Rows in two columns, since twenty of them would leave no room for the exercises.
 void addRows(std::vector<Block>& blocks, const std::vector<std::string>& rows)
 {
-    const auto text = [&](std::size_t i) { return i < rows.size() ? plain(rows[i]) : QString(); };
+    const auto text = [&](std::size_t i) { return i < rows.size() ? rowText(rows[i]) : QString(); };
     const std::size_t half = (rows.size() + 1) / 2;
     for (std::size_t i = 0; i < half; ++i) {
         Block& block = blocks.emplace_back();
@@ -146,10 +147,13 @@ Section answersOf(const std::vector<ExerciseSheet>& sheets, const QString& recip
 
 }  // namespace
 
-QString rowText(const Row& row)
+QString rowText(const std::string& line)
 {
-    const QString line = plain(rowsToText({row})).trimmed(), number = QString::fromStdString(amountNumber(row.amount));
-    return line.startsWith(number) ? amountNumberText(row.amount) + line.mid(number.size()) : line;
+    QString text = plain(line);
+    qsizetype end = 0;
+    while (end < text.size() && (text[end].isDigit() || text[end] == u'.'))
+        ++end;
+    return text.left(end).replace(u'.', QLocale().decimalPoint()) + text.mid(end);
 }
 
 Handout handoutOf(const std::vector<ExerciseSheet>& sheets, const QString& recipe, Solutions solutions)

@@ -48,7 +48,7 @@ QString rowsOf(const ExerciseSheet& sheet)
         if (!name.empty() && sheet.lines.size() > 1)
             text += plain(name) + QStringLiteral(":\n");
         for (const std::string& line : sheet.lines[i])
-            text += plain(line) + u'\n';
+            text += rowText(line) + u'\n';
     }
     return text + ExercisesWindow::tr("\nIn it: %1.", "what the mix holds").arg(contentsOf(sheet.mix));
 }

@@ -53,10 +53,10 @@ void putPage(QScrollArea& area, QWidget* page)
 /// In units of the last digit that is shown.
 double rounded(KelvinDifference difference) { return std::round(difference.value * std::pow(10.0, decimals)); }
 
-QString degreesApart(KelvinDifference difference)
+QString withSign(KelvinDifference difference)
 {
     const QString sign = rounded(difference) > 0.0 ? QStringLiteral("+") : QString();
-    return withUnit(sign + figure(difference.value, decimals), MethodsWindow::tr("°C"));
+    return sign + degreesApart(difference, decimals);
 }
 
 /// Whether the figures as shown add up to the whole as shown.
@@ -174,10 +174,10 @@ void MethodsWindow::showReasons(const MethodComparison& found)
     summary->setFont(titleFont(font()));
     table->addWidget(summary, 0, 0, 1, 2);
     for (const Parting& parting : found.partings)
-        addRow(degreesApart(parting.difference), plain(parting.reason), "parting");
+        addRow(withSign(parting.difference), plain(parting.reason), "parting");
     table->addWidget(new Hairline, table->rowCount(), 0, 1, 2);
     const QString whole = tr("together: the freezing point by water activity minus that by sucrose equivalents.");
-    const auto [value, text] = addRow(degreesApart(found.difference),
+    const auto [value, text] = addRow(withSign(found.difference),
         addsUp(found) ? whole : tr("%1 Figures are rounded separately, so the sum may differ in the last digit.").arg(whole),
         "difference");
     QFont bold = font();

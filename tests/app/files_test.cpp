@@ -166,6 +166,7 @@ TEST_F(Files, ClosingWithAnUnreadableAmountAsks)
     type("-5");
     answers.unsaved = Questions::Unsaved::Save;
     EXPECT_FALSE(window.close());
+    EXPECT_TRUE(answers.asked.startsWith("Save the changes to")) << answers.asked.toStdString();
     EXPECT_TRUE(messageShown().contains("“-5”")) << messageShown().toStdString();
     answers.unsaved = Questions::Unsaved::Discard;
     EXPECT_TRUE(window.close());

@@ -64,6 +64,31 @@ TEST_F(LiveTyping, EscapePutsEverythingBack)
     EXPECT_TRUE(history().canRedo()) << "nothing was done, so that what was undone can be done again";
 }
 
+/// A command on rows works on what was typed, never on what is half typed.
+TEST_F(LiveTyping, ARowCommandFinishesTheTypingFirst)
+{
+    lay("200 g water\n100 g sucrose");
+    goTo(1, Model::AmountColumn);
+    type("5");
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(rows(), "200 g water\n5 g sucrose\n5 g sucrose");
+    EXPECT_EQ(history().count(), 2) << "the amount is a step of its own";
+    history().setIndex(1);
+    EXPECT_EQ(rows(), "200 g water\n5 g sucrose");
+}
+
+TEST_F(LiveTyping, ATextThatCouldNotBeReadStaysWhileItsNeighbourIsTyped)
+{
+    lay("200 g water");
+    enter(0, Model::UnitColumn, "kilo?");
+    ASSERT_EQ(textAt(0, Model::UnitColumn), "kilo?");
+    goTo(0, Model::AmountColumn);
+    type("25");
+    press(Qt::Key_Escape);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(textAt(0, Model::UnitColumn), "kilo?");
+}
+
 TEST_F(LiveTyping, WhatCannotBeReadYetLeavesTheLastThatCould)
 {
     lay("200 g water\n100 g sucrose");

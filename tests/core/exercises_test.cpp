@@ -74,7 +74,7 @@ TEST(Exercises, AddingTheSucroseReachesWhatWasAskedFor)
         ASSERT_TRUE(exercise);
         const double wanted_percent = std::get<Figure>(exercise->question.values[2]).value;
         EXPECT_EQ(
-            english(exercise->question).find(english(phrase("{0} %", Figure{percent(sugars(sheet.mix) / sheet.mix.mass()), 1}))),
+            english(exercise->question).find(english(phrase("{0} %", Figure{percent(shareOf(sugars(sheet.mix), sheet.mix)), 1}))),
             std::string::npos)
             << "that is the answer of another exercise";
         sheet.recipe.components.front().rows.push_back({"sucrose", {exercise->answer.value, Unit::Gram}, {}, {}});

@@ -98,21 +98,21 @@ TEST(Formula, ASmallTermOfASumKeepsItsPowerOfTenAndItsNeighboursTheirDigits)
     };
     EXPECT_EQ(text(0.5238, 0.0000123), "0.5238 + 1.23·10⁻⁵");
     EXPECT_EQ(text(0.5238, 12.5), "0.5238 + 12.5000");
-    const Symbol whole = symbol("A", "", 0.5238123, "");
-    const Formula sum = equation(whole, symbol("L", "1", 0.5238, "") + Formula(symbol("L", "2", 0.0000123, "")));
-    EXPECT_EQ(textOf(withValues(sum, &whole)), "A = 0.5238 + 1.23·10⁻⁵");
+    const Symbol sumOfAll = symbol("A", "", 0.5238123, "");
+    const Formula sum = equation(sumOfAll, symbol("L", "1", 0.5238, "") + Formula(symbol("L", "2", 0.0000123, "")));
+    EXPECT_EQ(textOf(withValues(sum, &sumOfAll)), "A = 0.5238 + 1.23·10⁻⁵");
     // Of two terms, neither of them small, nothing changes in how they are written: 0.00012 is not yet small.
     EXPECT_EQ(text(0.5, 0.00012), "0.50000 + 0.00012");
 }
 
 TEST(Formula, WhatIsSaidOfASymbolIsRoundedAsInItsSum)
 {
-    const Symbol whole = symbol("m", "", 259.46, "g");
+    const Symbol sumOfAll = symbol("m", "", 259.46, "g");
     std::vector<SeriesTerm> terms;
     for (const double grams : {190.131, 67.30, 2.029})
         terms.push_back({"row", symbol("m", std::to_string(terms.size() + 1).c_str(), grams, "g")});
-    const Formula sum = equation(whole, series("i", symbol("m", "i", 0, "g"), terms));
-    const Formula values = withValues(sum, &whole);
+    const Formula sum = equation(sumOfAll, series("i", symbol("m", "i", 0, "g"), terms));
+    const Formula values = withValues(sum, &sumOfAll);
     EXPECT_EQ(textOf(values), "m = 190.13 g + 67.30 g + 2.03 g");
     for (const Symbol& each : symbolsAsShown(sum, values)) {
         if (each.subscript.empty())
