@@ -68,8 +68,14 @@ Block tableOf(const GivenTable& given)
     constexpr double firstShare = 2.0;
     const auto cellsOf = [](const std::vector<Sentence>& sentences, TextStyle style) {
         std::vector<Cell> cells;
-        for (const Sentence& sentence : sentences)
-            cells.push_back({plain(sentence), cells.empty() ? firstShare : 1.0, !cells.empty(), style});
+        for (const Sentence& sentence : sentences) {
+            const bool isFirst = cells.empty();
+            Cell& cell = cells.emplace_back();
+            cell.content.emplace<QString>(plain(sentence));
+            cell.share = isFirst ? firstShare : 1.0;
+            cell.isRight = !isFirst;
+            cell.style = style;
+        }
         return cells;
     };
     table.names = cellsOf(given.names, TextStyle::Quiet);

@@ -8,12 +8,11 @@
 namespace firn {
 namespace {
 
-const std::string example = R"({"date": "2026-04-03T15:20", "component": "ice", "version": "2", )"
-                            R"("sugars_before_percent": 18, "sugars_after_percent": 24.9, )"
-                            R"("added": [{"ingredient": "Sugar (sucrose)",
-                  "g" : 127
-}, {"ingredient": "Water", "g": 0.5}], )"
-                            R"("scale": "small"})";
+const std::string example =
+    "{\"date\": \"2026-04-03T15:20\", \"component\": \"ice\", \"version\": \"2\", "
+    "\"sugars_before_percent\": 18, \"sugars_after_percent\": 24.9, "
+    "\"added\": [{\"ingredient\": \"Sugar (sucrose)\", \"g\": 127}, {\"ingredient\": \"Water\", \"g\": 0.5}], "
+    "\"scale\": \"small\"}";
 
 std::string refusalOf(std::string_view text)
 {
