@@ -168,15 +168,16 @@ void recordWeighedOut(Workings& workings, const Recipe& recipe, std::size_t comp
     }
     const Symbol generalRow{"m", "i", 0.0, "g", phrase("a row's mass")};
     for (const MixPart& part : mixParts()) {
-        const Symbol generalContent{"c", "i", 0.0, "g/g", phrase("the row's share of {0}", lowered(part.label))};
+        // Each sum has shares of its own, and a page may show several sums.
+        const Symbol generalContent{"c", part.subscript + ",i", 0.0, "g/g", phrase("the row's share of {0}", lowered(part.label))};
         std::vector<SeriesTerm> terms;
         for (std::size_t i = 0; i < prepared.rows.size(); ++i) {
             const RowAnalysis& row = prepared.rows[i].analysis;
             const Grams content = compositions[i] ? part.of(*compositions[i]) : Grams{};
             if (content.value == 0.0 || row.mass.value <= 0.0)
                 continue;
-            const Symbol perGram{"c", fmt::format("{}", i + 1), content.value / compositions[i]->per100g.total().value, "g/g",
-                phrase("{0} in a gram of it", lowered(part.label))};
+            const Symbol perGram{"c", fmt::format("{},{}", part.subscript, i + 1),
+                content.value / compositions[i]->per100g.total().value, "g/g", phrase("{0} in a gram of it", lowered(part.label))};
             terms.push_back(
                 {row.text, massOfRow(i) * Formula(perGram), sourceOf(prepared.rows[i], recipe.components[component].rows[i])});
         }

@@ -45,8 +45,8 @@ const std::array sources{
         "Lorentz-Lorenz with specific refractions fitted to the CRC Handbook of Chemistry and Physics, 102nd ed. (2021), and for "
         "sucrose "
         "to OIV-MA-AS2-02 Table II, and away from 20 °C to its Table I; protein and water away from 20 °C from memory",
-        "0 to 60 °C; no table above 20 °C could be checked", "0.0001 at 20 °C for sugars, salt and citric acid, 0.0003 for ethanol",
-        "core/solution/refraction"},
+        "0 to 60 °C; no table above 20 °C could be checked",
+        "0.0001 at 20 °C for sugars, salt and citric acid, 0.0003 for ethanol and for lactose", "core/solution/refraction"},
     SourceFacts{Source::Prism, "Expansion of a refractometer's prism",
         "Fitted to OIV-MA-AS2-02 Table I: a glass of index 1.7 whose index grows by 6e-6 a kelvin",
         "5 to 17 °C, 10 to 75 °Bx; above, the same physics, which no table could check",

@@ -7,6 +7,7 @@
 #include "document/edits.h"
 #include "document/recovery.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QMessageBox>
 #include <QTest>

@@ -172,7 +172,8 @@ TEST(CompareFigures, AreTheReportsToTheLastBit)
 {
     const Comparison comparison = compared({granita(), granita(230.0)});
     for (const std::size_t side : {0u, 1u}) {
-        const Analysis report = analyse(granita(side == 0 ? 190.0 : 230.0), shippedCatalogue(), {});
+        const Recipe recipe = granita(side == 0 ? 190.0 : 230.0);
+        const Analysis report = analyse(recipe, shippedCatalogue(), conditionsOf(recipe));
         const auto value = [&](std::string_view key) { return figureIn(comparison.figures, key)->values[side].value(); };
         EXPECT_EQ(value("percent.water"), percent(report.shares.water));
         EXPECT_EQ(value("percent.sugars"), percent(report.shares.sugars));

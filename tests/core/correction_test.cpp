@@ -399,10 +399,13 @@ TEST(Corrections, NamesOfAddedRowsAreFoundAgain)
 
 TEST(Corrections, DrySugarIsBroughtToAReadingWithWater)
 {
-    const auto plan = corrections(recipeOf({row("sucrose", 300.0)}), shippedCatalogue(), 0, {}, BrixTarget{30.0});
+    const auto plan = corrections(recipeOf({row("sucrose", 300.0)}), shippedCatalogue(), 0, {}, BrixTarget{60.0});
     ASSERT_TRUE(plan.has_value());
     ASSERT_NE(choiceNamed(*plan, "Water"), nullptr);
-    EXPECT_NEAR(choiceNamed(*plan, "Water")->added.value, 700.0, 0.01);
+    EXPECT_NEAR(choiceNamed(*plan, "Water")->added.value, 200.0, 0.01);
+    // 700 g would be more than there is.
+    const auto weak = corrections(recipeOf({row("sucrose", 300.0)}), shippedCatalogue(), 0, {}, BrixTarget{30.0});
+    EXPECT_EQ(choiceNamed(*weak, "Water"), nullptr);
 }
 
 TEST(Corrections, ABatchIsCorrectedAsItIsAfterItsSteps)

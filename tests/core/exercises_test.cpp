@@ -291,13 +291,14 @@ TEST(Exercises, SolutionsStartFromWhatIsGiven)
             for (const Symbol& symbol : symbolsOf(step.formula)) {
                 if (found.contains(symbol.name + "_" + symbol.subscript))
                     continue;
-                // With three digits at least, or whole.
+                // With three digits at least, or exactly.
                 const bool isWhole = symbol.value == std::round(symbol.value);
                 bool isGiven = false;
                 for (int decimals = 0; decimals <= 5; ++decimals)
                     isGiven =
                         isGiven
-                        || ((isWhole || std::abs(symbol.value) * std::pow(10.0, decimals) >= 100.0)
+                        || ((isWhole || std::abs(symbol.value) * std::pow(10.0, decimals) >= 100.0
+                                || std::abs(roundedTo(decimals, symbol.value) - symbol.value) < 1e-9)
                             && text.find(english(phrase("{0}", Figure{std::abs(symbol.value), decimals}))) != std::string::npos);
                 EXPECT_TRUE(isGiven) << nameOf(exercise.kind) << ": " << symbol.name << "_" << symbol.subscript << " = "
                                      << symbol.value << "\n"
@@ -352,9 +353,9 @@ RC_GTEST_PROP(Exercises, NoSlipIsTheRightAnswer, ())
 {
     // What counts as right is told so, even where a slip comes to the same.
     for (const Exercise& exercise : sheetOf(anyRecipe(), 0).exercises) {
-        const auto judgement =
-            judge(english(phrase("{0} {1}", Figure{exercise.answer.value, 6}, exercise.answer.unit)), exercise.answer);
-        RC_ASSERT(judgement && judgement->verdict == Verdict::Right);
+        const auto judgement = judge(exactNumber(exercise.answer.value) + " " + exercise.answer.unit, exercise.answer);
+        RC_ASSERT(judgement.has_value());
+        RC_ASSERT(judgement->verdict == Verdict::Right);
         for (const Slip& slip : exercise.answer.slips)
             RC_ASSERT(std::isfinite(slip.value));
     }

@@ -163,9 +163,9 @@ TEST(Methods, TheReasonsAreThoseOfWhatTheMixHolds)
     const auto sugarOnly = compareMethods(of({{"water", 80}, {"sucrose", 20}}));
     EXPECT_LT(std::abs(sugarOnly->difference.value), 0.1);
     EXPECT_EQ(sugarOnly->partings.size(), 1u);
-    EXPECT_TRUE(find(*compareMethods(of({{"water", 60}, {"sucrose", 15}, {"ethanol", 15}})), PartingCause::Alcohol));
+    EXPECT_TRUE(find(*compareMethods(of({{"water", 60}, {"sucrose", 15}, {"ethanol", 10}})), PartingCause::Alcohol));
     EXPECT_TRUE(find(*compareMethods(of({{"water", 80}, {"salt", 10}})), PartingCause::Salt));
-    const auto strong = compareMethods(of({{"water", 30}, {"sucrose", 70}}));
+    const auto strong = compareMethods(of({{"water", 35}, {"sucrose", 65}}));
     EXPECT_TRUE(says(*find(*strong, PartingCause::Sugars), "stronger than the textbook's table"));
     EXPECT_TRUE(find(*compareMethods(of({{"water", 50}, {"skim milk powder", 50}})), PartingCause::HeldWater));
 }

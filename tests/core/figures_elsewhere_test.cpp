@@ -219,7 +219,8 @@ TEST(FiguresOfATasting, TheTriangleTestIsWrittenWithWholeNumbersOfWays)
     Workings workings;
     ASSERT_TRUE(triangleTest(6, 5, &workings));
     const WorkingStep& step = workings.find(figureOfChance)->steps().back();
-    EXPECT_EQ(textOf(withValues(step.formula, &step.result)), "P = 100 · (6 · (1 / 3)^5 · (2 / 3)^1 + 1 · (1 / 3)^6 · (2 / 3)^0)");
+    EXPECT_EQ(
+        textOf(withValues(step.formula, &step.result)), "P = 100 % · (6 · (1 / 3)^5 · (2 / 3)^1 + 1 · (1 / 3)^6 · (2 / 3)^0)");
     EXPECT_NEAR(step.result.value, 100.0 * 13.0 / 729.0, 1e-9);  // (6 * 2 + 1) / 3^6
 }
 
