@@ -113,6 +113,11 @@ private:
     /// further part, so that no sentence is left alone.
     void splitIntoParts()
     {
+        if (m_besideSteps.empty()) {  // the picture comes first, and the title is not left alone
+            startFirstPart();
+            addWithPicture(0);
+            return;
+        }
         beginPart(false);
         std::size_t firstOfLast = m_besideSteps.size();
         while (firstOfLast > 1 && fitWithPicture(firstOfLast - 1))

@@ -112,7 +112,7 @@ TEST_F(TastingLog, ThePagesHaveCodesAndScalesButNotTheKey)
     answers.page = folder.filePath(QStringLiteral("missing/pages.pdf"));
     click("saveSheet");
     const QString sentence = window->findChild<MessageBar*>()->sentence();
-    EXPECT_TRUE(sentence.contains("save it in another place")) << sentence.toStdString();
+    EXPECT_TRUE(sentence.contains("save elsewhere")) << sentence.toStdString();
 }
 
 /// How many marks each line of a scale has, from the top.

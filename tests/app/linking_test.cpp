@@ -8,10 +8,10 @@
 #include "exchange/recipe_text.h"
 
 #include <QAction>
+#include <QDir>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QDir>
 #include <QTest>
 #include <sys/stat.h>
 
@@ -71,6 +71,7 @@ TEST_F(Linking, AChangeOfItsFileIsFlaggedAndTakenOnlyWhenChosen)
     EXPECT_EQ(notice(), QString());
     history().undo();
     EXPECT_NEAR(sugars_percent(), 25.0, 1e-9);
+    settle();
     EXPECT_NE(notice(), QString());
 }
 

@@ -358,7 +358,8 @@ TEST_F(Notebook, TheUsualFolderThatVanishesIsSaidToBeGoneAlsoAtTheNextStart)
     ASSERT_TRUE(QTest::qWaitFor([&] { return look.isThere(); }));
     ASSERT_TRUE(QDir(usual).removeRecursively());
     show();
-    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").contains("is gone"); }, 10000)) << text("notebookHint").toStdString();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return text("notebookHint").contains("is gone"); }, 10000))
+        << text("notebookHint").toStdString();
 }
 
 TEST_F(Notebook, AnotherFolderIsChosenAndRemembered)
@@ -438,7 +439,7 @@ TEST_F(Notebook, ImportsAFolderWithoutOverwriting)
     EXPECT_EQ(text("importSummary"), "4 recipes were taken into the notebook. 2 files could not be read:");
     auto* refused = window.findChild<QListWidget*>("importRefused");
     ASSERT_EQ(refused->count(), 2);
-    EXPECT_TRUE(refused->item(0)->text().contains("readme.txt: There is no amount in it"));
+    EXPECT_TRUE(refused->item(0)->text().contains("readme.txt: No ingredient here has an amount"));
     EXPECT_TRUE(refused->item(1)->text().contains("torn.firn"));
     QTest::mouseClick(window.findChild<QPushButton*>("importClose"), Qt::LeftButton);
     EXPECT_TRUE(lists({"From far", "Pear ice", "table", "Was here", "Web ice"})) << titles().join("|").toStdString();

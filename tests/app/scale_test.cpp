@@ -251,7 +251,7 @@ TEST_F(ScaleOnTheBench, LeavesTheFreezingCurveInSight)
     action("S&cale").trigger();
     QTest::qWait(0);
     EXPECT_TRUE(window.findChild<ScalePanel*>()->isVisible());
-    EXPECT_FALSE(window.findChild<FreezingChart*>()->visibleRegion().isEmpty());
+    EXPECT_FALSE(window.findChild<FreezingChart*>()->viewport()->visibleRegion().isEmpty());
 }
 
 }  // namespace
