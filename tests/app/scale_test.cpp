@@ -5,6 +5,7 @@
 #include "exchange/recipe_text.h"
 #include "gauges/freezing_chart.h"
 
+#include <QAbstractScrollArea>
 #include <QAction>
 #include <QApplication>
 #include <QCheckBox>
@@ -251,7 +252,7 @@ TEST_F(ScaleOnTheBench, LeavesTheFreezingCurveInSight)
     action("S&cale").trigger();
     QTest::qWait(0);
     EXPECT_TRUE(window.findChild<ScalePanel*>()->isVisible());
-    EXPECT_FALSE(window.findChild<FreezingChart*>()->viewport()->visibleRegion().isEmpty());
+    EXPECT_FALSE(window.findChild<FreezingChart*>()->findChild<QAbstractScrollArea*>()->viewport()->visibleRegion().isEmpty());
 }
 
 }  // namespace

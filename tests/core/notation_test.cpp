@@ -183,7 +183,9 @@ std::string ambiguousOn(const Steps& page)
         valued.push_back(step.result);
         for (const Symbol& symbol : valued) {
             const double value = values.try_emplace(textOf(symbol), symbol.value).first->second;
-            if (std::isfinite(value) && std::abs(value - symbol.value) > 1e-9 + 1e-7 * std::abs(value))
+            // A temperature of 0 °C that stands under a fraction bar is moved by a millionth of a degree.
+            const double nearZero = symbol.unit == "°C" ? 2e-6 : 1e-9;
+            if (std::isfinite(value) && std::abs(value - symbol.value) > nearZero + 1e-7 * std::abs(value))
                 faults += textOf(symbol) + " is " + std::to_string(value) + " and " + std::to_string(symbol.value) + " in "
                           + textOf(step.formula) + "\n";
         }
