@@ -36,7 +36,8 @@ void recordApparentVolume(Working& working, const PureSolution& solution, Celsiu
 {
     Symbol within = solution.strength;
     if (solution.used != within.value) {
-        within = {within.name, "used", solution.used, "", phrase("the same within the limits of the source"), {}, 5};
+        within = {
+            within.name, solution.solute + ",used", solution.used, "", phrase("the same within the limits of the source"), {}, 5};
         working.found(within, solution.used, solution.source).range =
             phrase("Strengths below {0} count as that, and sugars beyond {1}.", Figure{weakest, 4}, Figure{strongestSucrose, 2});
     }
