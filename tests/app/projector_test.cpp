@@ -11,6 +11,7 @@
 #include "teach/projector_picture.h"
 #include "teach/projector_pointer.h"
 #include "teach/projector_window.h"
+#include "units/temperature.h"
 
 #include <QAction>
 #include <QApplication>
@@ -436,7 +437,7 @@ TEST_F(ProjectorTest, WhatIsGivenStaysWhileResultsAndVerdictsAreHidden)
 {
     open("500 g cucumber\n150 g sucrose\n120 g gin");
     const auto& analysis = window.document().analysis();
-    const QString serving = figure(analysis.conditions.serveAt.value, 0);
+    const QString serving = translated(phrase("{0}", chosenTemperatureFigure(analysis.conditions.serveAt)));
     const QString ice = figure(percent(analysis.texture.iceAtServing), 0);
     const QString verdict = translatedName(nameOf(analysis.texture.firmness));
     const auto conclusion = [&] {
