@@ -80,8 +80,7 @@ TemperatureMarker::TemperatureMarker(const QString& name, QWidget* parent)
 {
     [[maybe_unused]] static const bool isInstalled = (QAccessible::installFactory(accessibleMarker), true);
     setAccessibleName(name);
-    setAccessibleDescription(
-        tr("Drag it, or press the arrow keys; with Shift in tenths of a degree. Enter shows how its ice comes about"));
+    setAccessibleDescription(tr("Drag it, or press the arrow keys; with Shift in tenths of a degree. Enter explains its ice"));
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::SizeHorCursor);
     setMouseTracking(true);

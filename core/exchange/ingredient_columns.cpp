@@ -160,7 +160,7 @@ Result<std::vector<IngredientColumn>> ingredientColumnsFrom(const CsvRecord& hea
         const auto factor = factorOf(meaning, unit.name);
         if (!factor)
             return failure(phrase(
-                "Line {0}: “{1}” is no unit for the column “{2}”: give grams or mg per 100 g, % vol for alcohol, kcal or kJ for "
+                "Line {0}: “{1}” is not a unit for the column “{2}”. Give grams or mg per 100 g, % vol for alcohol, kcal or kJ for "
                 "energy, g/mL for density.",
                 line, shortened(unit.asWritten), shortened(cell)));
         const auto twin = std::ranges::find_if(

@@ -165,7 +165,7 @@ TEST(IngredientCsv, RefusesWithOneSentenceThatNamesTheLine)
         {"plum,87\nsugar,0\n", "Line 1: the first line has to name the columns, and one of them has to be “name”."},
         {"name,fat,Total fat (g)\n", "Line 1: the columns “fat” and “Total fat (g)” mean the same: keep one of them."},
         {"name,fat (oz)\n",
-            "Line 1: “oz” is no unit for the column “fat (oz)”: give grams or mg per 100 g, % vol for alcohol, kcal "
+            "Line 1: “oz” is not a unit for the column “fat (oz)”. Give grams or mg per 100 g, % vol for alcohol, kcal "
             "or kJ for energy, g/mL for density."},
         {"name,water\nplum,87\n\n\"two\nlines\",100\n,50\n", "Line 6: the name is missing: add it."},
         {"name,water\nplum,wet\n", "Line 2: “wet” in the column “water” is no amount: write a number that is not negative, such as "
