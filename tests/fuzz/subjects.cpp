@@ -18,6 +18,7 @@ std::span<const FuzzSubject> fuzzSubjects()
         FuzzSubject{"query", queryFindsSomeOfAll},
         FuzzSubject{"answer", answerIsJudged},
         FuzzSubject{"name", nameIsLookedUp},
+        FuzzSubject{"use", recipeCanBeUsed},
     };
     return subjects;
 }

@@ -1,5 +1,5 @@
-// What must hold for every input whatsoever, however broken: no crash, one sentence where it is refused, and what is read can be written and read
-// back as the same value.
+// What must hold for every input whatsoever, however broken: no crash, one sentence where it is refused, and what is read can be written, read back
+// as the same value, and used.
 #pragma once
 
 #include <span>
@@ -29,5 +29,9 @@ bool catalogueReadsBack(std::string_view input);
 bool queryFindsSomeOfAll(std::string_view input);
 bool answerIsJudged(std::string_view input);
 bool nameIsLookedUp(std::string_view input);
+
+/// A recipe file that can be read can be used: analysed, reported, its versions compared and put on the bench, its readings and tastings worked
+/// out.
+bool recipeCanBeUsed(std::string_view input);
 
 }  // namespace firn
