@@ -17,6 +17,7 @@ std::span<const FuzzSubject> fuzzSubjects()
         FuzzSubject{"catalogue", catalogueReadsBack},
         FuzzSubject{"query", queryFindsSomeOfAll},
         FuzzSubject{"answer", answerIsJudged},
+        FuzzSubject{"temperature", temperatureIsRead},
         FuzzSubject{"name", nameIsLookedUp},
         FuzzSubject{"use", recipeCanBeUsed},
     };

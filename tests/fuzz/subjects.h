@@ -28,10 +28,11 @@ bool catalogueReadsBack(std::string_view input);
 // What a person types into a field.
 bool queryFindsSomeOfAll(std::string_view input);
 bool answerIsJudged(std::string_view input);
+bool temperatureIsRead(std::string_view input);
 bool nameIsLookedUp(std::string_view input);
 
-/// A recipe file that can be read can be used: analysed, reported, its versions compared and put on the bench, its readings and tastings worked
-/// out.
+/// A recipe file that can be read can be used: analysed, reported, scaled, corrected, saved in a folder with its links, its versions compared and
+/// put on the bench, its readings and tastings worked out.
 bool recipeCanBeUsed(std::string_view input);
 
 }  // namespace firn

@@ -1,11 +1,14 @@
-// What a person types: a search, an answer, the name of an ingredient.
+// What a person types: a search, an answer, a temperature, the name of an ingredient.
 #include "subjects.h"
 #include "usual_catalogue.h"
 
 #include "explain/answer.h"
 #include "ingredients/catalogue_filter.h"
 #include "ingredients/ingredient_id.h"
+#include "ingredients/matching.h"
 #include "notebook/search.h"
+#include "recipe/text_line.h"
+#include "units/temperature.h"
 
 #include <algorithm>
 #include <array>
@@ -66,12 +69,38 @@ bool answerIsJudged(std::string_view input)
     return true;
 }
 
+bool temperatureIsRead(std::string_view input)
+{
+    const auto inCelsius = temperatureFrom(input, TemperatureUnit::Celsius);
+    const auto inFahrenheit = temperatureFrom(input, TemperatureUnit::Fahrenheit);
+    if (!inCelsius || !inFahrenheit)
+        return !inCelsius && !inFahrenheit && !english(inCelsius.error()).empty() && !english(inFahrenheit.error()).empty();
+    if (!std::isfinite(inCelsius->value) || !std::isfinite(inFahrenheit->value))
+        return false;
+    // With its unit a temperature is the same to everybody; without one it is the same number.
+    const double scale = std::abs(inCelsius->value) + 40.0;
+    const auto isNear = [scale](double a, double b) { return std::abs(a - b) <= 1e-12 * scale; };
+    if (!isNear(inCelsius->value, inFahrenheit->value)
+        && !isNear(inCelsius->value, numberIn(TemperatureUnit::Fahrenheit, *inFahrenheit)))
+        return false;
+    const double half = 0.05 + 1e-12 * scale;
+    const auto shown = temperatureFrom(english(phrase("{0}", chosenTemperatureFigure(*inCelsius))), TemperatureUnit::Fahrenheit);
+    return shown && std::abs(shown->value - inCelsius->value) <= half;
+}
+
 bool nameIsLookedUp(std::string_view input)
 {
     constexpr std::size_t atMost = 3;
     const auto* const meant = usualCatalogue().find(input);
     const std::vector<const Ingredient*> offered = usualCatalogue().search(input, atMost);
     if (offered.size() > atMost || std::ranges::find(offered, nullptr) != offered.end())
+        return false;
+    const NameMatch match = matchName(usualCatalogue(), input, atMost);
+    if ((match.recognition == Recognition::Unknown) != !match.ingredient || match.others.size() > atMost
+        || std::ranges::find(match.others, nullptr) != match.others.end())
+        return false;
+    const Row row = rowFromLine(input);
+    if (const auto fault = faultOfLine(row); fault && english(*fault).empty())
         return false;
     filtered(usualCatalogue(), {std::string(input), {}, {}, {}});
     const std::string once = folded(input);

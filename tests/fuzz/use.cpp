@@ -1,9 +1,12 @@
 #include "subjects.h"
 #include "usual_catalogue.h"
 
+#include "analysis/batch_size.h"
 #include "analysis/recorded_reading.h"
 #include "compare/comparison.h"
+#include "correction/correction.h"
 #include "exchange/comparison.h"
+#include "exchange/linked_recipes.h"
 #include "exchange/recipe_json.h"
 #include "exchange/report.h"
 #include "notebook/recipe_card.h"
@@ -76,6 +79,38 @@ bool versionsCanBeKept(const Recipe& recipe)
            && !comparisonText(*comparison).empty();
 }
 
+/// In another size, with every row's deviation.
+bool canBeScaled(const Recipe& recipe)
+{
+    const auto batch = batchOf(ByFactor{2.5}, Rounding{}, recipe, usualCatalogue());
+    if (!batch)
+        return !english(batch.error()).empty();
+    const auto readBack = recipeFromJson(recipeToJson(batch->recipe));
+    return readBack && *readBack == batch->recipe
+           && std::ranges::all_of(batch->rows, [](const BatchRow& row) { return std::isfinite(row.after.deviation_percent); });
+}
+
+/// After a reading that found a quarter of the first component to be sugar: the batch, and the recipe.
+bool canBeCorrected(const Recipe& recipe)
+{
+    constexpr MassFraction measured{0.25};
+    constexpr SugarsTarget wanted{MassFraction{0.28}};
+    return std::ranges::all_of(std::array{Corrected::Batch, Corrected::Recipe}, [&](Corrected what) {
+        const auto plan = corrections(recipe, usualCatalogue(), 0, {measured, MassFraction{0.005}}, wanted, what);
+        if (!plan)
+            return !english(plan.error()).empty();
+        return std::ranges::all_of(plan->choices,
+            [](const CorrectionChoice& choice) { return std::isfinite(choice.added.value) && choice.added.value >= 0.0; });
+    });
+}
+
+/// Files that are named from the recipe's folder stand for the same ones after it was saved there.
+bool linksCanBeMoved(const Recipe& recipe)
+{
+    const Recipe absolute = withAbsoluteLinks("/notebook", recipe);
+    return withAbsoluteLinks("/notebook", withLinksFrom("/notebook", absolute)) == absolute;
+}
+
 bool tastingsCanBeRead(const Recipe& recipe)
 {
     for (const TastingScale& scale : recipe.scales)
@@ -94,7 +129,9 @@ bool tastingsCanBeRead(const Recipe& recipe)
 bool recipeCanBeUsed(std::string_view input)
 {
     const auto recipe = recipeFromJson(input);
-    return !recipe || (canBeAnalysed(*recipe) && versionsCanBeKept(*recipe) && tastingsCanBeRead(*recipe));
+    return !recipe
+           || (canBeAnalysed(*recipe) && canBeScaled(*recipe) && canBeCorrected(*recipe) && linksCanBeMoved(*recipe)
+               && versionsCanBeKept(*recipe) && tastingsCanBeRead(*recipe));
 }
 
 }  // namespace firn
