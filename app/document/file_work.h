@@ -12,11 +12,11 @@
 namespace firn::app {
 
 /// Work on files. What concerns one folder is done in the order in which it was asked for; folders do not wait for each other, since they may lie
-/// on different disks. To be used from the window's thread.
+/// on different disks. To be used from the window's thread. Tests put one in its place that decides who is next.
 class FileWork {
 public:
     explicit FileWork(std::shared_ptr<const Disk> disk = std::make_shared<Disk>());
-    ~FileWork();
+    virtual ~FileWork();
     FileWork(const FileWork&) = delete;
     FileWork& operator=(const FileWork&) = delete;
 
@@ -40,15 +40,16 @@ public:
     }
 
     /// Waits until nothing is left to do in the folder of this file, and hands over the results. False if it took too long.
-    bool waitForDone(const QString& path, std::chrono::milliseconds patience = std::chrono::seconds(3));
+    virtual bool waitForDone(const QString& path, std::chrono::milliseconds patience = std::chrono::seconds(3));
 
     /// The same for all folders.
-    bool waitForAll(std::chrono::milliseconds patience = std::chrono::seconds(3));
+    virtual bool waitForAll(std::chrono::milliseconds patience = std::chrono::seconds(3));
+
+protected:
+    virtual void add(const QString& path, std::function<void()> work);
 
 private:
     struct Queues;
-
-    void add(const QString& path, std::function<void()> work);
 
     std::shared_ptr<const Disk> m_disk;
     std::shared_ptr<Queues> m_queues;

@@ -52,6 +52,11 @@ public:
         m_held.reset();
         m_isReleased.notify_all();
     }
+    bool isHeld(const QString& folder) const
+    {
+        const std::lock_guard lock(m_mutex);
+        return m_held == folder;
+    }
     /// Whether somebody hangs there now.
     bool isHanging() const
     {
