@@ -67,7 +67,7 @@ NumberField* fieldFor(const QString& name, const QString& spoken, const QString&
         const auto number = numberIn(unit, text);
         if (number && (*number < bounds.least || *number > bounds.most))
             return failure(phrase(
-                "{0} is not from {1} to {2}: correct it.", Figure{*number, 0}, Figure{bounds.least, 0}, Figure{bounds.most, 0}));
+                "{0} is not from {1} to {2}. Correct it.", Figure{*number, 0}, Figure{bounds.least, 0}, Figure{bounds.most, 0}));
         return number;
     };
     NumberField* field = fieldWith(name, spoken, read, [unit](double number) { return typedText(number, unit); });

@@ -115,15 +115,15 @@ const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColu
     static const std::array<IngredientColumn, IngredientModel::ColumnCount> columns{{
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Ingredient"), charactersOfName, Qt::AlignLeft, nameText, typeName, false,
             QT_TRANSLATE_NOOP(
-                "firn::app::IngredientModel", "The name “%1” cannot stand for %2: correct it, or press Escape to keep %3 of %2.")},
+                "firn::app::IngredientModel", "The name “%1” cannot stand for %2. Correct it, or press Escape to keep %3 of %2.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Amount"), 10, Qt::AlignRight, numberText, typeAmount, true,
             QT_TRANSLATE_NOOP(
-                "firn::app::IngredientModel", "The amount “%1” of %2 cannot be counted: correct it, or press Escape to keep %3.")},
+                "firn::app::IngredientModel", "The amount “%1” of %2 cannot be counted. Correct it, or press Escape to keep %3.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Unit"), 9, Qt::AlignLeft, unitText, typeUnit, true,
-            QT_TRANSLATE_NOOP("firn::app::IngredientModel", "“%1” is not a unit for %2: correct it, or press Escape to keep %3.")},
+            QT_TRANSLATE_NOOP("firn::app::IngredientModel", "“%1” is not a unit for %2. Correct it, or press Escape to keep %3.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Reads °Bx"), 9, Qt::AlignRight, readingText, typeReading, true,
             QT_TRANSLATE_NOOP(
-                "firn::app::IngredientModel", "“%1” is no reading of %2: correct it, or press Escape to go on without it.")},
+                "firn::app::IngredientModel", "“%1” is not a reading of %2. Correct it, or press Escape to go on without it.")},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Grams"), 10, Qt::AlignRight, massText, nullptr, false, nullptr},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Share"), 9, Qt::AlignRight, shareText, nullptr, false, nullptr},
         {QT_TRANSLATE_NOOP("firn::app::IngredientModel", "Composition"), 24, Qt::AlignLeft, compositionText, nullptr, false,

@@ -107,7 +107,7 @@ QString IngredientModel::refusalOf(const QModelIndex& draft) const
 {
     const QString text = textOf(draft);
     if (!placeOf(draft.row()))
-        return tr("The line “%1” cannot be read: correct it, or press Escape to drop it.").arg(text);
+        return tr("The line “%1” cannot be read. Correct it, or press Escape to drop it.").arg(text);
     const QString name = recipeTextOf(draft.siblingAtColumn(IngredientColumn));
     return tr(columnOf(draft.column()).refusal).arg(text, name, countedAmountOf(draft.row()));
 }

@@ -29,7 +29,7 @@ KeysPanel::KeysPanel(QWidget* parent)
         {tr("Ctrl+K"), tr("keeps this version, to come back to")},
         {tr("Ctrl+Shift+D"), tr("compares versions and recipes")},
         {tr("Ctrl+T"), tr("opens the tastings: scores, words, tasting blind")},
-        {tr("Ctrl+E"), tr("shows how the figure at hand comes about: a cell, a gauge reached by Tab, or one of the list")},
+        {tr("Ctrl+E"), tr("explains the focused number: a cell, a gauge reached by Tab, or an entry of the list")},
         {tr("Ctrl+Shift+T"), tr("sets the two methods for the freezing point side by side")},
         {tr("Ctrl+Shift+E"), tr("opens exercises on the recipe")},
         {tr("Ctrl+Shift+P"), tr("projects the recipe for a class")},

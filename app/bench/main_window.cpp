@@ -64,7 +64,7 @@ constexpr int notebook_px = 300;
 constexpr int roomForNotebook_px = 1600;  // a narrower window leaves the table too little beside it
 constexpr int steps_px = 190;             // two of them and the buttons
 // Sugar, freezing curve, texture, readings: how they share the right column.
-const QList<int> gaugeHeights_px{100, 220, 140, 210};
+const QList<int> gaugeHeights_px{100, 200, 180, 190};
 
 /// The steps of whichever component is in view.
 StepsPanel* stepsOf(Document& document)

@@ -127,7 +127,7 @@ void MainWindow::buildViewMenu(QMenu& menu)
     for (const QDockWidget* dock : std::as_const(m_docks))
         menu.addAction(dock->toggleViewAction());
     menu.addSeparator();
-    menu.addAction(tr("&Lay out afresh"), this, &MainWindow::layOutAfresh);
+    menu.addAction(tr("&Reset window layout"), this, &MainWindow::layOutAfresh);
     menu.addSeparator();
 
     auto* group = new QActionGroup(&menu);

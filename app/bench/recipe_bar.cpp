@@ -97,9 +97,18 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
 
     for (const NumberField* field : {m_overrun, m_serving, m_freezer})
         connect(field, &NumberField::problemChanged, this, &RecipeBar::problemChanged);
+    const auto tellWhatIsUsual = [this] {
+        if (m_serving->problem().isEmpty())
+            m_serving->setToolTip(m_serving->number()
+                                      ? QString()
+                                      : tr("Usual for this freezing method (unverified). Type a temperature of your own."));
+    };
+    connect(m_serving, &NumberField::problemChanged, this, tellWhatIsUsual);
     fitToFont();
     connect(&document, &Document::changed, this, &RecipeBar::show);
+    connect(&document, &Document::changed, this, tellWhatIsUsual);
     show(document.analysis());
+    tellWhatIsUsual();
 }
 
 void RecipeBar::fillLine(QHBoxLayout& line)

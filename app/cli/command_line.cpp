@@ -13,7 +13,7 @@ constexpr auto help = R"(Firn, a workbench for formulating frozen desserts.
 firn [FILE...]                opens the window, one for each file
 firn report FILE...           prints what a recipe amounts to
 firn compare FILE FILE...     compares recipes, or versions of one
-firn explain FIGURE FILE      prints how a figure comes about
+firn explain FIGURE FILE      explains a figure, step by step
 firn exercises FILE           prints exercises on a recipe
 firn ingredients [SEARCH]     lists the catalogue
 firn read --brix B --sg S     says what a measured mix is

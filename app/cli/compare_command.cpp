@@ -38,9 +38,9 @@ Result<Basis> basisIn(const Arguments& arguments)
     if (per == QLatin1String("batch") && !arguments.has(portion))
         return Basis{Basis::Batch, {}};
     if (per == QLatin1String("batch") || per == QLatin1String("100g"))
-        return failure(phrase("--portion goes with --basis portion only: leave one of them out."));
+        return failure(phrase("--portion goes with --basis portion only. Leave one of them out."));
     if (per != portion)
-        return failure(phrase("\"{0}\" is no basis. Choose 100g, batch or portion.", per.toStdString()));
+        return failure(phrase("“{0}” is not a basis. Choose 100g, batch or portion.", per.toStdString()));
     if (!arguments.has(portion))
         return failure(phrase("Say how much a portion weighs, such as --portion 80."));
     const auto mass = massFromText(arguments.text(portion).toStdString());

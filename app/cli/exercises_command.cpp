@@ -21,7 +21,7 @@ Result<std::uint64_t> seedIn(const Arguments& arguments)
     const QString typed = arguments.text(QStringLiteral("seed"));
     const std::uint64_t seed = typed.toULongLong(&isNumber);
     if (!isNumber)
-        return failure(phrase("“{0}” is no sheet: give a whole number, such as --seed 7.", typed.toStdString()));
+        return failure(phrase("“{0}” is not a sheet number. Enter a whole number, such as --seed 7.", typed.toStdString()));
     return seed;
 }
 

@@ -9,10 +9,9 @@ namespace firn::app {
 
 namespace {
 
-const QString description =
-    QStringLiteral("Prints how a figure of a recipe's report comes about, step by step. FIGURE is its key there:\n"
-                   "freezing_point_c, percent.sugars, readings.baume, rows[0].grams.\n")
-    + recipeOperandHelp;
+const QString description = QStringLiteral("Explains a figure of a recipe's report, step by step. FIGURE is its key there:\n"
+                                           "freezing_point_c, percent.sugars, readings.baume, rows[0].grams.\n")
+                            + recipeOperandHelp;
 
 Result<std::string> derivationIn(const Arguments& arguments)
 {

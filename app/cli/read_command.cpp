@@ -81,21 +81,21 @@ Result<void> checked(const Wishes& wishes)
     if (ways == 0)
         return failure(phrase("Give a reading, such as --brix 19 or --sg 1.078. Run firn read --help for how."));
     if (ways > 1)
-        return failure(phrase("An egg and a boiling point are read alone: leave the other readings out."));
+        return failure(phrase("An egg and a boiling point are read alone. Leave the other readings out."));
     if (wishes.gravity && wishes.baume)
         return failure(phrase("Give one reading of a hydrometer: --sg or --baume."));
     if (wishes.eggWidth_mm && wishes.sugar_percent)
-        return failure(phrase("An egg is too coarse to find the alcohol from: leave --sugar-known out."));
+        return failure(phrase("An egg is too coarse to find the alcohol from. Leave --sugar-known out."));
     if (wishes.boilsAt_c && (wishes.sugar_percent || wishes.alcohol_percent.value_or(0.0) > 0.0))
-        return failure(phrase("A boiling point says nothing about alcohol, which leaves with the steam: leave what is known out."));
+        return failure(phrase("A boiling point says nothing about alcohol, which leaves with the steam. Leave what is known out."));
     constexpr double lowest_m = -500.0;
     constexpr double highest_m = 5000.0;
     if (wishes.altitude_m && (*wishes.altitude_m < lowest_m || *wishes.altitude_m > highest_m))
         return failure(
-            phrase("The altitude must lie between {0} and {1} m: correct --altitude.", Figure{lowest_m, 0}, Figure{highest_m, 0}));
+            phrase("The altitude must lie between {0} and {1} m. Correct --altitude.", Figure{lowest_m, 0}, Figure{highest_m, 0}));
     for (const auto& known : {wishes.alcohol_percent, wishes.sugar_percent}) {
         if (known && (*known < 0.0 || *known >= 100.0))
-            return failure(phrase("{0} % by mass is not from 0 to less than 100: correct what is known.", Figure{*known, 1}));
+            return failure(phrase("{0} % by mass is not from 0 to less than 100. Correct what is known.", Figure{*known, 1}));
     }
     return {};
 }

@@ -16,7 +16,8 @@ QList<QCommandLineOption> wishOptions()
     const QString degrees = QStringLiteral("T");
     return {
         {QStringLiteral("serve-at"),
-            QStringLiteral("Served at so many degrees, -12 or 10F; default: the recipe's, else the usual one (-12, scraped -10, folded -14)."),
+            QStringLiteral("Served at so many degrees, -12 or 10F; default: the recipe's, else the usual one (-12, scraped -10, "
+                           "folded -14; unverified)."),
             degrees},
         {QStringLiteral("freezer-at"), QStringLiteral("The freezer's temperature; the recipe's own, or -18."), degrees},
         {QStringLiteral("read-at"), QStringLiteral("The temperature at which instruments are read; 20."), degrees},

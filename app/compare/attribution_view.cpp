@@ -27,7 +27,7 @@ AttributionView::AttributionView(QWidget* parent)
     , m_figure(choiceOf(QStringLiteral("attributedFigure"), tr("Which figure is explained"), {}))
     , m_other(choiceOf(QStringLiteral("attributedTo"), tr("Which one is explained"), {}))
     , m_sentence(plainLabel(QStringLiteral("attributionSentence")))
-    , m_why(new FigureLink(tr("How this comes about"), {}))
+    , m_why(new FigureLink(tr("Explain this number"), {}))
     , m_bars(new AttributionBars)
 {
     for (const AttributedKind& kind : attributedKinds())

@@ -109,7 +109,7 @@ void ComparisonTable::fillLine(int row, const ComparisonLine& line)
         item->setTextAlignment((isChange ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
         const bool opens = !line.figures.at(i).isEmpty();
         item->setToolTip(toolTipText(
-            opens ? line.cells.at(i) + u'\n' + tr("Double-click or press Enter: how this comes about") : line.cells.at(i)));
+            opens ? line.cells.at(i) + u'\n' + tr("Double-click or press Enter to explain this number") : line.cells.at(i)));
         if (line.isOther[std::size_t(i)]) {
             item->setFont(heavier(font()));
             item->setForeground(isChange ? colours.curve : colours.ink);

@@ -43,7 +43,7 @@ Result<double> stepTemperatureFromText(std::string_view text)
 Result<double> minutesFromText(std::string_view text)
 {
     return numberWithin({longestStep_min, {"min"}}, text,
-        phrase("“{0}” is no time. Write minutes, such as 5 or 2.5, and at most a year.", std::string(text)));
+        phrase("“{0}” is not a valid time. Enter minutes, such as 5 or 2.5, up to a year.", std::string(text)));
 }
 
 Result<double> gramsFromText(std::string_view text)
@@ -54,21 +54,21 @@ Result<double> gramsFromText(std::string_view text)
 Result<double> soakingFromText(std::string_view text)
 {
     return numberWithin({largestSoaking_gPerG, {"g per g", "g/g", "g"}}, text,
-        phrase("“{0}” is no soaking. Write how many grams of liquid each gram keeps, from 0 to {1}.", std::string(text),
+        phrase("“{0}” is not a valid amount of liquid. Enter the grams that each gram keeps, from 0 to {1}.", std::string(text),
             Figure{largestSoaking_gPerG, 0}));
 }
 
 Result<double> extractedFromText(std::string_view text)
 {
     return numberWithin({100.0, {"%"}}, text,
-        phrase(
-            "“{0}” is no share. Write how many per cent of what can dissolve stays in the mix, from 0 to 100.", std::string(text)));
+        phrase("“{0}” is not a valid share. Enter the percentage of the soluble matter that stays in the mix, from 0 to 100.",
+            std::string(text)));
 }
 
 Result<double> brixFromText(std::string_view text)
 {
-    return numberWithin(
-        {100.0, {"°Bx", "Bx", "°"}}, text, phrase("“{0}” is no reading. Write degrees Brix, from 0 to 100.", std::string(text)));
+    return numberWithin({100.0, {"°Bx", "Bx", "°"}}, text,
+        phrase("“{0}” is not a valid reading. Enter degrees Brix, from 0 to 100.", std::string(text)));
 }
 
 }  // namespace firn::app

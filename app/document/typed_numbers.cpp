@@ -54,7 +54,7 @@ Result<double> numberFromText(std::string_view text)
 {
     if (const auto number = signedNumberBefore({}, text))
         return *number;
-    return failure(phrase("\"{0}\" is no number. Write one such as 19 or 19.4.", std::string(text)));
+    return failure(phrase("“{0}” is not a number. Enter for example 19 or 19.4.", std::string(text)));
 }
 
 Result<Celsius> temperatureFromText(std::string_view text, TemperatureUnit fallback, Celsius warmest)
@@ -81,8 +81,8 @@ Result<double> overrunFromText(std::string_view text)
     const auto number = numberBefore({"%"}, withoutBlanks(text));
     if (number && *number <= largestOverrun_percent)
         return *number;
-    return failure(phrase("\"{0}\" is no overrun. Write how many per cent the air adds to the volume, from 0 to {1}.",
-        std::string(text), Figure{largestOverrun_percent, 0}));
+    return failure(phrase(
+        "“{0}” is not a valid overrun. Enter a percentage from 0 to {1}.", std::string(text), Figure{largestOverrun_percent, 0}));
 }
 
 Result<double> partOf100gFromText(std::string_view text)
@@ -90,7 +90,7 @@ Result<double> partOf100gFromText(std::string_view text)
     const auto number = numberBefore({"g"}, withoutBlanks(text));
     if (number && *number <= 100.0)
         return *number;
-    return failure(phrase("\"{0}\" is no part of 100 g. Write grams from 0 to 100, such as 12.5.", std::string(text)));
+    return failure(phrase("“{0}” is not a valid part of 100 g. Enter grams from 0 to 100, such as 12.5.", std::string(text)));
 }
 
 Result<double> densityFromText(std::string_view text)
@@ -98,7 +98,7 @@ Result<double> densityFromText(std::string_view text)
     const auto number = numberBefore({"g/mL", "g/ml"}, withoutBlanks(text));
     if (number && *number >= lightestFood_gPerMl && *number <= heaviestFood_gPerMl)
         return *number;
-    return failure(phrase("\"{0}\" is no density of a food. Write g/mL from {1} to {2}, such as 1.03.", std::string(text),
+    return failure(phrase("“{0}” is not a valid density. Enter g/mL from {1} to {2}, such as 1.03.", std::string(text),
         Figure{lightestFood_gPerMl, 1}, Figure{heaviestFood_gPerMl, 1}));
 }
 
@@ -117,7 +117,7 @@ Result<double> energyFromText(std::string_view text)
     const auto number = numberBefore({"kcal"}, withoutBlanks(text));
     if (number && *number <= largestEnergy_kcalPer100g)
         return *number;
-    return failure(phrase("\"{0}\" is no energy of a food. Write kcal in 100 g, from 0 to {1}.", std::string(text),
+    return failure(phrase("“{0}” is not a valid energy. Enter kcal per 100 g, from 0 to {1}.", std::string(text),
         Figure{largestEnergy_kcalPer100g, 0}));
 }
 

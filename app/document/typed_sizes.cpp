@@ -36,7 +36,7 @@ Result<double> countFromText(std::string_view text)
         return failure(number.error());
     const std::string_view rest = trimmed(text.substr(number->length));
     if (!rest.empty())
-        return failure(phrase("“{0}” cannot stand here: write only a number.", shortened(rest)));
+        return failure(phrase("“{0}” cannot stand here. Write only a number.", shortened(rest)));
     return number->value;
 }
 

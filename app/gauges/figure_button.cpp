@@ -13,7 +13,7 @@ FigureButton::FigureButton(const QString& name, QString figure, QWidget* parent)
     , m_figure(std::move(figure))
 {
     setAccessibleName(name);
-    setAccessibleDescription(tr("Shows how this figure comes about"));
+    setAccessibleDescription(tr("Explains this number"));
     setToolTip(invitation());
     setCursor(Qt::PointingHandCursor);
     setAttribute(Qt::WA_Hover);
@@ -65,6 +65,6 @@ void FigureButton::keyPressEvent(QKeyEvent* event)
     }
 }
 
-QString invitation() { return FigureButton::tr("Show how this comes about"); }
+QString invitation() { return FigureButton::tr("Explain this number"); }
 
 }  // namespace firn::app

@@ -11,9 +11,12 @@ namespace firn::app {
 
 namespace {
 
-constexpr MassFraction mostSugars{0.50}, mostIce{0.90};
+constexpr MassFraction mostSugars{0.50}, mostIce{1.0};
 constexpr double usualLine_px = 2.5;
 constexpr double usualDot_px = 5.0;
+
+// Smaller than this there is room for fewer numbers, and none for the books' rows.
+constexpr int fullWidth_characters = 50, fullHeight_lines = 13;
 
 }  // namespace
 
@@ -38,8 +41,16 @@ QSize SugarIcePicture::sizeHint() const { return {fontMetrics().averageCharWidth
 
 QSize SugarIcePicture::minimumSizeHint() const { return {fontMetrics().averageCharWidth() * 50, lineHeight(font()) * 14}; }
 
-/// Brackets under the axis: the bands, then what the books say.
-int SugarIcePicture::rowCount() const { return int(m_curve.bands.empty() ? 0 : 1) + int(m_curve.ofSources.size()); }
+bool SugarIcePicture::isCompact() const
+{
+    return width() < fontMetrics().averageCharWidth() * fullWidth_characters || height() < lineHeight(font()) * fullHeight_lines;
+}
+
+/// Under the numbers of the axis: what it counts, the bands, then what the books say.
+int SugarIcePicture::rowCount() const
+{
+    return 1 + int(m_curve.bands.empty() ? 0 : 1) + (isCompact() ? 0 : int(m_curve.ofSources.size()));
+}
 
 QRectF SugarIcePicture::plot() const
 {
@@ -80,16 +91,7 @@ void SugarIcePicture::paintEvent(QPaintEvent* /*event*/)
     for (const BandOnCurve& band : m_curve.bands)
         paintBand(painter, band, colours);
     paintAxes(painter, colours);
-    int under = 0;
-    if (!m_curve.bands.empty()) {
-        for (const BandOnCurve& band : m_curve.bands)
-            paintBracket(
-                painter, under, band.band->low, band.band->high, translatedName(nameOf(band.band->textureClass)), colours.curve);
-        ++under;
-    }
-    for (const BandOfSource& each : m_curve.ofSources)
-        paintBracket(painter, under++, each.low, each.high, QString::fromUtf8(each.source.data(), qsizetype(each.source.size())),
-            colours.quietInk);
+    paintBrackets(painter, colours);
     paintCurve(painter, colours);
     paintMix(painter, colours);
 }
@@ -103,15 +105,18 @@ void SugarIcePicture::paintBand(QPainter& painter, const BandOnCurve& band, cons
     painter.fillRect(QRectF(QPointF(left, plot().top()), QPointF(right, plot().bottom())), strip);
     const QRectF best(QPointF(left, yOf(band.mostBest)), QPointF(right, yOf(band.leastBest)));
     painter.fillRect(best, regionColour(band.best, colours));
+    const QString name = translatedName(nameOf(band.best));
     painter.setPen(colours.ink);
-    painter.drawText(best, Qt::AlignHCenter | Qt::AlignTop, translatedName(nameOf(band.best)));
+    if (!isCompact() && fontMetrics().horizontalAdvance(name) < best.width())
+        painter.drawText(best, Qt::AlignHCenter | Qt::AlignTop, name);
 }
 
 void SugarIcePicture::paintAxes(QPainter& painter, const GaugeColours& colours) const
 {
     const QRectF area = plot();
+    const int iceStep_percent = isCompact() ? 40 : 20, sugarStep_percent = isCompact() ? 20 : 10;
     painter.setPen(colours.quietInk);
-    for (int ice_percent = 0; ice_percent <= qRound(percent(mostIce)); ice_percent += 20) {
+    for (int ice_percent = iceStep_percent; ice_percent <= qRound(percent(mostIce)); ice_percent += iceStep_percent) {
         const double y = yOf(fromPercent(ice_percent));
         painter.drawText(QRectF(0, y - lineHeight(font()) / 2.0, area.left() - gridStep, lineHeight(font())),
             Qt::AlignRight | Qt::AlignVCenter, percentText(fromPercent(ice_percent), 0));
@@ -120,7 +125,7 @@ void SugarIcePicture::paintAxes(QPainter& painter, const GaugeColours& colours) 
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
         painter.restore();
     }
-    for (int sugar_percent = 0; sugar_percent <= qRound(percent(mostSugars)); sugar_percent += 10) {
+    for (int sugar_percent = 0; sugar_percent <= qRound(percent(mostSugars)); sugar_percent += sugarStep_percent) {
         const QString text = percentText(fromPercent(sugar_percent), 0);
         const double half = 0.5 * fontMetrics().horizontalAdvance(text);
         const double x = std::min(xOf(fromPercent(sugar_percent)), width() - half);
@@ -128,19 +133,40 @@ void SugarIcePicture::paintAxes(QPainter& painter, const GaugeColours& colours) 
     }
     painter.drawLine(area.bottomLeft(), area.bottomRight());
     painter.drawText(QPointF(area.left(), fontMetrics().ascent()), tr("ice at %1").arg(chosenDegrees(m_curve.serveAt)));
-    const QString across = m_curve.hasAlcohol                               ? tr("sugars, with the alcohol's effect")
+    const QString across = m_curve.hasAlcohol                               ? tr("sugars, with alcohol's effect")
                            : m_curve.counts == SugarCount::WithoutMilkSugar ? tr("added sugars")
                                                                             : tr("sugars by mass");
-    painter.drawText(QRectF(area.left(), area.bottom() - lineHeight(font()) - 1.0, area.width(), lineHeight(font())),
-        Qt::AlignRight | Qt::AlignVCenter, across);
+    const QRectF under = row(0).adjusted(-area.left(), 0.0, 0.0, 0.0);
+    painter.drawText(
+        under, Qt::AlignRight | Qt::AlignVCenter, fontMetrics().elidedText(across, Qt::ElideRight, int(under.width())));
 }
 
-/// The name stands inside where it fits, else right of the bracket.
-void SugarIcePicture::paintBracket(
-    QPainter& painter, int index, MassFraction low, MassFraction high, const QString& name, const QColor& colour) const
+void SugarIcePicture::paintBrackets(QPainter& painter, const GaugeColours& colours) const
 {
-    const QRectF place = row(index);
-    const double left = xOf(low), right = xOf(high), middle = place.center().y();
+    int under = 1;
+    const auto& bands = m_curve.bands;
+    for (std::size_t i = 0; i < bands.size(); ++i) {
+        QRectF place = row(under);
+        if (i > 0)
+            place.setLeft(xOf(bands[i - 1].band->high));
+        if (i + 1 < bands.size())
+            place.setRight(xOf(bands[i + 1].band->low));
+        paintBracket(painter, place, {bands[i].band->low, bands[i].band->high}, translatedName(nameOf(bands[i].band->textureClass)),
+            colours.curve);
+    }
+    if (isCompact())
+        return;
+    under += bands.empty() ? 0 : 1;
+    for (const BandOfSource& each : m_curve.ofSources)
+        paintBracket(painter, row(under++), {each.low, each.high},
+            QString::fromUtf8(each.source.data(), qsizetype(each.source.size())), colours.quietInk);
+}
+
+/// The name stands inside where it fits, else beside the bracket, where there is more room.
+void SugarIcePicture::paintBracket(
+    QPainter& painter, const QRectF& place, Sugars band, const QString& name, const QColor& colour) const
+{
+    const double left = xOf(band.low), right = xOf(band.high), middle = place.center().y();
     painter.setPen(QPen(colour, 1.5));
     for (const double end : {left, right})
         painter.drawLine(QPointF(end, middle - 4.0), QPointF(end, middle + 4.0));
@@ -153,9 +179,11 @@ void SugarIcePicture::paintBracket(
         return;
     }
     painter.drawLine(QPointF(left, middle), QPointF(right, middle));
-    const double room = place.right() - right - gridStep;
-    painter.drawText(QRectF(right + gridStep, place.top(), room, place.height()), Qt::AlignVCenter,
-        fontMetrics().elidedText(name, Qt::ElideRight, int(room)));
+    const bool isOnTheLeft = left - place.left() > place.right() - right;
+    const QRectF room = isOnTheLeft ? QRectF(place.topLeft(), QPointF(left - gridStep, place.bottom()))
+                                    : QRectF(QPointF(right + gridStep, place.top()), place.bottomRight());
+    painter.drawText(room, (isOnTheLeft ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+        fontMetrics().elidedText(name, Qt::ElideRight, int(room.width())));
 }
 
 void SugarIcePicture::paintCurve(QPainter& painter, const GaugeColours& colours) const
@@ -163,7 +191,7 @@ void SugarIcePicture::paintCurve(QPainter& painter, const GaugeColours& colours)
     QPainterPath path;
     for (const SugarIceCurve::Point& point : m_curve.points) {
         const QPointF at(xOf(point.sugars), yOf(point.ice));
-        path.isEmpty() ? path.moveTo(at) : path.lineTo(at);
+        path.elementCount() == 0 ? path.moveTo(at) : path.lineTo(at);
     }
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(colours.curve, besideText(font(), usualLine_px)));
@@ -177,8 +205,9 @@ void SugarIcePicture::paintMix(QPainter& painter, const GaugeColours& colours) c
     painter.setPen(QPen(colours.ground, 1.5));
     painter.setBrush(colours.ink);
     painter.drawEllipse(at, dot, dot);
-    const QString text =
-        tr("this mix: %1, %2 ice", "its sugars, and its ice").arg(percentText(m_curve.mix.sugars), percentText(m_curve.mix.ice, 0));
+    const QString text = isCompact() ? tr("this mix")
+                                     : tr("this mix: %1, %2 ice", "its sugars, and its ice")
+                                           .arg(percentText(m_curve.mix.sugars), percentText(m_curve.mix.ice, 0));
     const double textWidth = fontMetrics().horizontalAdvance(text);
     const double left = std::min(at.x() + dot + gridStep, width() - textWidth - gridStep);
     const QRectF box(left, std::max(plot().top(), at.y() - dot - lineHeight(font())), textWidth, lineHeight(font()));

@@ -8,6 +8,7 @@
 
 namespace firn::app {
 
+/// Where it is small, as in a panel, it leaves out every second number, the books and the names that do not fit.
 class SugarIcePicture : public QWidget {
     Q_OBJECT
 
@@ -23,6 +24,11 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    struct Sugars {
+        MassFraction low, high;
+    };
+
+    bool isCompact() const;
     int rowCount() const;
     QRectF plot() const;
     double xOf(MassFraction sugars) const;
@@ -30,8 +36,8 @@ private:
     QRectF row(int index) const;
     void paintAxes(QPainter& painter, const GaugeColours& colours) const;
     void paintBand(QPainter& painter, const BandOnCurve& band, const GaugeColours& colours) const;
-    void paintBracket(
-        QPainter& painter, int row, MassFraction low, MassFraction high, const QString& name, const QColor& colour) const;
+    void paintBrackets(QPainter& painter, const GaugeColours& colours) const;
+    void paintBracket(QPainter& painter, const QRectF& place, Sugars band, const QString& name, const QColor& colour) const;
     void paintCurve(QPainter& painter, const GaugeColours& colours) const;
     void paintMix(QPainter& painter, const GaugeColours& colours) const;
 

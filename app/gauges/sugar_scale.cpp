@@ -37,11 +37,24 @@ QString measuredText(const MixEstimate& measured, MassFraction difference)
                                   : SugarScale::tr("measured %1, %2 more than the recipe").arg(sugars, apart);
 }
 
+/// Where the bands are from, a line for each.
+QString sourcesOfBands()
+{
+    QStringList lines;
+    for (const TradeBand& band : tradeBands())
+        lines << SugarScale::tr("Usual for %1: %2 to %3 (%4)", "a kind of dessert, its band of sugar, the source")
+                     .arg(translatedName(nameOf(band.textureClass)), QString::number(qRound(percent(band.low))),
+                         percentText(band.high, 0), QString::fromUtf8(band.source.data(), qsizetype(band.source.size())))
+                     .toHtmlEscaped();
+    return QStringLiteral("<p>%1</p>").arg(lines.join(QStringLiteral("<br>")));
+}
+
 }  // namespace
 
 SugarScale::SugarScale(QWidget* parent)
     : Gauge(tr("Sugar scale"), parent)
 {
+    setToolTip(sourcesOfBands());
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     show(Analysis{});
 }

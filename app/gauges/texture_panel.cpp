@@ -3,6 +3,7 @@
 #include "gauges/class_window.h"
 #include "gauges/figure_button.h"
 #include "gauges/marked_lines.h"
+#include "gauges/sugar_ice_picture.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
 
@@ -13,6 +14,10 @@
 namespace firn::app {
 
 namespace {
+
+// The picture stands beside the lines.
+constexpr double pictureShare = 0.48;
+constexpr int fewestLines = 9;  // that the picture needs: its head, a plot of five, and what is under it
 
 /// The figure that the first reason is about.
 QString figureOfFirst(const Texture& texture)
@@ -39,6 +44,8 @@ TexturePanel::TexturePanel(QWidget* parent)
     : Gauge(tr("Texture"), parent)
     , m_lines(new MarkedLines(this))
     , m_why(new FigureButton(QString(), QString(), this))
+    , m_picture(new SugarIcePicture(this))
+    , m_ice(new FigureButton(QString(), QStringLiteral("texture.ice_percent_at_serving"), m_picture))
 {
     m_lines->setAccessibleName(tr("Why this texture"));
     connect(m_lines, &MarkedLines::figureChosen, this, &Gauge::figureChosen);
@@ -46,18 +53,22 @@ TexturePanel::TexturePanel(QWidget* parent)
     m_why->setAccessibleDescription(tr("Shows the reasons for the class"));
     m_why->setToolTip(tr("Show the reasons for the class"));
     connect(m_why, &FigureButton::clicked, this, &TexturePanel::showWhy);
+    m_ice->setObjectName(QStringLiteral("sugarIce"));
+    m_ice->setFocusPolicy(Qt::TabFocus);
+    connect(m_ice, &FigureButton::chosen, this, &Gauge::figureChosen);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     show(Analysis{});
 }
 
 QSize TexturePanel::sizeHint() const
 {
-    return {fontMetrics().averageCharWidth() * 60, lineHeight(figureFont(font())) + gridStep + 5 * lineHeight(font())};
+    return {
+        fontMetrics().averageCharWidth() * 60, lineHeight(figureFont(font())) + gridStep + (fewestLines + 1) * lineHeight(font())};
 }
 
 QSize TexturePanel::minimumSizeHint() const
 {
-    return {fontMetrics().averageCharWidth() * 50, lineHeight(figureFont(font())) + gridStep + 4 * lineHeight(font())};
+    return {fontMetrics().averageCharWidth() * 50, lineHeight(figureFont(font())) + gridStep + fewestLines * lineHeight(font())};
 }
 
 void TexturePanel::show(const Analysis& analysis)
@@ -74,12 +85,26 @@ void TexturePanel::show(const Analysis& analysis)
         setValueText(tr("Add ingredients to see the texture"));
     else
         setValueText(QStringList{m_kind, m_window, m_lines->spokenText()}.join(u'\n'));
-    layOut();
-    update();
     m_texture = texture;
     m_serveAt = analysis.conditions.serveAt;
+    showPicture();
+    layOut();
+    update();
     if (m_classWindow && m_classWindow->isVisible())
         m_classWindow->showTexture(m_texture, m_serveAt);
+}
+
+/// Why its kind has the band of sugar that it has; without sugar or ice there is nothing to see.
+void TexturePanel::showPicture()
+{
+    const bool isShown = m_texture.willFreeze && sugars(m_texture.mix).value > 0.0;
+    m_picture->setVisible(isShown);
+    m_ice->setVisible(isShown);
+    if (!isShown)
+        return;
+    m_picture->showCurve(sugarIceCurve(m_texture.mix, m_texture.textureClass, m_serveAt));
+    m_ice->setAccessibleName(tr("ice when served, against sugar: %1").arg(percentText(m_texture.iceAtServing, 0)));
+    m_ice->setAccessibleDescription(m_picture->accessibleDescription());
 }
 
 void TexturePanel::showWhy()
@@ -133,7 +158,14 @@ void TexturePanel::layOut()
 {
     placeFigures();
     m_lines->setVisible(!m_kind.isEmpty());
-    m_lines->setGeometry(0, headHeight(), width(), std::max(0, height() - headHeight()));
+    QRect below(0, headHeight(), width(), std::max(0, height() - headHeight()));
+    if (!m_picture->isHidden()) {
+        const int pictureWidth = qRound(pictureShare * width());
+        m_picture->setGeometry(below.adjusted(below.width() - pictureWidth, 0, 0, 0));
+        m_ice->setGeometry(m_picture->rect());
+        below.setWidth(below.width() - pictureWidth - closeSpace);
+    }
+    m_lines->setGeometry(below);
 }
 
 void TexturePanel::resizeEvent(QResizeEvent* event)

@@ -1,4 +1,5 @@
-// What the frozen mix will be like: its kind in large words, why, what is wrong with it, and where it is best served.
+// What the frozen mix will be like: its kind in large words, why, what is wrong with it, where it is best served, and why its kind has the band
+// of sugar that it has, as a picture.
 #pragma once
 
 #include "analysis/analysis.h"
@@ -11,6 +12,7 @@ namespace firn::app {
 class ClassWindow;
 class FigureButton;
 class MarkedLines;
+class SugarIcePicture;
 
 class TexturePanel : public Gauge {
     Q_OBJECT
@@ -36,11 +38,14 @@ private:
     bool isWindowBesideKind() const;
     int headHeight() const;
     void layOut();
+    void showPicture();
     void placeFigures();
     QRect windowPlace() const;
 
     MarkedLines* m_lines;
     FigureButton* m_why;
+    SugarIcePicture* m_picture;           // beside the lines
+    FigureButton* m_ice;                  // all over the picture
     QPointer<ClassWindow> m_classWindow;  // from the first time it is opened
     Texture m_texture;
     Celsius m_serveAt;

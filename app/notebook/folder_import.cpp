@@ -68,7 +68,7 @@ Result<void> takeIn(const QString& file, const QDir& folder)
     if (!copy.isEmpty())
         QFile::remove(copy);
     return failure(
-        phrase("{0}: The copy could not be written: check that the notebook's folder may be written and its disk has room.",
+        phrase("{0}: The copy could not be written. Check that the notebook's folder may be written and its disk has room.",
             file.toStdString()));
 }
 
@@ -77,12 +77,12 @@ Result<void> takeIn(const QString& file, const QDir& folder)
 Result<ImportOutcome> importFolder(const QString& from, const QString& notebook, const std::atomic<bool>& isCalledOff)
 {
     if (!QDir(from).exists())
-        return failure(phrase("{0} is not there: choose another folder.", from.toStdString()));
+        return failure(phrase("{0} is not there. Choose another folder.", from.toStdString()));
     if (!QDir().mkpath(notebook))
-        return failure(phrase("The notebook's folder {0} cannot be made: choose another one.", notebook.toStdString()));
+        return failure(phrase("The notebook's folder {0} cannot be made. Choose another one.", notebook.toStdString()));
     if (isIn(from, notebook) || isIn(notebook, from))
         return failure(
-            phrase("{0} and the notebook's folder lie in one another, so its recipes are not copied: choose another folder.",
+            phrase("{0} and the notebook's folder lie in one another, so its recipes are not copied. Choose another folder.",
                 from.toStdString()));
     QStringList files;
     for (QDirIterator entries(from, recipeFiles, QDir::Files, QDirIterator::Subdirectories); entries.hasNext();)

@@ -35,7 +35,7 @@ void NotebookPanel::buildMenu()
     m_menu->addSeparator();
     m_menu->addAction(tr("&Import a folder…"), this, &NotebookPanel::import);
     m_menu->addAction(tr("&Choose the notebook's folder…"), this, &NotebookPanel::chooseFolder);
-    m_menu->addAction(tr("&Read anew") + QStringLiteral("\tF5"), this, [this] { m_folder.open(m_folder.path()); });
+    m_menu->addAction(tr("&Refresh") + QStringLiteral("\tF5"), this, [this] { m_folder.open(m_folder.path()); });
     connect(m_menu, &QMenu::aboutToShow, this, &NotebookPanel::enableActions);
     enableActions();
 }

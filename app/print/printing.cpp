@@ -73,7 +73,7 @@ Result<QString> printOn(QPrinter& printer, const Handout& handout)
     const QString place = printer.outputFileName().isEmpty() ? printer.printerName() : printer.outputFileName();
     if (paintAll(printer, wanted(pagesOf(handout, Paper(printer.pageLayout())), printer)))
         return place;
-    return failure(phrase("Nothing could be printed on {0}: choose another printer, or save a PDF.", place.toStdString()));
+    return failure(phrase("Nothing could be printed on {0}. Choose another printer, or save a PDF.", place.toStdString()));
 }
 
 }  // namespace firn::app

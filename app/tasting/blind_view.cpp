@@ -76,7 +76,7 @@ BlindView::BlindView(Document& document, Questions& questions, QWidget* parent)
     layout->addWidget(m_sheetsTitle);
     layout->addWidget(m_sheets, 1);
     layout->addWidget(sheetButtons());
-    m_noScales->setText(tr("The pages have no lines to mark yet: choose scales first."));
+    m_noScales->setText(tr("The pages have no lines to mark yet. Choose scales first."));
     layout->addWidget(m_noScales);
     connect(m_versions, &QListWidget::itemChanged, this, &BlindView::enable);
     connect(m_sheets, &QListWidget::currentRowChanged, this, &BlindView::enable);

@@ -127,7 +127,7 @@ void TastingForm::buildWhat(FieldGrid& grid)
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(gridStep);
     auto* why = new InkLabel(InkLabel::Quiet, m_loose);
-    why->setText(tr("No version holds what is on the bench: keep it, and the tasting stays with it when you go on."));
+    why->setText(tr("No version holds what is on the bench. Keep it, and the tasting stays with it when you go on."));
     auto* keep = button(QStringLiteral("keepTasted"), tr("&Keep this version"));
     keep->setMinimumHeight(qRound(besideText(font(), target_px)));
     connect(keep, &QPushButton::clicked, this, &TastingForm::keepBench);

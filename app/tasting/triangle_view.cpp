@@ -41,7 +41,7 @@ TriangleView::TriangleView(QWidget* parent)
     , m_tasters(countField(QStringLiteral("triangleTasters"), tr("Tasters")))
     , m_right(countField(QStringLiteral("triangleRight"), tr("Found the odd cup")))
     , m_verdict(new InkLabel(InkLabel::Plain, this))
-    , m_chance(new FigureLink(tr("How the share by guessing comes about"), QString::fromLatin1(figureOfChance), this))
+    , m_chance(new FigureLink(tr("Explain the chance of guessing"), QString::fromLatin1(figureOfChance), this))
     , m_needed(new FigureLink(tr("How many right answers are needed, and why"), QString::fromLatin1(figureOfLeastRight), this))
 {
     m_verdict->setObjectName(QStringLiteral("triangleVerdict"));

@@ -38,13 +38,13 @@ constexpr double pictureScale = 2.0;  // sharp on paper, too
 DerivationWindow::DerivationWindow(const Document& document, Questions& questions, QWidget* parent)
     : QWidget(parent, Qt::Window)
     , m_document(document)
-    , m_open(new QAction(tr("&How a figure comes about…"), this))
+    , m_open(new QAction(tr("&Explain a number…"), this))
     , m_message(new InkLabel(InkLabel::Caution))
     , m_outlet(new PrintOutlet(*this, document, questions))
     , m_figures(new FigureList)
     , m_page(new QScrollArea)
 {
-    setWindowTitle(tr("How a figure comes about"));
+    setWindowTitle(tr("Explain a number"));
     resize(usualSize);
     m_open->setShortcut(tr("Ctrl+E"));
     connect(m_open, &QAction::triggered, this, &DerivationWindow::openFocused);
@@ -218,7 +218,7 @@ void DerivationWindow::changeEvent(QEvent* event)
         showPage(true);
 }
 
-/// Under the very conditions that the figures of the bench were reckoned with.
+/// Under the very conditions that the figures of the bench were calculated with.
 void DerivationWindow::evaluate()
 {
     m_workings = analyseWithWorkings(m_document.recipe(), m_document.catalogue(), m_document.analysis().conditions,
@@ -250,7 +250,7 @@ FigureHead DerivationWindow::headOf(const QString& figure, const Symbol& result)
     return {titleInLocale(figure, result, set->analysis), set->whose, set->shown.value(figure, onBench(figure, result))};
 }
 
-/// Built anew; on the same page the reader stays at the same place, with the focus on the same figure.
+/// Built again; on the same page the reader stays at the same place, with the focus on the same figure.
 void DerivationWindow::showPage(bool isSamePage)
 {
     const int scrolled = isSamePage ? m_page->verticalScrollBar()->value() : 0;
@@ -272,9 +272,8 @@ void DerivationWindow::showPage(bool isSamePage)
 
     m_figures->choose(figure());
     const SharedFigures set = named();
-    setWindowTitle(
-        set ? tr("How a figure comes about: %1").arg(QString(set->whose).replace(QLatin1String("[*]"), QLatin1String("[*][*]")))
-            : tr("How a figure comes about"));
+    setWindowTitle(set ? tr("Explain a number: %1").arg(QString(set->whose).replace(QLatin1String("[*]"), QLatin1String("[*][*]")))
+                       : tr("Explain a number"));
     m_back->setEnabled(m_browsing.canGoBack());
     m_forward->setEnabled(m_browsing.canGoForward());
     m_copyText->setEnabled(shown.has_value());

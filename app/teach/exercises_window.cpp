@@ -259,7 +259,7 @@ void ExercisesWindow::showExercise()
     const int row = m_list->currentRow();
     if (row < 0)
         m_pane->showNone(
-            m_sheet.reason ? plain(*m_sheet.reason) : tr("There is nothing to ask about yet: put water and sugar in the recipe."));
+            m_sheet.reason ? plain(*m_sheet.reason) : tr("There is nothing to ask about yet. Put water and sugar in the recipe."));
     else
         m_pane->show(m_sheet.exercises[std::size_t(row)], m_progress[std::size_t(row)]);
     m_page->verticalScrollBar()->setValue(0);

@@ -10,23 +10,23 @@ Sentence whatToType(LessonTopic topic, const Analysis& analysis)
     switch (topic) {
     case LessonTopic::Sugars:
     case LessonTopic::Sweetness:
-        return phrase("No sugar in the mix now: type some.");
+        return phrase("No sugar in the mix now. Type some.");
     case LessonTopic::TotalSolids:
-        return phrase("Nothing but water and alcohol in the mix now: type something with solids.");
+        return phrase("Nothing but water and alcohol in the mix now. Type something with solids.");
     case LessonTopic::Milk:
-        return phrase("No milk in the mix now: type some.");
+        return phrase("No milk in the mix now. Type some.");
     case LessonTopic::Correction:
         return phrase("No sugar in the mix now, or more than dissolves in the cold: change how much.");
     case LessonTopic::Alcohol:
     case LessonTopic::Spirit:
     case LessonTopic::SpiritInNumbers:
         if (analysis.mix[Constituent::Ethanol].value <= 0.0)
-            return phrase("No alcohol in the mix now: type some.");
+            return phrase("No alcohol in the mix now. Type some.");
         break;
     default:
         break;
     }
-    return isUnfrozen ? phrase("This part is not frozen.") : phrase("No water in the mix now: type some.");
+    return isUnfrozen ? phrase("This part is not frozen.") : phrase("No water in the mix now. Type some.");
 }
 
 }  // namespace

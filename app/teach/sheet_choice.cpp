@@ -87,12 +87,12 @@ Result<std::pair<std::uint64_t, std::uint64_t>> SheetChoice::sheets() const
     const std::uint64_t first = m_first->text().trimmed().toULongLong(&isFirst);
     const std::uint64_t last = m_last->text().trimmed().toULongLong(&isLast);
     if (!isFirst || !isLast)
-        return failure(phrase("“{0}” to “{1}” are no sheets: type two whole numbers, such as 1 to 24.",
+        return failure(phrase("“{0}” to “{1}” are not sheet numbers. Enter two whole numbers, such as 1 to 24.",
             m_first->text().toStdString(), m_last->text().toStdString()));
     if (last < first)
-        return failure(phrase("The last sheet comes before the first: type the smaller number first."));
+        return failure(phrase("The last sheet comes before the first. Type the smaller number first."));
     if (last - first >= mostSheets)
-        return failure(phrase("That is more than {0} sheets: print them in parts.", Figure{double(mostSheets), 0}));
+        return failure(phrase("That is more than {0} sheets. Print them in parts.", Figure{double(mostSheets), 0}));
     return std::pair(first, last);
 }
 

@@ -169,8 +169,7 @@ void VersionsPanel::keep()
     const Recipe& recipe = m_document.recipe();
     const std::string& base = recipe.basedOn;
     if (isAsKept(recipe)) {
-        emit said(tr("The bench holds “%1” just as it was kept. To name it anew, press F2 in the list.")
-                      .arg(nameOfVersion(recipe, base)));
+        emit said(tr("Nothing has changed since “%1”. Press F2 in the list to rename it.").arg(nameOfVersion(recipe, base)));
         return;
     }
     keepVersion(m_document, m_name->text().trimmed().toStdString(), m_note->text().trimmed().toStdString());
@@ -237,7 +236,7 @@ void VersionsPanel::remove()
     const std::string id = ids.front().toStdString();
     const QString name = nameOfVersion(m_document.recipe(), id);
     if (isBehindCode(m_document.recipe(), id)) {
-        emit said(tr("“%1” is on a blind sheet that is not revealed yet: reveal it before you delete the version.").arg(name));
+        emit said(tr("“%1” is on a blind sheet that is not revealed yet. Reveal it before you delete the version.").arg(name));
         return;
     }
     removeVersion(m_document, id);

@@ -128,7 +128,8 @@ Analysis analyse(const Recipe& recipe, const Catalogue& catalogue, const Conditi
     // The steps of a part's freezing are about masses that no figure of the whole has.
     const bool isOfPart = subject.hasUnfrozenParts() && process != Process::Unfrozen;
     Workings ofPart = Workings::apart();
-    Workings* const ofFreezing = workings && isOfPart ? &ofPart : workings;
+    // What is not frozen has no figures of freezing, and nothing to derive.
+    Workings* const ofFreezing = process == Process::Unfrozen ? nullptr : workings && isOfPart ? &ofPart : workings;
     const Mix& frozen = isOfPart ? subject.frozen : mix;
     const double overrun_percent = isOfPart ? 100.0 * (subject.airOfFrozen / subject.frozenVolume_20c) : result.overrun_percent;
     result.freezing = freezingCurve(frozen, ofFreezing);

@@ -44,11 +44,11 @@ struct FactorOf {
     Result<double> operator()(const ByIngredient& by) const
     {
         if (by.component >= whole.components.size() || by.row >= whole.components[by.component].size())
-            return failure(phrase("The recipe has no such row any more: choose another ingredient."));
+            return failure(phrase("The recipe has no such row any more. Choose another ingredient."));
         const RowAnalysis& row = whole.components[by.component][by.row];
         if (row.mass.value <= 0.0)
             return failure(
-                phrase("“{0}” has no weight: give it an amount that can be weighed, or choose another ingredient.", row.text));
+                phrase("“{0}” has no weight. Give it an amount that can be weighed, or choose another ingredient.", row.text));
         return by.available / row.mass;
     }
 };
@@ -56,18 +56,18 @@ struct FactorOf {
 Result<double> factorFor(const BatchSize& size, const Recipe& recipe, const Analysis& whole)
 {
     if (whole.mix.isEmpty())
-        return failure(phrase("Nothing in the recipe has a weight yet: give it rows with amounts first."));
+        return failure(phrase("Nothing in the recipe has a weight yet. Give it rows with amounts first."));
     const Result<double> factor = std::visit(FactorOf{whole}, size);
     if (!factor)
         return factor;
     if (!(*factor > 0.0))
         return failure(phrase("Enter an amount greater than zero."));
     if (*factor > largestBatchFactor)
-        return failure(phrase("That is more than {0} times the recipe: ask for less.", Figure{largestBatchFactor, 0}));
+        return failure(phrase("That is more than {0} times the recipe. Ask for less.", Figure{largestBatchFactor, 0}));
     for (const Component& component : recipe.components) {
         for (const Row& row : component.rows) {
             if (row.amount.value * *factor > largestAmount)
-                return failure(phrase("An amount cannot be larger than {0}, as that of “{1}” would be: ask for less.",
+                return failure(phrase("An amount cannot be larger than {0}, as that of “{1}” would be. Ask for less.",
                     Figure{largestAmount, 0}, row.ingredient));
         }
     }

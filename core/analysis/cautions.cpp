@@ -190,7 +190,7 @@ std::vector<Caution> cautionsFor(const Recipe& recipe, const Analysis& analysis,
     const bool hasRows =
         std::any_of(recipe.components.begin(), recipe.components.end(), [](const Component& c) { return !c.rows.empty(); });
     if (!hasRows)
-        return {{Severity::Note, phrase("The recipe is empty: type an ingredient, or paste a recipe.")}};
+        return {{Severity::Note, phrase("The recipe is empty. Type an ingredient, or paste a recipe.")}};
     addEgg(cautions, recipe, analysis, ingredients);
     addHazards(cautions, ingredients);
     addAlcohol(cautions, analysis);

@@ -45,14 +45,14 @@ Result<Composition> measuredComposition(const Composition& composition, double b
     const Grams water = composition.per100g[Constituent::Water];
     if (sugars.value <= 0.0 || water.value <= 0.0)
         return failure(
-            phrase("A reading in °Bx says nothing about something without sugars or without water: take the reading away."));
+            phrase("A reading in °Bx says nothing about something without sugars or without water. Take the reading away."));
     const auto tooMuch_brix = [&](double factor) { return brixOf(withSugars(composition, factor)) - brix; };
     const double most = (sugars + water) / sugars * 0.99;  // a little water must be left to read in
     if (tooMuch_brix(0.0) > 0.0)
-        return failure(phrase("It would read more than {0} °Bx without any sugar: measure again.", Figure{brix, 1}));
+        return failure(phrase("It would read more than {0} °Bx without any sugar. Measure again.", Figure{brix, 1}));
     constexpr double endOfScales_brix = 85.0;
     if (brix > endOfScales_brix || tooMuch_brix(most) < 0.0)
-        return failure(phrase("It cannot read as much as {0} °Bx: measure again.", Figure{brix, 1}));
+        return failure(phrase("It cannot read as much as {0} °Bx. Measure again.", Figure{brix, 1}));
     std::uintmax_t steps = 100;
     const auto [low, high] =
         boost::math::tools::toms748_solve(tooMuch_brix, 0.0, most, boost::math::tools::eps_tolerance<double>(40), steps);

@@ -272,7 +272,7 @@ private:
             for (const auto& linked : m_linked)
                 if (linked && !linked->isCountedWhole && compositions[i] == &linked->asIngredient.composition && !problem)
                     problem = phrase(
-                        "Not all rows of the linked recipe “{0}” are counted: open it and mend them.", linked->asIngredient.name);
+                        "Not all rows of the linked recipe “{0}” are counted. Open it and mend them.", linked->asIngredient.name);
         }
     }
 
@@ -302,7 +302,7 @@ private:
                 recordShare(*working, weighed, asked_percent, total, amount, row.mass);
             if (!fits)
                 row.problem = asked_percent >= 100.0
-                                  ? phrase("The rows in % of the mix add up to {0} %: leave room for the weighed rows.",
+                                  ? phrase("The rows in % of the mix add up to {0} %. Leave room for the weighed rows.",
                                       Figure{asked_percent, 1})
                                   : phrase("A share of the mix needs at least one row with a weight.");
         }

@@ -124,7 +124,7 @@ Result<Found> foundBy(
         else if (isHydrometer(record.instrument))
             measurements.push_back(HydrometerReading{record.value, temperatureOf(record), hydrometerOf(record)});
         else
-            return failure(phrase("An egg and a boiling point are read alone: leave the other readings out."));
+            return failure(phrase("An egg and a boiling point are read alone. Leave the other readings out."));
     }
     return solve(measurements, known, computed, workings).map([](std::vector<MixEstimate> mixes) {
         return Found{std::move(mixes)};

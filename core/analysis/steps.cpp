@@ -128,7 +128,7 @@ StepOutcome taken(const Mix& mix, const BoiledToMass& boiled)
     const Grams dry = mix.mass() - mix[Constituent::Water] - mix[Constituent::Ethanol];
     if (boiled.mass > mix.mass())
         return unchanged(mix,
-            phrase("Boiling cannot leave {0} g of {1} g: weigh again.", Figure{boiled.mass.value, 0}, Figure{mix.mass().value, 0}));
+            phrase("Boiling cannot leave {0} g of {1} g. Weigh again.", Figure{boiled.mass.value, 0}, Figure{mix.mass().value, 0}));
     if (boiled.mass <= dry)
         return unchanged(mix, phrase("{0} g is less than the mix holds without any water, {1} g.", Figure{boiled.mass.value, 0},
                                   Figure{dry.value, 0}));
@@ -136,7 +136,7 @@ StepOutcome taken(const Mix& mix, const BoiledToMass& boiled)
     if (lost_g <= 0.0)
         return {mix, {}, {}, {}};
     if (water_g <= 0.0)
-        return unchanged(mix, phrase("There is no water to boil down: take this step out, or add water before it."));
+        return unchanged(mix, phrase("There is no water to boil down. Take this step out, or add water before it."));
     return boiledTo(mix, waterWhere([&](double left_g) { return lost_g - boiledOff(mix, left_g).total().value; }, water_g));
 }
 

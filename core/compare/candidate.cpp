@@ -54,7 +54,7 @@ Result<Candidate> versionCandidate(const Recipe& recipe, std::string_view idOrNa
         version = named == recipe.versions.end() ? nullptr : &*named;
     }
     if (!version && recipe.versions.empty())
-        return failure(phrase("“{0}” keeps no versions: leave out “{1}”.", recipe.title, shortened(idOrName)));
+        return failure(phrase("“{0}” keeps no versions. Leave out “{1}”.", recipe.title, shortened(idOrName)));
     if (!version)
         return failure(phrase("“{0}” has no version “{1}”. There are: {2}.", recipe.title, shortened(idOrName), idsOf(recipe)));
     return withRecords({calledVersion(*version), version->recipe}, recipe, version->id, false);

@@ -52,7 +52,7 @@ Result<void> checked(const std::vector<Candidate>& candidates, const Basis& basi
         return failure(phrase("Choose {0} to {1} recipes or versions to compare.", Figure{double(fewestCompared), 0},
             Figure{double(mostCompared), 0}));
     if (basis.per == Basis::Portion && !(basis.portion.value > 0.0 && basis.portion.value <= largestAmount))
-        return failure(phrase("A portion must weigh more than 0 g: correct its mass."));
+        return failure(phrase("A portion must weigh more than 0 g. Correct its mass."));
     return {};
 }
 

@@ -105,7 +105,7 @@ std::optional<Cause> straying(const RowInMix& row, const Question& question)
     if (!real)
         return std::nullopt;
     return Cause{CauseKind::Spread, {{row.index, real->asItWas}}, deviations,
-        phrase("“{0}” with {1} % sugar instead of {2} % explains it, at {3} standard deviations. It would read {4} °Bx.",
+        phrase("“{0}” with {1} % sugar instead of {2} % would explain it ({3} standard deviations off). It would read {4} °Bx.",
             nameOf(row), Figure{real->after_gPer100g, 1}, Figure{real->before_gPer100g, 1}, Figure{deviations, 1},
             Figure{*real->asItWas.measuredBrix, 1})};
 }
@@ -128,8 +128,8 @@ std::optional<Cause> strayingTogether(const RowInMix& one, const RowInMix& other
     if (!realOne || !realOther)
         return std::nullopt;
     return Cause{CauseKind::Spread, {{one.index, realOne->asItWas}, {other.index, realOther->asItWas}}, deviations,
-        phrase("“{0}” with {1} % sugar instead of {2} % and “{3}” with {4} % instead of {5} % explain it together, at {6} standard "
-               "deviations.",
+        phrase("“{0}” with {1} % sugar instead of {2} % and “{3}” with {4} % instead of {5} % would explain it together ({6} "
+               "standard deviations off).",
             nameOf(one), Figure{realOne->after_gPer100g, 1}, Figure{realOne->before_gPer100g, 1}, nameOf(other),
             Figure{realOther->after_gPer100g, 1}, Figure{realOther->before_gPer100g, 1}, Figure{deviations, 1})};
 }

@@ -119,15 +119,15 @@ std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& afte
 {
     std::vector<Sentence> effects;
     effects.push_back(phrase("New total {0} g (now {1} g).", grams(after.mass), grams(before.mass)));
-    effects.push_back(phrase("As sweet as {0} % sucrose, {1} % before.", tenths(after.sweetness_percentSucrose),
-        tenths(before.sweetness_percentSucrose)));
+    effects.push_back(phrase(
+        "As sweet as {0} % sucrose (was {1} %).", tenths(after.sweetness_percentSucrose), tenths(before.sweetness_percentSucrose)));
     if (std::abs((after.acid - before.acid).value) >= acidStep.value)
-        effects.push_back(phrase("{0} % acid, {1} % before.", tenths(percent(after.acid)), tenths(percent(before.acid))));
+        effects.push_back(phrase("{0} % acid (was {1} %).", tenths(percent(after.acid)), tenths(percent(before.acid))));
     if (std::abs((after.alcohol - before.alcohol).value) >= alcoholStep.value)
         effects.push_back(
-            phrase("{0} % alcohol by mass, {1} % before.", tenths(percent(after.alcohol)), tenths(percent(before.alcohol))));
+            phrase("{0} % alcohol by mass (was {1} %).", tenths(percent(after.alcohol)), tenths(percent(before.alcohol))));
     if (before.freezingPoint && after.freezingPoint)
-        effects.push_back(phrase("Begins to freeze at {0}, at {1} before.", temperatureFigure(*after.freezingPoint, 2),
+        effects.push_back(phrase("Begins to freeze at {0} (was {1}).", temperatureFigure(*after.freezingPoint, 2),
             temperatureFigure(*before.freezingPoint, 2)));
     if (before.textureClass == TextureClass::Unfrozen)
         return effects;
@@ -136,9 +136,9 @@ std::vector<Sentence> effectsOf(const MixFigures& before, const MixFigures& afte
     const std::string firmnessNow(nameOf(before.firmness));
     const std::string firmnessThen(nameOf(after.firmness));
     if (now == then)
-        effects.push_back(phrase("Still {0}; serving firmness {1} (was {2}).", then, firmnessThen, firmnessNow));
+        effects.push_back(phrase("Still {0}. Served, it is {1} (was {2}).", then, firmnessThen, firmnessNow));
     else
-        effects.push_back(phrase("Becomes {0} instead of {1}; when served {2}, {3} before.", then, now, firmnessThen, firmnessNow));
+        effects.push_back(phrase("Becomes {0} instead of {1}. Served, it is {2} (was {3}).", then, now, firmnessThen, firmnessNow));
     return effects;
 }
 
@@ -256,8 +256,8 @@ Choices choicesFor(
         choice.mix = wanted.mixWith ? wanted.mixWith(choice.rows) : withAdded(now, gram, *amount);
         choice.after = figuresOf(choice.mix, wanted.texture);
         if (choice.after.textureClass != before.textureClass && choice.after.textureClass != wanted.intended.textureClass) {
-            choices.leftOut.push_back(phrase("“{0}” would change the kind of dessert: {1} g of it make it {2}.", candidate.name,
-                grams(*amount), std::string(nameOf(choice.after.textureClass))));
+            choices.leftOut.push_back(phrase("“{0}” would change the kind of dessert. {1} g of it would make it {2}.",
+                candidate.name, grams(*amount), std::string(nameOf(choice.after.textureClass))));
             continue;
         }
         choice.disturbance = disturbanceOf(before, choice.after, wanted.intended);

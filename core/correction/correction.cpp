@@ -28,14 +28,14 @@ Sentence diagnosisOf(const MeasuredState& measured, const MixFigures& recipe, co
     if (!measured.sugars)
         return phrase("No reading: calculated from the recipe's {0} % sugar.", tenths(recipe.sugars));
     if (std::abs((*measured.sugars - recipe.sugars).value) <= readingTolerance(measured).value)
-        return phrase("The reading agrees with the recipe: {0} % sugar against {1} %, no more apart than readings are.",
+        return phrase("The reading agrees with the recipe: {0} % sugar against {1} %, as near as readings can be.",
             tenths(*measured.sugars), tenths(recipe.sugars));
     if (causes.empty())
-        return phrase(
-            "{0} % sugar measured, {1} % by the recipe, and neither one slip nor two ingredients explain it. Stir, let the "
-            "sample come to 20 °C, read again, and check the weights.",
+        return phrase("{0} % sugar measured, {1} % by the recipe. No single slip and no two ingredients explain the difference. "
+                      "Stir, let the "
+                      "sample come to 20 °C, read it again, and check the weights.",
             tenths(*measured.sugars), tenths(recipe.sugars));
-    return phrase("{0} % sugar measured, {1} % by the recipe. What would explain it, likeliest first:", tenths(*measured.sugars),
+    return phrase("{0} % sugar measured, {1} % by the recipe. Possible explanations, most likely first:", tenths(*measured.sugars),
         tenths(recipe.sugars));
 }
 
@@ -54,7 +54,7 @@ std::vector<Sentence> cautionsOf(const PreparedComponent& prepared, const Measur
     }
     const auto* wanted = std::get_if<SugarsTarget>(&target);
     if (wanted && measured.sugars && std::abs((*measured.sugars - wanted->sugars).value) <= 2.0 * measured.sugars_sd.value)
-        cautions.push_back(phrase("The target is within the reading's uncertainty of ±{0} %. Reading again may save the trouble.",
+        cautions.push_back(phrase("The target is within the reading's uncertainty (± {0} %). Read again before you add anything.",
             tenths(measured.sugars_sd * 2.0)));
     return cautions;
 }
@@ -74,7 +74,7 @@ Result<CorrectionPlan> corrections(const Recipe& recipe, const Catalogue& catalo
     const MeasuredState& measured, const StrengthTarget& target, Corrected what)
 {
     if (index >= recipe.components.size())
-        return failure(phrase("The recipe has no such component any more. Choose another."));
+        return failure(phrase("This component is no longer in the recipe. Choose another."));
     const std::vector<PreparedComponent> all = prepared(recipe, catalogue).components;
     const Component& component = recipe.components[index];
     const Mix& written = all[index].mix();

@@ -100,7 +100,7 @@ std::string exercisesText(const ExerciseSheet& sheet, bool hasSolutions)
     if (sheet.reason)
         page += "\n" + printable(english(*sheet.reason)) + "\n";
     else if (sheet.exercises.empty())
-        page += "\nThere is nothing to ask about: put water and sugar in the recipe.\n";
+        page += "\nThere is nothing to ask about. Put water and sugar in the recipe.\n";
     return page;
 }
 

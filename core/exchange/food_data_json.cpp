@@ -70,9 +70,8 @@ std::vector<const Json*> foodsIn(const Json& json)
 
 Sentence notFoods()
 {
-    return phrase(
-        "This is no file of foods of FoodData Central: a food has a \"description\" and \"foodNutrients\", and several stand in "
-        "a list. Choose another file.");
+    return phrase("This is not a file of foods from FoodData Central, where each food has a \"description\" and \"foodNutrients\". "
+                  "Choose another file.");
 }
 
 Result<ImportedIngredient> ingredientFrom(const Json& food)
@@ -81,7 +80,7 @@ Result<ImportedIngredient> ingredientFrom(const Json& food)
     Ingredient& ingredient = imported.ingredient;
     ingredient.name = textAt(food, "description");
     if (ingredient.name.empty())
-        return failure(phrase("\"description\", its name, is missing: add it."));
+        return failure(phrase("\"description\", its name, is missing. Add it."));
     ingredient.group = groupOf(food);
     const std::string record = recordOf(food);
     ingredient.source = record + ": " + ingredient.name;
@@ -119,7 +118,7 @@ Result<std::vector<ImportedIngredient>> ingredientsFromFoodData(std::string_view
         if (!isFood(*food))
             return failure(result.empty() ? notFoods()
                                           : atFood(result.size() + 1, {},
-                                              phrase("\"foodNutrients\" is missing: add it or leave out the food.")));
+                                              phrase("\"foodNutrients\" is missing. Add it or leave out the food.")));
         auto imported = ingredientFrom(*food);
         if (!imported)
             return failure(atFood(result.size() + 1, textAt(*food, "description"), imported.error()));

@@ -71,7 +71,7 @@ Result<Nutrient> nutrientFrom(const Json& object)
         if (amount == object.end() || amount->is_null())
             continue;
         if (!amount->is_number())
-            return failure(phrase("the amount of “{0}” is not a number: correct it.", shortened(nutrient.name)));
+            return failure(phrase("the amount of “{0}” is not a number. Correct it.", shortened(nutrient.name)));
         nutrient.amount = amount->get<double>();
         break;
     }
@@ -98,15 +98,15 @@ public:
             return std::nullopt;
         }
         if (*nutrient.amount < 0.0)
-            return phrase("the amount of “{0}” is negative: correct it.", shortened(nutrient.name));
+            return phrase("the amount of “{0}” is negative. Correct it.", shortened(nutrient.name));
         const auto unit = std::ranges::find(massUnits, nutrient.unit, &MassUnit::name);
         if (unit == massUnits.end())
             return phrase(
-                "the amount of “{0}” has the unit “{1}”: give it in g or mg.", shortened(nutrient.name), shortened(nutrient.unit));
+                "the amount of “{0}” has the unit “{1}”. Give it in g or mg.", shortened(nutrient.name), shortened(nutrient.unit));
         const bool isSodium = nutrient.number == sodiumNumber;
         const double perUnit = isSodium ? unit->grams * milligramsPerGram : unit->grams;
         if (*nutrient.amount * unit->grams > mostGrams)
-            return phrase("100 g of it have more than 100 g of “{0}”: correct the amount or its unit.", shortened(nutrient.name));
+            return phrase("100 g of it have more than 100 g of “{0}”. Correct the amount or its unit.", shortened(nutrient.name));
         *place = *nutrient.amount * perUnit;
         m_imported.mapped.push_back(
             isSodium ? phrase("Sodium {0} mg, from nutrient 307.", Figure{**place, 0})
@@ -148,7 +148,7 @@ private:
         if (nutrient.unit != "kcal" || (m_energyRank && *m_energyRank <= rank))
             return std::nullopt;
         if (*nutrient.amount < 0.0)
-            return phrase("the amount of “{0}” is negative: correct it.", shortened(nutrient.name));
+            return phrase("the amount of “{0}” is negative. Correct it.", shortened(nutrient.name));
         if (*nutrient.amount > mostEnergy_kcal)
             return tooMuchEnergy();
         m_energyRank = rank;

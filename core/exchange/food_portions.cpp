@@ -72,10 +72,10 @@ std::optional<Sentence> takePortions(const Json& foodPortions, const std::string
         const double amount = numberAt(portion, {"amount", "value"}).value_or(1.0);
         const double one_g = mass_g.value_or(0.0) / amount;
         if ((mass_g && *mass_g < 0.0) || amount < 0.0)
-            return phrase("the portion “{0}” has a negative weight or amount: correct it.", shortened(text));
+            return phrase("the portion “{0}” has a negative weight or amount. Correct it.", shortened(text));
         auto measure = measureNamed(text);
         if (!measure || !(one_g > 0.0) || one_g > largestAmount) {
-            imported.unused.push_back(phrase("The portion “{0}” is not used: it is no clear measure.", shortened(text)));
+            imported.unused.push_back(phrase("The portion “{0}” is not used, since its measure is not clear.", shortened(text)));
             continue;
         }
         measure->grams = {one_g};

@@ -166,7 +166,7 @@ Result<std::vector<IngredientColumn>> ingredientColumnsFrom(const CsvRecord& hea
         const auto twin = std::ranges::find_if(
             columns, [&meaning](const IngredientColumn& column) { return meanTheSame(column.meaning, meaning); });
         if (twin != columns.end())
-            return failure(phrase("Line {0}: the columns “{1}” and “{2}” mean the same: keep one of them.", line,
+            return failure(phrase("Line {0}: the columns “{1}” and “{2}” mean the same. Keep one of them.", line,
                 shortened(twin->header), shortened(cell)));
         columns.push_back({cell, meaning, *factor});
     }

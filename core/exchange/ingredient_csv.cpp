@@ -81,7 +81,7 @@ public:
     {
         Ingredient& ingredient = imported.ingredient;
         if (ingredient.name.empty())
-            refuse(phrase("the name is missing: add it."));
+            refuse(phrase("the name is missing. Add it."));
         const auto amounts = amountsFrom(m_table, isDairy(ingredient) ? SugarsOf::Milk : SugarsOf::Fruit, imported.guessed);
         if (!amounts) {
             refuse(amounts.error());
@@ -90,8 +90,8 @@ public:
         ingredient.composition.per100g = *amounts;
         if (!partsFit(ingredient.composition))
             refuse(
-                phrase("milk fat, milk solids-not-fat and yolk solids are parts of the fat and the solids, and here they are more: "
-                       "correct them."));
+                phrase("milk fat, milk solids-not-fat and yolk solids are parts of the fat and the solids, and here they are more. "
+                       "Correct them."));
         if (!m_hasPartsOfMilkOrYolk)
             suggestMilkAndYolk(imported);
         if (!hasAllergenColumn)
@@ -131,20 +131,18 @@ private:
     {
         const auto number = leadingNumber(cell);
         if (!number) {
-            refuse(phrase(
-                "“{0}” in the column “{1}” is no amount: write a number that is not negative, such as 4.5, or leave the cell "
-                "empty.",
+            refuse(phrase("“{0}” in the column “{1}” is not an amount. Enter a number from 0 up, such as 4.5, or leave the cell "
+                          "empty.",
                 shortened(cell), shortened(column.header)));
             return std::nullopt;
         }
         if (number->length < cell.size()) {
-            refuse(
-                phrase("“{0}” in the column “{1}” is more than a number: write the number alone, the unit belongs into the header.",
-                    shortened(cell), shortened(column.header)));
+            refuse(phrase("“{0}” in the column “{1}” is more than a number. Enter only the number; its unit belongs in the header.",
+                shortened(cell), shortened(column.header)));
             return std::nullopt;
         }
         if (couldBeLarge(column) && couldBeThousands(cell)) {
-            refuse(phrase("“{0}” in the column “{1}” could be thousands or a decimal: write it with a point or without the comma.",
+            refuse(phrase("“{0}” in the column “{1}” could be thousands or a decimal. Write it with a point or without the comma.",
                 cell, shortened(column.header)));
             return std::nullopt;
         }
@@ -157,8 +155,9 @@ private:
         switch (column) {
         case TextColumn::Id:
             if (!isIngredientId(text))
-                refuse(phrase("“{0}” is no id: write lower-case letters, digits and single hyphens, or leave the cell empty.",
-                    shortened(text)));
+                refuse(
+                    phrase("“{0}” is not a valid id. Use lower-case letters, digits and single hyphens, or leave the cell empty.",
+                        shortened(text)));
             ingredient.id = text;
             return;
         case TextColumn::Name:
@@ -185,7 +184,7 @@ private:
         for (const std::string& part : partsOf(text)) {
             const auto allergen = allergenNamed(lowered(part));
             if (!allergen)
-                refuse(phrase("“{0}” is no allergen that Firn knows: correct its spelling, or leave it out.", shortened(part)));
+                refuse(phrase("Firn does not know the allergen “{0}”. Correct its spelling, or leave it out.", shortened(part)));
             else if (std::ranges::count(ingredient.allergens, *allergen) == 0)
                 ingredient.allergens.push_back(*allergen);
         }
@@ -230,7 +229,7 @@ private:
             return map(phrase("Energy {0} kcal, from the column “{1}”.", Figure{value, 0}, shortened(column.header)));
         case NumberColumn::Density:
             if (value <= 0.0)
-                refuse(phrase("the density is zero: correct it, or leave the cell empty."));
+                refuse(phrase("the density is zero. Correct it, or leave the cell empty."));
             ingredient.density = GramsPerMillilitre{value};
             return map(phrase("Density {0} g/mL, from the column “{1}”.", Figure{value, 3}, shortened(column.header)));
         }
@@ -306,12 +305,12 @@ Result<std::vector<ImportedIngredient>> ingredientsFromCsv(std::string_view text
             return failure(atLine(record, imported.error()));
         const std::string& id = imported->ingredient.id;
         if (const auto [twin, isNew] = lines.try_emplace(id, record.line); !isNew && !id.empty())
-            return failure(phrase("Line {0}: the id “{1}” stands in line {2} already: give one of them another.",
+            return failure(phrase("Line {0}: the id “{1}” stands in line {2} already. Give one of them another.",
                 wholeNumber(record.line), shortened(id), wholeNumber(twin->second)));
         result.push_back(std::move(*imported));
     }
     if (result.empty())
-        return failure(phrase("The file has a header and no ingredient below it: add a line for each."));
+        return failure(phrase("The file has a header and no ingredient below it. Add a line for each."));
     fillMissingIds(result);
     return result;
 }

@@ -64,7 +64,7 @@ std::optional<Sentence> collisionWith(const Catalogue& catalogue, std::span<cons
         for (const std::string& text : {each.ingredient.id, each.ingredient.name})
             if (const auto found = taken.find(folded(text)); found != taken.end())
                 return phrase(
-                    "“{0}” already means {1} in the catalogue: give the imported ingredient another id and name, or leave it out.",
+                    "“{0}” already means {1} in the catalogue. Give the imported ingredient another id and name, or leave it out.",
                     shortened(text), found->second->name);
     return std::nullopt;
 }

@@ -79,7 +79,7 @@ public:
     {
         if (!m_keys.back().insert(name).second) {
             fault = phrase(
-                "“{0}” stands twice in one object, the second time in line {1}: keep one of them.", shortened(name), line(read()));
+                "“{0}” stands twice in one object, the second time in line {1}. Keep one of them.", shortened(name), line(read()));
             return false;
         }
         m_key = std::move(name);
@@ -91,14 +91,14 @@ public:
         const bool isCutShort = position > m_text.size();  // the parser counts the end of the text as one more character
         const std::size_t at = isCutShort ? m_text.size() : position - 1;
         if (dynamic_cast<const nlohmann::detail::out_of_range*>(&error) != nullptr)
-            fault = phrase("The number that ends at line {0}, column {1} is too large: correct it.", line(at), column(at));
+            fault = phrase("The number that ends at line {0}, column {1} is too large. Correct it.", line(at), column(at));
         else if (isCutShort)
             fault = phrase("The file is not valid JSON at line {0}, column {1}: it may have been cut short. Open a backup of it, "
                            "or correct it there.",
                 line(at), column(at));
         else
             fault = phrase(
-                "The file is not valid JSON at line {0}, column {1}: correct it there, or open a backup.", line(at), column(at));
+                "The file is not valid JSON at line {0}, column {1}. Correct it there, or open a backup.", line(at), column(at));
         return false;
     }
 
@@ -154,7 +154,7 @@ Result<Json> jsonFromText(std::string_view text)
     if (auto fault = faultOfText(text))
         return failure(std::move(*fault));
     if (text.find_first_not_of(" \t\r\n") == text.npos)
-        return failure(phrase("The file is empty: open a backup of it if there is one."));
+        return failure(phrase("The file is empty. Open a backup of it if there is one."));
     const char* furthest = text.data();
     Builder builder(text, &furthest);
     const CountingIterator begin(text.data(), &furthest);

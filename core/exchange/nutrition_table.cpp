@@ -160,13 +160,13 @@ bool saysNothing(const NutritionTable& table)
 Sentence tooMuchEnergy()
 {
     return phrase(
-        "the energy is more than 100 g of fat have, {0} kcal: check the number and its unit.", Figure{mostEnergy_kcal, 0});
+        "the energy is more than 100 g of fat have, {0} kcal. Check the number and its unit.", Figure{mostEnergy_kcal, 0});
 }
 
 Result<Amounts> amountsFrom(const NutritionTable& table, SugarsOf sugarsOf, std::vector<Sentence>& guessed)
 {
     if (saysNothing(table))
-        return failure(phrase("nothing is said of what it is made of: give at least water, fat, protein and sugars."));
+        return failure(phrase("nothing is said of what it is made of. Give at least water, fat, protein and sugars."));
     Composer composer(table, guessed);
     composer.tellSugarsApart(sugarsOf);
     composer.tellSaltFromMinerals();
@@ -176,7 +176,7 @@ Result<Amounts> amountsFrom(const NutritionTable& table, SugarsOf sugarsOf, std:
     composer.close();
     if (const double total_g = composer.amounts.total().value; total_g > 100.0 + closes_g)
         return failure(
-            phrase("the parts of 100 g add up to {0} g: correct them so that they add up to 100 g.", Figure{total_g, 1}));
+            phrase("the parts of 100 g add up to {0} g. Correct them so that they add up to 100 g.", Figure{total_g, 1}));
     return composer.amounts;
 }
 

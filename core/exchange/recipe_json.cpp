@@ -194,7 +194,7 @@ Fault readVersions(const Json& value, std::vector<Version>& versions)
     std::unordered_set<std::string_view> ids;
     for (const Version& version : versions) {
         if (!ids.insert(version.id).second)
-            return phrase("Two versions have the id \"{0}\": give one of them another.", version.id);
+            return phrase("Two versions have the id \"{0}\". Give one of them another.", version.id);
     }
     return std::nullopt;
 }

@@ -52,6 +52,8 @@ Json curveOf(const FreezingCurve& freezing)
 
 Json textureOf(const Texture& texture)
 {
+    const auto ice = [&texture](
+                         MassFraction share) { return texture.process == Process::Unfrozen ? Json() : Json(percent(share)); };
     Json reasons = Json::array();
     for (const auto& sentences : {texture.reasons, texture.faults}) {
         for (const Sentence& sentence : sentences)
@@ -61,8 +63,8 @@ Json textureOf(const Texture& texture)
     if (texture.servingWindow)
         window = {{"warmest", texture.servingWindow->warmest.value}, {"coldest", texture.servingWindow->coldest.value}};
     return {{"class", nameOf(texture.textureClass)}, {"process", keyOf(texture.process)}, {"will_freeze", texture.willFreeze},
-        {"ice_percent_at_serving", percent(texture.iceAtServing)}, {"reasons", reasons}, {"firmness", nameOf(texture.firmness)},
-        {"ice_percent_in_freezer", percent(texture.iceInFreezer)}, {"serving_window_c", window}};
+        {"ice_percent_at_serving", ice(texture.iceAtServing)}, {"reasons", reasons}, {"firmness", nameOf(texture.firmness)},
+        {"ice_percent_in_freezer", ice(texture.iceInFreezer)}, {"serving_window_c", window}};
 }
 
 Json readingsOf(const std::optional<Readings>& readings)
@@ -88,7 +90,10 @@ Json cautionsOf(const std::vector<Caution>& cautions)
 
 std::string reportJson(const Recipe& recipe, const Analysis& analysis)
 {
-    const auto& freezingPoint = analysis.freezing.freezingPoint;
+    // What is not frozen has no figures of freezing, as in the window.
+    const bool isFrozen = analysis.texture.process != Process::Unfrozen;
+    const FreezingCurve curve = isFrozen ? analysis.freezing : FreezingCurve{};
+    const auto& freezingPoint = curve.freezingPoint;
     Json report;
     report["format"] = "firn-report";
     report["version"] = 1;
@@ -103,9 +108,9 @@ std::string reportJson(const Recipe& recipe, const Analysis& analysis)
     report["rows"] = rowsOf(analysis);
     report["freezing_point_c"] = freezingPoint ? Json(freezingPoint->temperature.value) : Json();
     report["freezing_point_extrapolated"] = freezingPoint && freezingPoint->isExtrapolated;
-    report["freezing_point_textbook_c"] = analysis.textbook ? Json(analysis.textbook->freezingPoint.value) : Json();
-    report["glass_limit_c"] = freezingPoint ? Json(analysis.freezing.glassLimit.value) : Json();
-    report["freezing_curve"] = curveOf(analysis.freezing);
+    report["freezing_point_textbook_c"] = isFrozen && analysis.textbook ? Json(analysis.textbook->freezingPoint.value) : Json();
+    report["glass_limit_c"] = freezingPoint ? Json(curve.glassLimit.value) : Json();
+    report["freezing_curve"] = curveOf(curve);
     report["texture"] = textureOf(analysis.texture);
     report["readings"] = readingsOf(analysis.readings);
     report["cautions"] = cautionsOf(analysis.cautions);

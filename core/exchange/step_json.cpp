@@ -28,9 +28,9 @@ Result<Loss> lossFrom(const LossFields& fields)
     const int groups = int(fields.heldBack_g.has_value()) + int(fields.of.has_value()) + int(fields.to_g.has_value())
                        + int(fields.to_brix.has_value());
     if (groups > 1)
-        return failure(phrase("A step takes away one thing only: keep one of \"held_back_g\", \"of\", \"to_g\" and \"to_brix\"."));
+        return failure(phrase("A step takes away one thing only. Keep one of \"held_back_g\", \"of\", \"to_g\" and \"to_brix\"."));
     if (!fields.of && (fields.soaksUp_gPerG || fields.extracted_percent))
-        return failure(phrase("\"of\" is missing: name the row that is steeped."));
+        return failure(phrase("\"of\" is missing. Name the row that is steeped."));
     if (fields.heldBack_g)
         return HeldBack{{*fields.heldBack_g}};
     if (fields.of)

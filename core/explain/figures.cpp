@@ -13,9 +13,10 @@ namespace {
 
 constexpr std::size_t fewNear = 4;
 
-constexpr std::array<std::string_view, 11> missable{"freezing_point_c", "freezing_point_textbook_c", "glass_limit_c",
-    "texture.serving_window_c.warmest", "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix",
-    "readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
+constexpr std::array<std::string_view, 13> missable{"freezing_point_c", "freezing_point_textbook_c", "glass_limit_c",
+    "texture.ice_percent_at_serving", "texture.ice_percent_in_freezer", "texture.serving_window_c.warmest",
+    "texture.serving_window_c.coldest", "readings.temperature_c", "readings.refractometer_brix", "readings.density_g_ml",
+    "readings.specific_gravity_20_20", "readings.baume", "readings.egg.exposed_width_mm"};
 
 constexpr auto besideReport = std::to_array<std::string_view>({"finished_volume_ml_20c", "instruments.refractometer_brix",
     "instruments.hydrometer_brix", "instruments.hydrometer_gravity", "instruments.hydrometer_baume", "measured.sugars_percent",
@@ -106,7 +107,9 @@ Sentence reasonForNone(std::string_view key)
     if (key.starts_with("rows["))
         return phrase("rows are counted from 0, through all components.");
     if (key.starts_with("freezing_curve["))
-        return phrase("its curve is shorter; temperatures are counted from 0, the freezing point.");
+        return phrase("its curve is shorter, or it is not frozen. Temperatures are counted from 0, the freezing point.");
+    if (key.starts_with("texture.ice_"))
+        return phrase("it is not frozen.");
     if (key.starts_with("texture."))
         return phrase("it is not scooped at any temperature of this freezer.");
     if (key.starts_with("measured."))
@@ -126,8 +129,8 @@ Sentence reasonForNone(std::string_view key)
     if (key.starts_with("readings."))
         return phrase("there is no water or alcohol to read in.");
     if (key == "freezing_point_textbook_c")
-        return phrase("the textbook's table does not reach so far: there is no water, or too little for what is dissolved in it.");
-    return phrase("there is no water to freeze.");
+        return phrase("it is not frozen, or the textbook's table does not reach so far, for want of water.");
+    return phrase("it is not frozen, or has no water to freeze.");
 }
 
 std::vector<std::string> figuresNear(std::string_view key, const Workings& workings)

@@ -50,7 +50,7 @@ void fillAlcohol(LessonPage& page, const ExplainedAnalysis& explained)
 {
     for (const char* figure : {"constituents_g.ethanol", "percent.alcohol", "percent.alcohol_by_volume"})
         append(page.steps, chosenSteps(explained.workings, figure));
-    page.conclusions.push_back(phrase("Freezing does not remove it: say so on the menu, and keep to the age and licence rules."));
+    page.conclusions.push_back(phrase("Freezing does not remove it. Say so on the menu, and keep to the age and licence rules."));
 }
 
 void fillDensity(LessonPage& page, const ExplainedAnalysis& explained)
@@ -203,7 +203,7 @@ const std::vector<Topic>& allTopics()
 {
     using T = LessonTopic;
     static const std::vector<Topic> topics{
-        {T::Nothing, phrase("Nothing to show yet"), phrase("The recipe is empty: type an ingredient, and the pages fill."),
+        {T::Nothing, phrase("Nothing to show yet"), phrase("The recipe is empty. Type an ingredient, and the pages fill."),
             [](const Analysis& analysis) { return analysis.mix.isEmpty(); }, fillNothing},
         {T::Sugars, phrase("Sugar by mass"),
             phrase("Sweetness, softness and the kind of ice follow from the share of sugars in the mix."),

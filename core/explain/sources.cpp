@@ -98,7 +98,7 @@ const std::array sources{
         "Soc. 30 "
         "(1908) 1767; glucose, fructose and salt from memory",
         "sucrose and salt 0 to 100 °C, lactose 0 to 89 °C, glucose 20 to 90 °C, fructose 20 to 50 °C",
-        "0.2 to 2.5 % either way; each is reckoned alone in its water", "core/syrup/solubility"},
+        "0.2 to 2.5 % either way; each is calculated alone in its water", "core/syrup/solubility"},
     SourceFacts{Source::UnfreezableWater, "Water that does not freeze",
         "0.3 g per gram of protein, 0.5 g per gram of gum, from memory", "protein and gums; never more than the water there is",
         "published values for proteins range from 0.2 to 0.5", "core/solution/water_activity"},

@@ -70,7 +70,7 @@ std::optional<Sentence> faultOfName(const Ingredient& ingredient, const Catalogu
         const auto others = namesOf(*other);
         if (std::ranges::any_of(others, [&](const std::string* taken) { return folded(*taken) == folded(*name); }))
             return phrase(
-                "“{0}” is in the catalogue already, and recipes that name it would change: call this one something else.", *name);
+                "“{0}” is in the catalogue already, and recipes that name it would change. Call this one something else.", *name);
     }
     return std::nullopt;
 }

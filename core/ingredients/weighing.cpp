@@ -147,14 +147,14 @@ Result<Weighing> weighVolume(const Amount& amount, const Ingredient& ingredient,
     if (ingredient.density) {
         return byDensity(amount, *ingredient.density, ingredient.densitySource, working);
     }
-    return failure(phrase("{0} has no known density or cup weight: give it in grams.", ingredient.name));
+    return failure(phrase("{0} has no known density or cup weight. Give it in grams.", ingredient.name));
 }
 
 Result<Weighing> weighPieces(const Amount& amount, const Ingredient& ingredient, std::string_view note, Working* working)
 {
     const auto* piece = measureOf(ingredient, Unit::Piece, note);
     if (piece == nullptr) {
-        return failure(phrase("The weight of one piece of {0} is not known: give it in grams.", ingredient.name));
+        return failure(phrase("The weight of one piece of {0} is not known. Give it in grams.", ingredient.name));
     }
     return byMeasure(amount, *piece,
         piece->note.empty() ? phrase("piece weight, {0}", piece->source)
@@ -173,7 +173,7 @@ Result<Weighing> weigh(const Amount& amount, const Ingredient& ingredient, std::
         return weighPieces(amount, ingredient, note, working);
     case Dimension::Share:
         return failure(
-            phrase("A share of the mix can only be weighed together with the other rows: give {0} in grams.", ingredient.name));
+            phrase("A share of the mix can only be weighed together with the other rows. Give {0} in grams.", ingredient.name));
     case Dimension::Mass:
         break;
     }

@@ -59,7 +59,7 @@ public:
                 const auto* const named = std::ranges::find(figureNames, word, &std::pair<std::string_view, CardFigure>::first);
                 if (named != figureNames.end() && isRangeAhead(named->second)) {
                     if (!takeRange(named->second))
-                        return failure(phrase("“{0}” is not a range yet: write it as sugar 24..28, alcohol > 0 or freezes < -3.",
+                        return failure(phrase("“{0}” is not a range yet. Write it as sugar 24..28, alcohol > 0 or freezes < -3.",
                             shortened(trimmed(before))));
                 } else if (!word.empty()) {
                     m_query.words.push_back(" " + word);

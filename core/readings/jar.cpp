@@ -24,9 +24,9 @@ Result<JarFilling> fillingFor(const Jar& jar, const HydrometerBody& hydrometer, 
     const double displaced_mL = hydrometer.mass.value / liquid.value;
     const double stem_mm = (displaced_mL - hydrometer.bulbVolume.value) * mm3PerMillilitre / area_mm2(hydrometer.stemDiameter);
     if (stem_mm > hydrometer.stemLength.value)
-        return failure(phrase("The hydrometer sinks in so light a liquid: use one with a lower scale."));
+        return failure(phrase("The hydrometer sinks in so light a liquid. Use one with a lower scale."));
     if (stem_mm < 0.0)
-        return failure(phrase("The hydrometer floats with its bulb out of so dense a liquid: use one with a higher scale."));
+        return failure(phrase("The hydrometer floats with its bulb out of so dense a liquid. Use one with a higher scale."));
     JarFilling filling;
     filling.submerged = hydrometer.bulbLength + Millimetres{stem_mm};
     filling.height = filling.submerged + belowIt;

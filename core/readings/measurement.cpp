@@ -52,10 +52,10 @@ Estimates inAgreement(const std::vector<MixEstimate>& first, const std::vector<M
     const auto figure = [&](const MixEstimate& e) { return Figure{percent(isSugar ? e.sugar : e.alcohol), 1}; };
     if (apart(*bestFirst, *bestSecond) > tolerated)
         return failure(isSugar
-                           ? phrase("The refractometer says {0} % sugar and the hydrometer {1} %: read both again, or leave the "
+                           ? phrase("The refractometer says {0} % sugar and the hydrometer {1} %. Read both again, or leave the "
                                     "alcohol to be found from them.",
                                figure(*bestFirst), figure(*bestSecond))
-                           : phrase("The refractometer says {0} % alcohol and the hydrometer {1} %: read both again, or leave the "
+                           : phrase("The refractometer says {0} % alcohol and the hydrometer {1} %. Read both again, or leave the "
                                     "sugar to be found from them.",
                                figure(*bestFirst), figure(*bestSecond)));
     MixEstimate mean = *bestFirst;
@@ -76,7 +76,7 @@ std::optional<Sentence> faultOf(const Beforehand& known)
     if (!isShare(known.sugar) || !isShare(known.alcohol))
         return phrase("What is known of sugar and alcohol must be from 0 to less than 100 % by mass.");
     if (known.sugar && known.alcohol)
-        return phrase("Where sugar and alcohol are both known there is nothing to find: leave one of them out.");
+        return phrase("Where sugar and alcohol are both known there is nothing to find. Leave one of them out.");
     return std::nullopt;
 }
 
@@ -114,7 +114,7 @@ Estimates solve(
     const auto isWarm = [](const ExplainedTarget& reading) { return reading.target.temperature > warmestAlcohol; };
     if (hasAlcohol && known.alcohol != MassFraction{0.0} && std::ranges::any_of(readings, isWarm))
         return failure(
-            phrase("With alcohol in it a mix can be read up to {0}: let it cool.", temperatureFigure(warmestAlcohol, 0)));
+            phrase("With alcohol in it a mix can be read up to {0}. Let it cool.", temperatureFigure(warmestAlcohol, 0)));
 
     const MixFamily family(background, staysInTheWater ? MixFamily::Alcohol::StaysInTheWater : MixFamily::Alcohol::InQuestion);
     if (isPair && !known.sugar && !known.alcohol) {

@@ -77,7 +77,7 @@ Result<std::vector<MixEstimate>> sugarFrom(const Target& target, const MixFamily
 Result<std::vector<MixEstimate>> alcoholFrom(const Target& target, const MixFamily& family, MassFraction sugar)
 {
     if (sugar < family.leastSugar({}) || sugar > family.mostSugar({}))
-        return failure(phrase("{0} % sugar is outside what this mix can hold, which is from {1} to {2} %: correct it.",
+        return failure(phrase("{0} % sugar is outside what this mix can hold, which is from {1} to {2} %. Correct it.",
             Figure{percent(sugar), 1}, Figure{percent(family.leastSugar({})), 1}, Figure{percent(family.mostSugar({})), 1}));
     // The most sugar is in proportion to what is not alcohol.
     const double most = 1.0 - sugar / family.mostSugar({});

@@ -55,7 +55,7 @@ Result<MixEstimate> sugarByBoiling(const BoilingReading& reading, const Mix& bac
     constexpr Hectopascals highest{1100.0};  // below sea level
     constexpr Hectopascals lowest{500.0};    // some 5500 m
     if (reading.pressure < lowest || reading.pressure > highest)
-        return failure(phrase("The pressure of the air lies between {0} and {1} hPa: correct it.", Figure{lowest.value, 0},
+        return failure(phrase("The pressure of the air lies between {0} and {1} hPa. Correct it.", Figure{lowest.value, 0},
             Figure{highest.value, 0}));
     const MixFamily family(background, MixFamily::Alcohol::StaysInTheWater);
     const auto at = [&](double sugar) { return family.at({sugar}, {}); };

@@ -77,7 +77,7 @@ Result<SugarRange> sugarByEgg(
 {
     const Millimetres widest = floatEgg({reading.mass, reading.age.density}, reading.age.density).breadth;
     if (reading.mass.value <= 0.0)
-        return failure(phrase("An egg weighs more than nothing: give its mass in its shell."));
+        return failure(phrase("An egg weighs more than nothing. Give its mass in its shell."));
     if (reading.patchWidth.value <= 0.0)
         return failure(phrase("An egg that shows no patch has sunk: the mix is lighter than the egg, more cannot be said."));
     if (reading.patchWidth > widest)

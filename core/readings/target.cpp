@@ -131,7 +131,7 @@ Result<Target> targetOf(const Measurement& measurement, Working* working)
     return std::visit(
         [&](const auto& reading) -> Result<Target> {
             if (reading.temperature < coldest || reading.temperature > warmest)
-                return failure(phrase("Readings can be understood from {0} to {1}: bring the sample there and read it again.",
+                return failure(phrase("Readings can be understood from {0} to {1}. Bring the sample there and read it again.",
                     temperatureFigure(coldest, 0), temperatureFigure(warmest, 0)));
             if (auto fault = faultOf(reading))
                 return failure(std::move(*fault));

@@ -59,7 +59,7 @@ std::optional<Sentence> faultOfDate(std::string_view date)
         date.empty() || (isDay(date.substr(0, 10)) && (date.size() == 10 || (date[10] == 'T' && isTimeOfDay(date.substr(11)))));
     if (isFine)
         return std::nullopt;
-    return phrase("“{0}” is no date: write it as 2026-04-03 or 2026-04-03T15:20.", std::string(date));
+    return phrase("“{0}” is not a date. Write it as 2026-04-03 or 2026-04-03T15:20.", std::string(date));
 }
 
 }  // namespace firn

@@ -128,7 +128,7 @@ Hectopascals pressureAtAltitude(double altitude_m)
 Result<BoilingPoint> boilingPointOf(const Mix& mix, Hectopascals pressure, Working* working)
 {
     if (shareOf(mix[Constituent::Ethanol], mix) > traceOfAlcohol)
-        return failure(phrase("A boiling point says nothing about a mix with alcohol, which leaves with the steam: use a "
+        return failure(phrase("A boiling point says nothing about a mix with alcohol, which leaves with the steam. Use a "
                               "refractometer and a hydrometer."));
     const Liquid liquid(mix, working);
     if (liquid.freeWater().value <= 0.0)

@@ -13,7 +13,7 @@ bool isShare(MassFraction share) { return share.value >= 0.0 && share.value <= 1
 
 bool isAmount(Grams mass) { return mass.value > 0.0 && std::isfinite(mass.value); }
 
-tl::unexpected<Sentence> noShare() { return failure(phrase("A strength is from 0 to 100 % by mass: correct it.")); }
+tl::unexpected<Sentence> noShare() { return failure(phrase("A strength is from 0 to 100 % by mass. Correct it.")); }
 
 Symbol strengthSymbol(const char* subscript, MassFraction share, Sentence meaning)
 {
@@ -40,11 +40,11 @@ Result<Blend> pearsonSquare(MassFraction first, MassFraction second, MassFractio
     if (!isShare(first) || !isShare(second) || !isShare(wanted))
         return noShare();
     if (!isAmount(total))
-        return failure(phrase("Nothing would be mixed: ask for more than 0 g."));
+        return failure(phrase("Nothing would be mixed. Ask for more than 0 g."));
     const auto [weak, strong] = std::minmax(first, second);
     if (wanted < weak || wanted > strong)
         return failure(
-            phrase("{0} % cannot be mixed from {1} % and {2} %: ask for a strength between them, or take a weaker or stronger one.",
+            phrase("{0} % cannot be mixed from {1} % and {2} %. Ask for a strength between them, or take a weaker or stronger one.",
                 percentFigure(wanted), percentFigure(first), percentFigure(second)));
     if (first == second)
         return failure(phrase("Both have {0} %: mixed in any way they stay so.", percentFigure(first)));
@@ -63,12 +63,12 @@ Result<Grams> amountToReach(MassFraction wanted, Grams mass, MassFraction now, M
     if (!isShare(wanted) || !isShare(now) || !isShare(added))
         return noShare();
     if (!isAmount(mass))
-        return failure(phrase("There is nothing to add to: give it a mass of more than 0 g."));
+        return failure(phrase("There is nothing to add to. Give it a mass of more than 0 g."));
     if (wanted == now)
         return Grams{0.0};
     const double amount_g = mass.value * ((wanted - now) / (added - wanted));
     if (!(amount_g > 0.0) || !std::isfinite(amount_g))
-        return failure(phrase("Adding something of {0} % never brings {1} % to {2} %: add something on the far side of {2} %.",
+        return failure(phrase("Adding something of {0} % never brings {1} % to {2} %. Add something on the far side of {2} %.",
             percentFigure(added), percentFigure(now), percentFigure(wanted)));
     if (working) {
         const Symbol w = strengthSymbol("wanted", wanted, phrase("strength that is wanted"));

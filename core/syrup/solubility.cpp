@@ -207,7 +207,7 @@ Result<Solubility> solubilityOf(Constituent solute, Celsius temperature, Working
 {
     const SoluteFacts* facts = factsOf(solute);
     if (!facts)
-        return failure(phrase("How well {0} dissolves is not known here: ask for sucrose, glucose, fructose, lactose or salt.",
+        return failure(phrase("How well {0} dissolves is not known here. Ask for sucrose, glucose, fructose, lactose or salt.",
             lowered(allConstituents()[static_cast<std::size_t>(solute)].label)));
     if (!(temperature.value >= facts->coldest_c && temperature.value <= facts->warmest_c))
         return failure(phrase("How well {0} dissolves is known from {1} to {2}, not at {3}.", std::string(facts->name),
@@ -233,7 +233,7 @@ Result<Dissolving> dissolve(Constituent solute, Grams amount, Grams water, Celsi
     if (!cold)
         return failure(cold.error());
     if (!(amount.value >= 0.0 && water.value > 0.0 && std::isfinite(amount.value) && std::isfinite(water.value)))
-        return failure(phrase("There is no water to dissolve it in: give both their weight."));
+        return failure(phrase("There is no water to dissolve it in. Give both their weight."));
     Dissolving result;
     result.warm = saturationOf(*hot, amount, water);
     result.cooled = saturationOf(*cold, amount, water);

@@ -15,9 +15,9 @@ Figure percentFigure(MassFraction share) { return {percent(share), 1}; }
 std::optional<Sentence> faultOf(Grams mass, MassFraction now)
 {
     if (!(mass.value > 0.0 && std::isfinite(mass.value)))
-        return phrase("There is no syrup: give it a mass of more than 0 g.");
+        return phrase("The syrup has no mass. Enter more than 0 g.");
     if (!(now.value > 0.0 && now.value < 1.0))
-        return phrase("{0} % sugar is no syrup: give it a strength between 0 and 100 %.", percentFigure(now));
+        return phrase("{0} % sugar is not a syrup. Enter a strength between 0 and 100 %.", percentFigure(now));
     return std::nullopt;
 }
 
@@ -59,13 +59,13 @@ SugarAndWater contentsOf(Grams syrup, MassFraction strength)
 Result<SyrupRecipe> syrupOf(MassFraction strength, Millilitres volume, Celsius measuredAt, Working* working)
 {
     if (!(strength.value >= 0.0 && strength <= strongestOfKnownDensity))
-        return failure(phrase("The density of a syrup of {0} °Bx is not known: ask for 0 to {1} °Bx.", percentFigure(strength),
+        return failure(phrase("The density of a syrup of {0} °Bx is not known. Ask for 0 to {1} °Bx.", percentFigure(strength),
             Figure{percent(strongestOfKnownDensity), 0}));
     if (!(measuredAt.value >= 0.0 && measuredAt.value <= 100.0))
-        return failure(phrase("The density of a syrup at {0} is not known: measure its volume at {1} to {2}.",
+        return failure(phrase("The density of a syrup at {0} is not known. Measure its volume at {1} to {2}.",
             temperatureFigure(measuredAt, 0), temperatureFigure({0.0}, 0), temperatureFigure({100.0}, 0)));
     if (!(volume.value > 0.0 && std::isfinite(volume.value)))
-        return failure(phrase("Nothing would be made: ask for more than 0 mL."));
+        return failure(phrase("Nothing would be made. Ask for more than 0 mL."));
     SyrupRecipe result;
     result.density = sucroseSolutionDensity(strength, measuredAt);
     const auto [sugar, water] = contentsOf({volume.value * result.density.value}, strength);
@@ -84,10 +84,10 @@ Result<BoiledSyrup> boiledTo(MassFraction wanted, Grams mass, MassFraction now, 
         return failure(*fault);
     if (!(wanted <= strongestSyrup))
         return failure(
-            phrase("A syrup of {0} % is candy: ask for at most {1} %.", percentFigure(wanted), percentFigure(strongestSyrup)));
+            phrase("A syrup of {0} % is candy. Ask for at most {1} %.", percentFigure(wanted), percentFigure(strongestSyrup)));
     if (!(wanted >= now))
         return failure(
-            phrase("Boiling makes {0} % stronger, never {1} %: add water instead.", percentFigure(now), percentFigure(wanted)));
+            phrase("Boiling makes {0} % stronger, never {1} %. Add water instead.", percentFigure(now), percentFigure(wanted)));
     const Grams left = mass * (now / wanted);
     if (working)
         working
@@ -104,10 +104,10 @@ Result<BoiledSyrup> boiledTo(Grams left, Grams mass, MassFraction now, Working* 
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
     if (!(left <= mass))
-        return failure(phrase("Boiling cannot leave {0} g of {1} g: weigh again.", Figure{left.value, 0}, Figure{mass.value, 0}));
+        return failure(phrase("Boiling cannot leave {0} g of {1} g. Weigh again.", Figure{left.value, 0}, Figure{mass.value, 0}));
     const Grams least = mass * (now / strongestSyrup);
     if (!(left >= least))
-        return failure(phrase("{0} g of it would be candy: stop at {1} g or more, which is {2} %.", Figure{left.value, 0},
+        return failure(phrase("{0} g of it would be candy. Stop at {1} g or more, which is {2} %.", Figure{left.value, 0},
             Figure{std::ceil(least.value), 0}, percentFigure(strongestSyrup)));
     const MassFraction strength = now * (mass / left);
     if (working)
@@ -124,7 +124,7 @@ Result<DilutedSyrup> dilutedTo(MassFraction wanted, Grams mass, MassFraction now
     if (auto fault = faultOf(mass, now))
         return failure(*fault);
     if (!(wanted.value > 0.0 && wanted <= now))
-        return failure(phrase("Water never brings {0} % to {1} %: ask for something weaker, or boil it down.", percentFigure(now),
+        return failure(phrase("Water never brings {0} % to {1} %. Ask for something weaker, or boil it down.", percentFigure(now),
             percentFigure(wanted)));
     return amountToReach(wanted, mass, now, {0.0}, working).map([mass](Grams water) { return DilutedSyrup{water, mass + water}; });
 }

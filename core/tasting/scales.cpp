@@ -59,7 +59,7 @@ std::optional<Sentence> faultOfScale(const Recipe& recipe, std::size_t place, co
         return phrase("A scale needs a name, such as sweetness.");
     for (std::size_t i = 0; i < recipe.scales.size(); ++i)
         if (i != place && recipe.scales[i].name == scale.name)
-            return phrase("There is a scale {0} already: choose another name.", scale.name);
+            return phrase("There is a scale {0} already. Choose another name.", scale.name);
     if (!(std::abs(scale.from) <= largestScore && std::abs(scale.to) <= largestScore))
         return phrase("The scale of {0} goes too far: its ends may be at most {1} from zero.", scale.name, plain(largestScore));
     if (!(scale.from < scale.to))

@@ -81,9 +81,9 @@ std::optional<std::size_t> leastRight(std::size_t tasters, double risk)
 Result<Sentence> triangleTest(std::size_t tasters, std::size_t right, Workings* workings)
 {
     if (tasters > mostTasters)
-        return failure(phrase("More than {0} tasters: correct the number.", Figure{double(mostTasters), 0}));
+        return failure(phrase("More than {0} tasters. Correct the number.", Figure{double(mostTasters), 0}));
     if (right > tasters)
-        return failure(phrase("{0} right answers of {1} tasters cannot be: correct one of them.", Figure{double(right), 0},
+        return failure(phrase("{0} right answers of {1} tasters cannot be. Correct one of them.", Figure{double(right), 0},
             Figure{double(tasters), 0}));
     const auto least = leastRight(tasters);
     if (!least)
@@ -94,9 +94,8 @@ Result<Sentence> triangleTest(std::size_t tasters, std::size_t right, Workings* 
     }
     const Figure chance{100.0 * chanceByGuessing(tasters, right), 1};
     if (right >= *least)
-        return phrase("A difference was shown: by guessing, so many right answers come about in {0} % of such tests.", chance);
-    return phrase(
-        "A difference was not shown: {0} right answers are needed, and by guessing, {1} come about in {2} % of such tests.",
+        return phrase("A difference was shown. Guessing gives as many right answers in {0} % of such tests.", chance);
+    return phrase("A difference was not shown. {0} right answers are needed; guessing gives {1} in {2} % of such tests.",
         Figure{double(*least), 0}, Figure{double(right), 0}, chance);
 }
 

@@ -2,7 +2,6 @@
 
 #include "freezing/textbook.h"
 #include "texture/ice_wanted.h"
-#include "texture/texture_class.h"
 #include "texture/trade_bands.h"
 #include "units/temperature.h"
 
@@ -46,7 +45,7 @@ public:
         return classOf(mix, m_input.process) == m_kind && (!m_isInBand || isIn(*m_band, mix));
     }
 
-    bool sets(const Mix& mix, Celsius freezer) const { return hasIce(mix, {freezer, setsFirmly, true}); }
+    bool sets(const Mix& mix, Celsius freezer) const { return hasIce(mix, {freezer, setsAt(), true}); }
 
     bool servesWell(const Mix& mix, Celsius serveAt) const
     {
@@ -54,6 +53,9 @@ public:
         const MassFraction ice = iceOnceAt(mix, serveAt);
         return edges && ice >= edges->leastServed && ice <= edges->mostServed;
     }
+
+    /// Ice in its fat-free part.
+    MassFraction setsAt() const { return setsFrom(m_input.process); }
 
     bool keeps(Promise promise, const std::vector<MixChange>& changes) const
     {
@@ -132,19 +134,19 @@ Sentence sentenceToSet(const MixChange& change, Celsius freezer)
     const Figure cold = chosenTemperatureFigure(freezer), grams = gramsFigure(change.mass);
     switch (change.stuff) {
     case Stuff::Water:
-        return phrase("To set at {0}: add {1} g of water.", cold, grams);
+        return phrase("To make it set at {0}, add {1} g of water.", cold, grams);
     case Stuff::Spirit:
-        return phrase("To set at {0}: take out {1} mL of a spirit of 40 % vol.", cold,
+        return phrase("To make it set at {0}, use {1} mL less spirit (40 % vol).", cold,
             gramsFigure({std::round(-change.mass.value / densityOfSpirit.value * 10.0) / 10.0}));
     case Stuff::Salt:
-        return phrase("To set at {0}: leave out {1} g of salt.", cold, grams);
+        return phrase("To make it set at {0}, use {1} g less salt.", cold, grams);
     case Stuff::Acid:
-        return phrase("To set at {0}: leave out {1} g of acid.", cold, grams);
+        return phrase("To make it set at {0}, use {1} g less acid.", cold, grams);
     case Stuff::Sucrose:
     case Stuff::Dextrose:
         break;
     }
-    return phrase("To set at {0}: leave out {1} g of sugar.", cold, grams);
+    return phrase("To make it set at {0}, use {1} g less sugar.", cold, grams);
 }
 
 /// A spirit is poured, not weighed: whole millilitres, tenths below ten.
@@ -157,7 +159,7 @@ MixChange asMeasured(MixChange change)
 
 std::optional<Advice> changeToSet(const Trial& trial, const Mix& mix, Celsius freezer, MixChange perGram, Grams most)
 {
-    const auto amount = amountForIce(mix, {perGram}, most, {freezer, setsFirmly, true});
+    const auto amount = amountForIce(mix, {perGram}, most, {freezer, trial.setsAt(), true});
     if (!amount)
         return std::nullopt;
     const MixChange change =
@@ -171,7 +173,7 @@ std::optional<Advice> colderFreezer(const Trial& trial, const Mix& mix, const Fr
 {
     constexpr Celsius coldestFreezer{-24.0};  // from memory: what a freezer of a household or a small kitchen reaches
     const double fatFree = 1.0 - shareOf(mix[Constituent::Fat], mix).value;
-    const auto sets = curve.temperatureWithIce(setsFirmly * fatFree);
+    const auto sets = curve.temperatureWithIce(trial.setsAt() * fatFree);
     if (!sets)
         return std::nullopt;
     const Celsius to{std::floor(sets->value)};
@@ -200,8 +202,8 @@ Advice serveInWindow(const TemperatureRange& window, bool isTooHard)
     const TemperatureRange range = withinWindow(window);
     const Figure coldest = chosenTemperatureFigure(range.coldest), warmest = chosenTemperatureFigure(range.warmest);
     return {Promise::ServesWell,
-        isTooHard ? phrase("Let it warm to {0} to {1}.", coldest, warmest)
-                  : phrase("Serve it at {0} to {1}.", coldest, warmest),
+        isTooHard ? phrase("Let it warm to between {0} and {1}.", coldest, warmest)
+                  : phrase("Serve it between {0} and {1}.", coldest, warmest),
         range, {}, {}};
 }
 
@@ -236,9 +238,9 @@ std::optional<Advice> moreSugar(const Trial& trial, const Mix& mix, const Textur
             continue;
         const Figure sucrose = gramsFigure(changes.front().mass);
         return Advice{Promise::ServesWell,
-            changes.size() == 1 ? phrase("To serve it at {0}: add {1} g of sugar.", at, sucrose)
-                                : phrase("To serve it at {0}: add {1} g of sugar and {2} g of dextrose, which sweetens less.",
-                                    at, sucrose, gramsFigure(changes.back().mass)),
+            changes.size() == 1 ? phrase("To serve it at {0}, add {1} g of sugar.", at, sucrose)
+                                : phrase("To serve it at {0}, add {1} g of sugar and {2} g of dextrose, which sweetens less.", at,
+                                    sucrose, gramsFigure(changes.back().mass)),
             {}, {}, changes};
     }
     return std::nullopt;
@@ -255,7 +257,8 @@ std::optional<Advice> moreWater(const Trial& trial, const Mix& mix, const Textur
     if (changes.front().mass > mix.mass() || !trial.keeps(Promise::ServesWell, changes))
         return std::nullopt;
     return Advice{Promise::ServesWell,
-        phrase("To serve it at {0}: add {1} g of water.", chosenTemperatureFigure(input.serveAt), gramsFigure(changes.front().mass)),
+        phrase(
+            "To serve it at {0}, add {1} g of water.", chosenTemperatureFigure(input.serveAt), gramsFigure(changes.front().mass)),
         {}, {}, changes};
 }
 
@@ -266,7 +269,6 @@ void add(std::vector<Advice>& all, std::optional<Advice> advice)
 }
 
 }  // namespace
-
 
 Softening softeningOf(const Mix& mix, const TextureInput& input)
 {

@@ -2,11 +2,15 @@
 #pragma once
 
 #include "texture/firmness.h"
+#include "texture/texture_class.h"
 
 namespace firn {
 
 /// Ice in the fat-free part in the freezer from which a mix sets firmly enough to scrape or to hold a shape: follows from the scoopable window.
 inline constexpr MassFraction setsFirmly{0.40};
+
+/// The same for a process. A folded dessert is held by its foam: it needs no more ice than what freezes at all (judgement).
+constexpr MassFraction setsFrom(Process process) { return process == Process::Folded ? leastIceToFreeze : setsFirmly; }
 
 /// A serving window narrower than this is not given: 1 K can be met in a kitchen (judgement), and rounding to tenths takes 0.2 K off.
 inline constexpr KelvinDifference leastWindow{1.2};

@@ -44,6 +44,9 @@ Mix withSugars(const Mix& mix, SugarCount counts, MassFraction wanted)
     return result;
 }
 
+/// A frozen custard is an ice cream with yolk, which McGee's table calls French: it has that band.
+TextureClass kindWithBand(TextureClass own) { return own == TextureClass::FrozenCustard ? TextureClass::IceCream : own; }
+
 std::vector<TextureClass> kindsBeside(TextureClass own)
 {
     if (own == TextureClass::Granita || own == TextureClass::Sorbet || !tradeBandOf(own))
@@ -57,7 +60,8 @@ SugarIceCurve sugarIceCurve(const Mix& mix, TextureClass textureClass, Celsius s
 {
     SugarIceCurve curve;
     curve.serveAt = serveAt;
-    const TradeBand* own = tradeBandOf(textureClass);
+    const TextureClass ownKind = kindWithBand(textureClass);
+    const TradeBand* own = tradeBandOf(ownKind);
     curve.counts = own ? own->counts : SugarCount::AllSugars;
     if (mix[Constituent::Water].value <= 0.0)
         return curve;
@@ -71,7 +75,7 @@ SugarIceCurve sugarIceCurve(const Mix& mix, TextureClass textureClass, Celsius s
          total += step)
         curve.points.push_back({{total}, iceWith({total})});
 
-    for (const TextureClass kind : kindsBeside(textureClass)) {
+    for (const TextureClass kind : kindsBeside(ownKind)) {
         const TradeBand& band = *tradeBandOf(kind);
         const auto edges = servingEdges(kind, {shareOf(mix[Constituent::Fat], mix), 0.0});
         const auto best = softestToServe(kind);
@@ -94,17 +98,18 @@ std::vector<Sentence> saidBy(const SugarIceCurve& curve)
     sentences.push_back(phrase("This mix: {0} % sugars, {1} % ice at {2}.", tenths(curve.mix.sugars), whole(curve.mix.ice),
         chosenTemperatureFigure(curve.serveAt)));
     for (const BandOnCurve& each : curve.bands)
-        sentences.push_back(phrase("{0} to {1} %, the {2} of common practice, leave {3} to {4} % ice; it is {5} from {6} to {7} %.",
-            whole(each.band->low), whole(each.band->high), std::string(nameOf(each.band->textureClass)), whole(each.iceAtHigh),
-            whole(each.iceAtLow), std::string(nameOf(each.best)), whole(each.leastBest), whole(each.mostBest)));
+        sentences.push_back(phrase("Usual for {0}: {1} to {2} % ({3}). That leaves {4} to {5} % ice; best is {6} to {7} %.",
+            std::string(nameOf(each.band->textureClass)), whole(each.band->low), whole(each.band->high),
+            std::string(each.band->source), whole(each.iceAtHigh), whole(each.iceAtLow), whole(each.leastBest),
+            whole(each.mostBest)));
     for (const BandOfSource& each : curve.ofSources)
         sentences.push_back(each.low.value > 0.0
                                 ? phrase("{0}: {1} to {2} %.", std::string(each.source), tenths(each.low), tenths(each.high))
                                 : phrase("{0}: up to {1} %.", std::string(each.source), tenths(each.high)));
     if (curve.hasAlcohol)
-        sentences.push_back(phrase("Alcohol counts as the sugar that would leave as little ice."));
+        sentences.push_back(phrase("Alcohol is counted as the sugar that would leave the same ice."));
     if (curve.counts == SugarCount::WithoutMilkSugar)
-        sentences.push_back(phrase("Sugars are counted without the milk's own, as the band counts them."));
+        sentences.push_back(phrase("Milk sugar is not counted, as the band leaves it out."));
     return sentences;
 }
 

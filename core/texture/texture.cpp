@@ -72,13 +72,13 @@ Sentence processReason(Process process)
     case Process::Still:
         return phrase("Frozen without stirring: crystals of several millimetres that grow together.");
     case Process::Scraped:
-        return phrase("Scraped while it freezes: loose crystals of about a millimetre. Left to stand they grow together: break "
-                      "them up before "
-                      "serving.");
+        return phrase(
+            "Scraped while it freezes: loose crystals of about a millimetre. Left to stand, they grow together. Break them up "
+            "before serving.");
     case Process::Churned:
         return phrase("Churned: crystals of about 0.04 mm, too small for the tongue to feel.");
     case Process::Folded:
-        return phrase("Folded with air and frozen still: small crystals between bubbles.");
+        return phrase("Folded with air and frozen without stirring: small crystals between the bubbles.");
     case Process::Unfrozen:
         break;
     }
@@ -94,22 +94,21 @@ void addReasons(Texture& result, const Mix& mix, const FreezingCurve& curve, con
             chosenTemperatureFigure(input.serveAt), whole(100.0 * result.iceAtServing.value / water),
             std::string(afterIs(result.firmness))));
     else if (curve.freezingPoint)
-        reasons.push_back(phrase("No ice at {0}: the mix begins to freeze at {1}.", chosenTemperatureFigure(input.serveAt),
+        reasons.push_back(phrase("No ice at {0}. The mix begins to freeze at {1}.", chosenTemperatureFigure(input.serveAt),
             temperatureFigure(curve.freezingPoint->temperature, 1)));
     if (!result.willFreeze)
         return;
-    if (result.textureClass != TextureClass::Ice)
-        reasons.push_back(processReason(input.process));
-
     for (Sentence& each : standingInBand(mix, result.textureClass))
         reasons.push_back(std::move(each));
+    if (result.textureClass != TextureClass::Ice)
+        reasons.push_back(processReason(input.process));
     if (const double fat = percent(shareOf(mix[Constituent::Fat], mix)); fat >= 3.0)
         reasons.push_back(phrase("{0} % fat gives body and slows melting.", tenths(fat)));
     if (input.overrun_percent > 0.0)
-        reasons.push_back(phrase("{0} % overrun: {1} % of its volume is air, which makes it lighter and softer.",
+        reasons.push_back(phrase("{0} % overrun: {1} % of the volume is air, which makes it lighter and softer.",
             whole(input.overrun_percent), whole(100.0 * input.overrun_percent / (100.0 + input.overrun_percent))));
     if (mix[Constituent::Hydrocolloid].value > 0.0)
-        reasons.push_back(phrase("Stabiliser slows the growth of crystals in store."));
+        reasons.push_back(phrase("Stabiliser slows the growth of crystals in storage."));
 }
 
 /// What is wrong, then what to do about it.
@@ -125,17 +124,17 @@ void addFault(Texture& result, Sentence fault, std::vector<Advice> advice)
 void addFreezingFaults(Texture& result, const Mix& mix, const FreezingCurve& curve, const TextureInput& input)
 {
     const MassFraction ice = ofFatFree(result.iceInFreezer, mix);
-    if (ice >= setsFirmly)
+    if (ice >= setsFrom(input.process))
         return;
     const Figure freezer = chosenTemperatureFigure(input.freezerAt);
     if (result.iceInFreezer.value <= 0.0)
-        result.faults.push_back(phrase("Will not freeze at {0}: no ice forms.", freezer));
+        result.faults.push_back(phrase("It will not freeze at {0}. No ice forms.", freezer));
     else if (ice < leastIceToFreeze)
-        result.faults.push_back(
-            phrase("Will not freeze at {0}: only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
+        result.faults.push_back(phrase(
+            "It will not freeze at {0}. Only {1} % of the mix turns to ice.", freezer, tenths(percent(result.iceInFreezer))));
     else
-        result.faults.push_back(phrase("Stays soft in a freezer at {0}: it will not scrape or hold a shape.", freezer));
-    result.spiritExcess = spiritExcess(mix, input.freezerAt, setsFirmly);
+        result.faults.push_back(phrase("It stays soft in a freezer at {0}. It cannot be scraped and holds no shape.", freezer));
+    result.spiritExcess = spiritExcess(mix, input.freezerAt, setsFrom(input.process));
     if (totalSolids(mix).value > 0.0 || mix[Constituent::Ethanol].value > 0.0)
         addFault(result, causeOfSoftness(mix), adviceToSet(mix, curve, input));
 }
@@ -170,20 +169,20 @@ Served servedAs(const Texture& found, const Mix& mix, Softening softening, const
 void addServingFaults(Texture& result, const Mix& mix, const TextureInput& input)
 {
     if (input.serveAt < input.freezerAt)
-        addFault(result, phrase("Served colder than the freezer is."), {adviceToChill(input.serveAt)});
+        addFault(result, phrase("The serving temperature is colder than the freezer."), {adviceToChill(input.serveAt)});
     else if (result.served == Served::TooSoft || result.served == Served::TooHard)
         addFault(result, faultOfServing(result, input.serveAt), adviceToServe(mix, result, input));
     if (result.textureClass == TextureClass::Ice && input.process != Process::Scraped)
-        result.faults.push_back(phrase("Plain ice sets as a hard block: sugar, alcohol or salt keep part of it liquid."));
+        result.faults.push_back(phrase("Plain ice sets as a hard block. Sugar, alcohol or salt would keep part of it liquid."));
 
     // 9.1 to 9.6 g lactose per 100 g water: Hyde and Rothwell 1973 and a rule of thumb on milk solids say the same.
     const double water_g = mix[Constituent::Water].value;
     const double lactose_per100gWater = water_g > 0.0 ? 100.0 * mix[Constituent::Lactose].value / water_g : 0.0;
     if (lactose_per100gWater > 10.0)
-        result.faults.push_back(
-            phrase("Sandy if stored for days: {0} g lactose in 100 g water, where crystals form from about 9. Milk powder and whey "
-                   "bring most of it.",
-                tenths(lactose_per100gWater)));
+        result.faults.push_back(phrase(
+            "It may turn sandy within days. It has {0} g of lactose in 100 g of water, and lactose crystallises from about 9 g. "
+            "Milk powder and whey bring most of it.",
+            tenths(lactose_per100gWater)));
 }
 
 }  // namespace

@@ -9,7 +9,7 @@ namespace {
 constexpr double plainIceSolids_percent = 2.0;   // judgement: what tap water, tea or a squeeze of lemon brings
 constexpr double withoutMilk_percent = 1.0;      // 21 CFR 135.140: sherbet has at least 1 % milk solids-not-fat
 constexpr double waterIceFat_percent = 3.0;      // German guidelines for ices: water ice has less than 3 % fat
-constexpr double granitaFat_percent = 2.0;       // judgement: a granita is an ice of water
+constexpr double granitaFat_percent = 2.0;       // judgement: a granita is a water ice
 constexpr double iceCreamFat_percent = 5.0;      // UK trade code: ice cream from 5 % fat
 constexpr double iceCreamMilk_percent = 6.0;     // the same: 2.5 % milk protein, which 6 to 7 % milk solids-not-fat have
 constexpr double milkIceFat_percent = 2.5;       // UK trade code: milk ice
@@ -71,24 +71,23 @@ TextureClass classOfChurned(const Mix& mix, const Comparing& test, std::vector<S
     const double milkSolids_percent = milkFat_percent + milk_percent;
 
     if (!test.isFrom(milkSolids_percent, withoutMilk_percent, phrase("{0} % milk solids: {1} % or more (21 CFR 135.140).").pattern,
-            phrase("{0} % milk solids: less than {1} %, so without milk (21 CFR 135.140).").pattern))
+            phrase("{0} % milk solids: less than {1} %, which counts as without milk (21 CFR 135.140).").pattern))
         return test.isFrom(fat_percent, waterIceFat_percent,
-                   phrase("{0} % fat: {1} % or more, too much for an ice of water (German guidelines for ices).").pattern,
-                   phrase("{0} % fat: less than {1} %, as an ice of water has (German guidelines for ices).").pattern)
+                   phrase("{0} % fat: {1} % or more, too much for a water ice (German guidelines for ices).").pattern,
+                   phrase("{0} % fat: less than {1} %, as a water ice has (German guidelines for ices).").pattern)
                    ? TextureClass::CreamyIce
                    : TextureClass::Sorbet;
 
     if (test.isFrom(fat_percent, iceCreamFat_percent, phrase("{0} % fat: {1} % or more, as ice cream has (UK trade code).").pattern,
             phrase("{0} % fat: less than the {1} % of ice cream (UK trade code).").pattern)) {
-        const bool isOfMilk =
-            milkFat_percent >= iceCreamFat_percent
-            || test.isFrom(milk_percent, iceCreamMilk_percent,
-                phrase("{0} % milk solids without fat: {1} % or more, for the 2.5 % milk protein of ice cream (UK "
-                       "trade code).")
-                    .pattern,
-                phrase("{0} % milk solids without fat: less than {1} %, so the fat is not of milk and too little "
-                       "else is (UK trade code).")
-                    .pattern);
+        const bool isOfMilk = milkFat_percent >= iceCreamFat_percent
+                              || test.isFrom(milk_percent, iceCreamMilk_percent,
+                                  phrase("{0} % milk solids-not-fat: {1} % or more, for the 2.5 % milk protein of ice cream (UK "
+                                         "trade code).")
+                                      .pattern,
+                                  phrase("{0} % milk solids-not-fat: less than {1} %, and the fat is not milk fat (UK "
+                                         "trade code).")
+                                      .pattern);
         if (!isOfMilk)
             return TextureClass::CreamyIce;
         return test.isFrom(percent(shareOf(mix.yolkSolids, mix)), custardYolk_percent,
@@ -103,8 +102,8 @@ TextureClass classOfChurned(const Mix& mix, const Comparing& test, std::vector<S
         phrase("{0} % milk fat: less than the {1} % of milk ice (UK trade code).").pattern);
     if (hasFatOfMilkIce
         && test.isFrom(milk_percent, milkIceMilk_percent,
-            phrase("{0} % milk solids without fat: {1} % or more, as milk ice has (UK trade code).").pattern,
-            phrase("{0} % milk solids without fat: less than the {1} % of milk ice (UK trade code).").pattern))
+            phrase("{0} % milk solids-not-fat: {1} % or more, as milk ice has (UK trade code).").pattern,
+            phrase("{0} % milk solids-not-fat: less than the {1} % of milk ice (UK trade code).").pattern))
         return TextureClass::MilkIce;
     if (milkFat_percent > sherbetMilkFat_percent) {
         test.note(phrase("{0} % milk fat: more than the {1} % of sherbet (McGee, On Food and Cooking).", Figure{milkFat_percent, 1},
@@ -113,7 +112,7 @@ TextureClass classOfChurned(const Mix& mix, const Comparing& test, std::vector<S
     }
     const bool hasLittleMilk = milkSolids_percent <= sherbetMilk_percent;
     if (hasLittleMilk)
-        test.note(phrase("{0} % milk solids: no more than the {1} % of sherbet (21 CFR 135.140).", Figure{milkSolids_percent, 1},
+        test.note(phrase("{0} % milk solids: within the {1} % of sherbet (21 CFR 135.140).", Figure{milkSolids_percent, 1},
             Figure{sherbetMilk_percent, 0}));
     else if (!test.isFrom(percent(acidityAsLactic(mix)), sherbetAcidity_percent,
                  phrase("Acid fruit or sour milk: {0} % acidity as lactic acid, {1} % or more, as a fruit sherbet has (21 CFR "
@@ -191,17 +190,17 @@ TextureClass classOf(const Mix& mix, Process process, std::vector<Sentence>* rea
             phrase("{0} % solids: less than {1} %, so plain ice.").pattern))
         return TextureClass::Ice;
     if (process == Process::Still) {
-        test.note(phrase("Frozen without stirring: one piece, whatever is in it."));
+        test.note(phrase("Frozen without stirring: it sets in one piece."));
         return TextureClass::StillFrozenIce;
     }
     if (process == Process::Churned) {
-        test.note(phrase("Churned: what is in it gives the name."));
+        test.note(phrase("Churned: its composition decides the name."));
         return classOfChurned(mix, test, reasons);
     }
     test.note(phrase("Scraped as it freezes: loose crystals."));
     return test.isFrom(percent(shareOf(mix[Constituent::Fat], mix)), granitaFat_percent,
-               phrase("{0} % fat: {1} % or more, so no longer an ice of water.").pattern,
-               phrase("{0} % fat: less than {1} %, so an ice of water.").pattern)
+               phrase("{0} % fat: {1} % or more, so no longer a granita.").pattern,
+               phrase("{0} % fat: less than {1} %, so a granita.").pattern)
                ? TextureClass::ScrapedIce
                : TextureClass::Granita;
 }
@@ -216,11 +215,11 @@ std::vector<Sentence> reasonsForClass(const Texture& texture)
         return reasons;
     }
     const double fatFree = 1.0 - shareOf(texture.mix[Constituent::Fat], texture.mix).value;
-    reasons.push_back(
-        phrase("In the freezer {0} % of what is not fat is ice. Below {1} % it does not freeze, below {2} % it is not even slush "
-               "(estimates, ± 5 percentage points).",
-            Figure{100.0 * texture.iceInFreezer.value / fatFree, 0}, Figure{percent(leastIceToFreeze), 0},
-            Figure{percent(leastIceOfSlush), 0}));
+    reasons.push_back(phrase(
+        "In the freezer, {0} % of the fat-free part is ice. From {1} % it counts as frozen, from {2} % as slush (estimates, ± 5 "
+        "percentage points).",
+        Figure{100.0 * texture.iceInFreezer.value / fatFree, 0}, Figure{percent(leastIceToFreeze), 0},
+        Figure{percent(leastIceOfSlush), 0}));
     return reasons;
 }
 

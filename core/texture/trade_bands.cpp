@@ -20,13 +20,13 @@ Sentence countOf(const TradeBand& band, const CountedSugars& counted)
 {
     const std::string kind = nameText(band.textureClass), source(band.source);
     if (counted.asSoftAsSugar.value > 0.0)
-        return phrase("{0} % sugars and alcohol that softens like {1} % more: {2} % in effect; {3} usually has {4} to {5} % ({6}).",
+        return phrase("{0} % sugars, and alcohol that softens like {1} % more: {2} % in all. Usual for {3}: {4} to {5} % ({6}).",
             tenths(counted.sugars), tenths(counted.asSoftAsSugar), tenths(counted.total()), kind, whole(band.low), whole(band.high),
             source);
     if (band.counts == SugarCount::WithoutMilkSugar && counted.milkSugar.value > 0.0)
-        return phrase("{0} % added sugars, without the {1} % of milk sugar; {2} usually has {3} to {4} % ({5}).",
+        return phrase("{0} % added sugars, not counting {1} % milk sugar. Usual for {2}: {3} to {4} % ({5}).",
             tenths(counted.sugars), tenths(counted.milkSugar), kind, whole(band.low), whole(band.high), source);
-    return phrase("{0} % sugars; {1} usually has {2} to {3} % ({4}).", tenths(counted.sugars), kind, whole(band.low),
+    return phrase("{0} % sugars. Usual for {1}: {2} to {3} % ({4}).", tenths(counted.sugars), kind, whole(band.low),
         whole(band.high), source);
 }
 
@@ -36,21 +36,21 @@ Sentence beyondOwnBand(const TradeBand& band, MassFraction counted)
     const TradeBand& granita = *tradeBandOf(TextureClass::Granita);
     const TradeBand& sorbet = *tradeBandOf(TextureClass::Sorbet);
     if (&band != &granita && &band != &sorbet)
-        return counted < band.low ? phrase("That is {0} percentage points less.", tenths(band.low - counted))
-                                  : phrase("That is {0} percentage points more.", tenths(counted - band.high));
+        return counted < band.low ? phrase("This mix is {0} percentage points below that.", tenths(band.low - counted))
+                                  : phrase("This mix is {0} percentage points above that.", tenths(counted - band.high));
     if (counted > granita.high && counted < sorbet.low)
         return phrase(
-            "That is between granita ({0} to {1} %) and sorbet ({2} to {3} %): softer than the one and firmer than the other.",
+            "This mix is between granita ({0} to {1} %) and sorbet ({2} to {3} %): softer than a granita, firmer than a sorbet.",
             whole(granita.low), whole(granita.high), whole(sorbet.low), whole(sorbet.high));
     const TradeBand& other = &band == &granita ? sorbet : granita;
     if (other.low <= counted && counted <= other.high)
-        return phrase("That is what {0} has ({1} to {2} %).", nameText(other.textureClass), whole(other.low), whole(other.high));
+        return phrase("That is usual for {0} ({1} to {2} %).", nameText(other.textureClass), whole(other.low), whole(other.high));
     for (const BandOfSource& each : bandsOfSources()) {
         if (each.textureClass == band.textureClass && each.low.value > 0.0 && each.low <= counted && counted <= each.high)
             return phrase("That agrees with {0}: {1} to {2} %.", std::string(each.source), tenths(each.low), tenths(each.high));
     }
-    return counted < band.low ? phrase("That is {0} percentage points less.", tenths(band.low - counted))
-                              : phrase("That is {0} percentage points more.", tenths(counted - band.high));
+    return counted < band.low ? phrase("This mix is {0} percentage points below that.", tenths(band.low - counted))
+                              : phrase("This mix is {0} percentage points above that.", tenths(counted - band.high));
 }
 
 }  // namespace

@@ -117,7 +117,7 @@ tl::expected<Amount, AmountFault> parseAmount(std::string_view text, Unit fallba
     if (!amount->unit)
         return tl::unexpected(AmountFault{unknownUnit(rest)});
     return tl::unexpected(
-        AmountFault{phrase("“{0}” cannot stand after an amount: write only a number and a unit.", shortened(rest))});
+        AmountFault{phrase("“{0}” cannot stand after an amount. Write only a number and a unit.", shortened(rest))});
 }
 
 Sentence unknownUnit(std::string_view word)

@@ -177,7 +177,7 @@ Result<LeadingNumber> leadingNumber(std::string_view text)
     const auto number = numberAt(start);
     if (!number)
         return failure(
-            phrase("“{0}” does not start with a number: write an amount such as 250 g or 1 1/2 cups.", shortened(start)));
+            phrase("“{0}” does not start with a number. Write an amount such as 250 g or 1 1/2 cups.", shortened(start)));
     if (std::isnan(number->value))
         return failure(phrase("A fraction cannot have zero below the line."));
     if (auto fault = faultOfAmount(number->value))
@@ -186,11 +186,11 @@ Result<LeadingNumber> leadingNumber(std::string_view text)
     const std::string_view rest = start.substr(number->length);
     const bool hasSecondMark = rest.size() > 1 && isDecimalMark(rest[0]) && isDigit(rest[1]);
     if (hasSecondMark || hasThousandsApostrophe(start.substr(0, number->length), rest))
-        return failure(phrase("An amount has one decimal mark and no mark between thousands: write 1000.5 or 1000,5."));
+        return failure(phrase("An amount has one decimal mark and no mark between thousands. Write 1000.5 or 1000,5."));
     if (continuesAsRange(rest))
-        return failure(phrase("An amount cannot be a range: write one number."));
+        return failure(phrase("An amount cannot be a range. Write one number."));
     if (hasBlankThousands(start.substr(0, number->length), rest))
-        return failure(phrase("An amount has no blank between thousands: write 1000 for 1 000."));
+        return failure(phrase("An amount has no blank between thousands. Write 1000 for 1 000."));
     const bool endsInMark = !rest.empty() && isDecimalMark(rest[0]) && (rest.size() == 1 || blankAt(rest.substr(1)) > 0);
     return LeadingNumber{number->value, gap + number->length + (endsInMark ? 1 : 0)};
 }

@@ -159,7 +159,7 @@ TEST_F(TastingLog, TheTriangleTestSpeaks)
     write("triangleRight", "8");
     EXPECT_TRUE(text("triangleVerdict").startsWith("A difference was shown"));
     write("triangleRight", "7");
-    EXPECT_TRUE(text("triangleVerdict").startsWith("A difference was not shown: 8 right answers are needed"));
+    EXPECT_TRUE(text("triangleVerdict").startsWith("A difference was not shown. 8 right answers are needed"));
     write("triangleRight", "2.5");
     EXPECT_TRUE(text("triangleVerdict").startsWith("A whole number is needed"));
 }

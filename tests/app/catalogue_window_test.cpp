@@ -259,8 +259,8 @@ TEST_F(CatalogueOnTheBench, EachFaultStandsBesideItsField)
     EXPECT_TRUE(pantry.own().empty());
     EXPECT_TRUE(shown("nameFault").startsWith(QStringLiteral("The ingredient has no name yet.")));
     const QString all = sentences();
-    EXPECT_TRUE(all.contains(QStringLiteral("\"sweet\" is no part of 100 g."))) << all.toStdString();
-    EXPECT_TRUE(all.contains(QStringLiteral("\"12\" is no density of a food."))) << all.toStdString();
+    EXPECT_TRUE(all.contains(QStringLiteral("“sweet” is not a valid part of 100 g."))) << all.toStdString();
+    EXPECT_TRUE(all.contains(QStringLiteral("“12” is not a valid density."))) << all.toStdString();
     EXPECT_EQ(part<QLineEdit>("sucrose").text(), QStringLiteral("sweet"));
 }
 

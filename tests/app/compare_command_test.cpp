@@ -147,7 +147,7 @@ TEST_F(CompareCommand, BadInputIsRefusedInOneSentence)
     expectRefusal(runFirn({"compare", weak, "/nowhere/at-all.firn"}), "at-all.firn");
     expectRefusal(runFirn({"compare", weak + "@1", strong}), "keeps no versions");
     expectRefusal(runFirn({"compare", granita() + "@7", strong}), "no version “7”");
-    expectRefusal(runFirn({"compare", weak, strong, "--basis", "litre"}), "no basis");
+    expectRefusal(runFirn({"compare", weak, strong, "--basis", "litre"}), "not a basis");
     expectRefusal(runFirn({"compare", weak, strong, "--basis", "portion"}), "--portion 80");
     expectRefusal(runFirn({"compare", weak, strong, "--portion", "0"}), "more than 0 g");
     expectRefusal(runFirn({"compare", weak, strong, "--portion", "much"}), "--portion");

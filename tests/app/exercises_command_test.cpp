@@ -58,7 +58,7 @@ TEST_F(ExercisesCommand, JsonHasAnswersOnlyWithSolutionsAndAnotherSeedHasOthers)
 TEST_F(ExercisesCommand, RefusesInOneSentence)
 {
     expectRefusal(runFirn({"exercises"}), "Name one recipe");
-    expectRefusal(runFirn({"exercises", sorbet(), "--seed", "one"}), "“one” is no sheet");
+    expectRefusal(runFirn({"exercises", sorbet(), "--seed", "one"}), "“one” is not a sheet number");
     expectRefusal(runFirn({"exercises", "/nowhere/ice.txt"}), "/nowhere/ice.txt");
 }
 

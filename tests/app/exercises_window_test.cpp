@@ -235,7 +235,7 @@ TEST_F(ExercisesWindowTest, SheetsForAClassGoIntoOneFile)
     QFile::remove(inFolder("sheets.pdf"));
     field("lastSheet")->setText("none");
     button("pdf")->click();
-    EXPECT_TRUE(label("message").startsWith("“1” to “none” are no sheets")) << label("message").toStdString();
+    EXPECT_TRUE(label("message").startsWith("“1” to “none” are not sheet numbers")) << label("message").toStdString();
     EXPECT_FALSE(QFile::exists(inFolder("sheets.pdf")));
 }
 
@@ -247,7 +247,7 @@ TEST_F(ExercisesWindowTest, SheetsThatAreNoneAreRefusedInASentence)
         const auto handout = exercises->handout();
         return handout ? QString() : translated(handout.error());
     };
-    EXPECT_TRUE(refusal("one", "24").startsWith("“one” to “24” are no sheets"));
+    EXPECT_TRUE(refusal("one", "24").startsWith("“one” to “24” are not sheet numbers"));
     EXPECT_TRUE(refusal("24", "1").startsWith("The last sheet comes before the first"));
     EXPECT_TRUE(refusal("1", "500").startsWith("That is more than 200 sheets"));
     EXPECT_EQ(refusal("18446744073709551615", "18446744073709551615"), "");

@@ -132,9 +132,9 @@ TEST_F(ComparedFigures, EveryCellWithAFigureReadsAsItsDerivation)
     for (int line = 0; line < table->rowCount(); ++line) {
         for (int column = 1; column < table->columnCount(); ++column) {
             const QTableWidgetItem* item = table->item(line, column);
-            if (!item || !item->toolTip().contains("how this comes about"))
+            if (!item || !item->toolTip().contains("explain this number"))
                 continue;
-            if (item->text().startsWith("straight"))  // from the freezer: words for a limit that is no figure of the mix
+            if (item->text().startsWith("straight"))  // from the freezer: words for a limit that is not a figure of the mix
                 continue;
             derivations.close();
             table->setCurrentCell(line, column);

@@ -135,7 +135,7 @@ TEST_F(Files, UnreadableTextAboveTheTableIsNotLeftOutOfTheFileUnasked)
     overrun->selectAll();
     type("lots");
     press(Qt::Key_S, Qt::ControlModifier);
-    EXPECT_TRUE(messageShown().startsWith("\"lots\" is no overrun.")) << messageShown().toStdString();
+    EXPECT_TRUE(messageShown().startsWith("“lots” is not a valid overrun.")) << messageShown().toStdString();
     EXPECT_FALSE(QFile::exists(answers.toSave));
     overrun->selectAll();
     type("30");

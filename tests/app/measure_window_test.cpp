@@ -310,7 +310,7 @@ TEST_F(Measure, AnImpossibleReadingIsASentenceAndNothingCanBeKept)
     write("refractometerReading", "-3");
     EXPECT_EQ(found(), "No mix matches these readings");
     write("refractometerReading", "nan");
-    EXPECT_TRUE(text("explanation").contains("\"nan\"")) << text("explanation").toStdString();
+    EXPECT_TRUE(text("explanation").contains("“nan”")) << text("explanation").toStdString();
     choose("refractometerScale", "0 to 32 °Bx");
     write("refractometerReading", "19");
     EXPECT_GT(foundSugar(), 10.0);

@@ -80,7 +80,7 @@ TEST_F(Opening, EveryFigureOfEveryGaugeOpensAndEndsWithWhatTheGaugeSays)
                 EXPECT_FALSE(value().isEmpty()) << figure.toStdString();
                 EXPECT_TRUE(says(said, value()) || said.contains("sinks"))
                     << figure.toStdString() << ": " << said.toStdString() << " / " << value().toStdString();
-                EXPECT_EQ(button->toolTip(), "Show how this comes about");
+                EXPECT_EQ(button->toolTip(), "Explain this number");
                 EXPECT_EQ(button->cursor().shape(), Qt::PointingHandCursor);
                 EXPECT_GE(std::min(button->width(), button->height()), 24) << figure.toStdString();
                 ++opened;

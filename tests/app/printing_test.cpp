@@ -149,7 +149,7 @@ TEST_F(PrintingTest, WhatCannotBeWrittenIsSaidInOneSentence)
     const auto printed = printOn(printer, handout);
     ASSERT_FALSE(printed);
     EXPECT_EQ(
-        english(printed.error()), "Nothing could be printed on " + path.toStdString() + ": choose another printer, or save a PDF.");
+        english(printed.error()), "Nothing could be printed on " + path.toStdString() + ". Choose another printer, or save a PDF.");
 }
 
 TEST_F(PrintingTest, APrinterToAFilePrintsTheChosenPages)

@@ -342,7 +342,7 @@ TEST_F(ProjectorTest, ATopicThatGoesSaysSoAndComesBack)
     EXPECT_TRUE(projector.isTopicMissing());
     const QString shown = shownTexts().join(u' ');
     EXPECT_TRUE(shown.contains("Why does spirit keep it soft?")) << shown.toStdString();
-    EXPECT_TRUE(shown.contains("No alcohol in the mix now: type some.")) << shown.toStdString();
+    EXPECT_TRUE(shown.contains("No alcohol in the mix now. Type some.")) << shown.toStdString();
     EXPECT_EQ(fault(), "");
     changeAmount(window.document(), RowPlace{0, 4}, Amount{60.0});
     EXPECT_FALSE(projector.isTopicMissing());

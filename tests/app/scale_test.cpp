@@ -91,12 +91,12 @@ TEST_F(Scale, EmptyRecipeIsASentence)
     document.startWith(Recipe{});
     EXPECT_EQ(sentence(), "Enter the amount you want to see the scaled batch.");
     write("scaleFactor", "2");
-    EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
+    EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet. Give it rows with amounts first.");
     EXPECT_EQ(result(), QString());
     EXPECT_FALSE(canApply());
     choose("scaleWay", "amount available of one ingredient");
     write("scaleAvailable", "740");
-    EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
+    EXPECT_EQ(sentence(), "Nothing in the recipe has a weight yet. Give it rows with amounts first.");
 }
 
 TEST_F(Scale, WrongTextIsASentenceAndChangesNothing)

@@ -111,12 +111,13 @@ TEST_F(StepsOnTheBench, EitherDecimalMarkIsRead)
     EXPECT_EQ(steps().front().temperature_c, -18.0);
 }
 
-TEST_F(StepsOnTheBench, WhatIsNoNumberIsRefusedInWords)
+TEST_F(StepsOnTheBench, WhatIsNotANumberIsRefusedInWords)
 {
     addStraining(QStringLiteral("80"));
     typeOver("stepMinutes", QStringLiteral("a while"));
     EXPECT_EQ(steps().front().minutes, std::nullopt);
-    EXPECT_TRUE(shown("stepProblem").startsWith(QStringLiteral("“a while” is no time."))) << shown("stepProblem").toStdString();
+    EXPECT_TRUE(shown("stepProblem").startsWith(QStringLiteral("“a while” is not a valid time.")))
+        << shown("stepProblem").toStdString();
     EXPECT_EQ(part<QLineEdit>("stepMinutes")->text(), QStringLiteral("a while"));
     typeOver("stepMinutes", QStringLiteral("5"));
     EXPECT_EQ(steps().front().minutes, 5.0);

@@ -146,13 +146,13 @@ TEST_F(Syrups, MixRefusesBesideTheFieldThatIsToBlame)
     choose("Mix two");
     write("wanted", "70");
     EXPECT_EQ(fault("wanted"),
-        "70.0 % cannot be mixed from 65.0 % and 0.0 %: ask for a strength between them, or take a weaker or stronger one.");
+        "70.0 % cannot be mixed from 65.0 % and 0.0 %. Ask for a strength between them, or take a weaker or stronger one.");
     EXPECT_EQ(answer(), "");
     EXPECT_FALSE(canPut());
     write("wanted", "40");
     EXPECT_FALSE(answer().isEmpty());
     write("total", "0");
-    EXPECT_EQ(fault("total"), "Nothing would be mixed: ask for more than 0 g.");
+    EXPECT_EQ(fault("total"), "Nothing would be mixed. Ask for more than 0 g.");
     EXPECT_EQ(fault("wanted"), "");
 }
 
@@ -189,7 +189,7 @@ TEST_F(Syrups, RowsGoToTheEndOfTheComponentInView)
     EXPECT_DOUBLE_EQ(rows()[1].amount.value, 1167.0);
 }
 
-TEST_F(Syrups, NothingIsNoRow)
+TEST_F(Syrups, NothingMakesNoRow)
 {
     choose("Make");
     write("strength", "0");
@@ -205,11 +205,11 @@ TEST_F(Syrups, MakeRefusals)
 {
     choose("Make");
     write("strength", "80");
-    EXPECT_EQ(fault("strength"), "The density of a syrup of 80.0 °Bx is not known: ask for 0 to 75 °Bx.");
+    EXPECT_EQ(fault("strength"), "The density of a syrup of 80.0 °Bx is not known. Ask for 0 to 75 °Bx.");
     write("strength", "70");
     EXPECT_TRUE(lines().startsWith("Warning: Too much sucrose for 20 °C")) << lines().toStdString();
     write("measuredAt", "120");
-    EXPECT_EQ(fault("measuredAt"), "The density of a syrup at 120 °C is not known: measure its volume at 0 °C to 100 °C.");
+    EXPECT_EQ(fault("measuredAt"), "The density of a syrup at 120 °C is not known. Measure its volume at 0 °C to 100 °C.");
     EXPECT_EQ(fault("strength"), "");
     write("measuredAt", "60");
     write("volume", "2 cats");
@@ -229,11 +229,11 @@ TEST_F(Syrups, BoilDownToAStrengthOrToWhatIsLeft)
     EXPECT_EQ(written("until"), "");
     EXPECT_EQ(fault("until"), "Write a number here, such as 800 g.");
     write("until", "500 g");
-    EXPECT_EQ(fault("until"), "500 g of it would be candy: stop at 527 g or more, which is 95.0 %.");
+    EXPECT_EQ(fault("until"), "500 g of it would be candy. Stop at 527 g or more, which is 95.0 %.");
     write("until", "800 g");
     EXPECT_EQ(answer(), "Stop when 800 g is left: 62.5 °Bx");
     write("now", "0");
-    EXPECT_EQ(fault("now"), "0.0 % sugar is no syrup: give it a strength between 0 and 100 %.");
+    EXPECT_EQ(fault("now"), "0.0 % sugar is not a syrup. Enter a strength between 0 and 100 %.");
     EXPECT_EQ(fault("until"), "");
 }
 
@@ -269,10 +269,10 @@ TEST_F(Syrups, DiluteRefusals)
 {
     choose("Dilute");
     write("wanted", "70");
-    EXPECT_EQ(fault("wanted"), "Water never brings 65.0 % to 70.0 %: ask for something weaker, or boil it down.");
+    EXPECT_EQ(fault("wanted"), "Water never brings 65.0 % to 70.0 %. Ask for something weaker, or boil it down.");
     write("wanted", "30");
     write("mass", "0");
-    EXPECT_EQ(fault("mass"), "There is no syrup: give it a mass of more than 0 g.");
+    EXPECT_EQ(fault("mass"), "The syrup has no mass. Enter more than 0 g.");
     write("mass", "abc");
     EXPECT_FALSE(fault("mass").isEmpty());
     EXPECT_EQ(answer(), "");

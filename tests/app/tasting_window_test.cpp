@@ -128,7 +128,7 @@ TEST_F(TastingLog, ScalesAreSuggestedRenamedAndCheckedInPlace)
     scales.item(1, 3)->setText(QStringLiteral("7,5"));
     EXPECT_EQ(recipe().scales[1].to, 7.5);
     scales.item(1, 0)->setText(QStringLiteral("iciness"));
-    EXPECT_EQ(text("scaleProblem"), "There is a scale iciness already: choose another name.");
+    EXPECT_EQ(text("scaleProblem"), "There is a scale iciness already. Choose another name.");
     EXPECT_EQ(recipe().scales[1].name, "melt");
     scales.item(1, 0)->setText(QStringLiteral("<b>"));
     EXPECT_EQ(recipe().scales[1].name, "<b>");

@@ -5,6 +5,7 @@
 #include "gauges/figures_panel.h"
 #include "gauges/freezing_chart.h"
 #include "gauges/marked_lines.h"
+#include "gauges/palette.h"
 #include "gauges/sugar_ice_picture.h"
 #include "gauges/sugar_scale.h"
 #include "gauges/temperature_marker.h"
@@ -14,6 +15,7 @@
 #include "../shipped_catalogue.h"
 
 #include <QImage>
+#include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -53,7 +55,7 @@ TEST(TexturePanel, ItsClassOpensTheReasonsForIt)
     EXPECT_TRUE(lines.front()->spokenText().contains(QStringLiteral("Scraped as it freezes")));
     const auto* picture = window->findChild<SugarIcePicture*>();
     EXPECT_TRUE(picture->isVisible());
-    EXPECT_TRUE(picture->accessibleDescription().contains(QStringLiteral("granita of common practice")));
+    EXPECT_TRUE(picture->accessibleDescription().contains(QStringLiteral("Usual for granita: 20 to 26\u202f% (unverified)")));
 
     // It follows the recipe while it is open.
     panel.show(analysed({{"water", 640}, {"sucrose", 360}}, Process::Churned));
@@ -74,6 +76,101 @@ TEST(TexturePanel, ThePictureDrawsTheBandsAndTheMix)
     EXPECT_NE(drawn, blank);
     picture.showCurve(sugarIceCurve(granita().texture.mix, TextureClass::Granita, {-16.0}));
     EXPECT_NE(picture.grab().toImage(), drawn) << "another serving temperature is another curve";
+}
+
+/// Columns of the plot in which a pixel has the colour of curves.
+int columnsWithCurve(const QWidget& picture)
+{
+    const QImage drawn = const_cast<QWidget&>(picture).grab().toImage();
+    const QColor curve = coloursInWindow(picture.palette()).curve;
+    int columns = 0;
+    for (int x = 0; x < drawn.width(); ++x) {
+        bool isCrossed = false;
+        for (int y = 0; y < drawn.height() * 2 / 3; ++y) {  // brackets of the same colour lie below
+            const QColor pixel = drawn.pixelColor(x, y);
+            isCrossed = isCrossed
+                        || (std::abs(pixel.red() - curve.red()) < 24 && std::abs(pixel.green() - curve.green()) < 24
+                            && std::abs(pixel.blue() - curve.blue()) < 24);
+        }
+        columns += isCrossed ? 1 : 0;
+    }
+    return columns;
+}
+
+// It had bands and a point, but no line: a path that has only been moved to is still empty.
+TEST(SugarIcePicture, DrawsItsCurveFromSideToSide)
+{
+    for (const QSize size : {QSize(600, 420), QSize(200, 130)}) {
+        SugarIcePicture picture;
+        picture.resize(size);
+        picture.showCurve(sugarIceCurve(granita().texture.mix, TextureClass::Granita, usualServing(Process::Scraped)));
+        EXPECT_GT(columnsWithCurve(picture), size.width() / 2) << size.width();
+    }
+}
+
+SugarIcePicture* pictureOf(const TexturePanel& panel) { return panel.findChild<SugarIcePicture*>(); }
+
+// Why 20 to 26, why 30 to 36: the picture stands in the panel itself (T9).
+TEST(TexturePanel, HasThePictureOfTheBandsBesideItsLines)
+{
+    TexturePanel panel;
+    panel.resize(panel.minimumSizeHint());
+    panel.show(granita());
+    panel.QWidget::show();
+    const SugarIcePicture* picture = pictureOf(panel);
+    ASSERT_TRUE(picture && picture->isVisible());
+    const auto* lines = panel.findChild<MarkedLines*>();
+    EXPECT_TRUE(panel.rect().contains(picture->geometry()));
+    EXPECT_FALSE(picture->geometry().intersects(lines->geometry()));
+    EXPECT_GT(picture->height(), 5 * panel.fontMetrics().height());
+    EXPECT_GT(lines->width(), panel.width() / 3);
+    EXPECT_GT(columnsWithCurve(*picture), picture->width() / 2);
+
+    // Nothing to see where nothing freezes or nothing is sweet.
+    for (const Analysis& without : {cream(), analysed({{"water", 1000}}, Process::Churned),
+             analysed({{"water", 300}, {"sucrose", 700}}, Process::Churned), Analysis{}}) {
+        panel.show(without);
+        EXPECT_FALSE(picture->isVisible());
+        EXPECT_EQ(lines->width(), panel.width());
+    }
+    panel.show(granita());
+    EXPECT_TRUE(picture->isVisible()) << "it comes back";
+}
+
+TEST(TexturePanel, ThePictureOpensItsDerivationByMouseAndByKey)
+{
+    TexturePanel panel;
+    panel.resize(panel.sizeHint());
+    panel.show(granita());
+    panel.QWidget::show();
+    QSignalSpy chosen(&panel, &Gauge::figureChosen);
+    auto* button = panel.findChild<FigureButton*>(QStringLiteral("sugarIce"));
+    ASSERT_TRUE(button && button->isVisible());
+    EXPECT_EQ(button->size(), pictureOf(panel)->size());
+    EXPECT_TRUE(button->focusPolicy() & Qt::TabFocus);
+    QTest::mouseClick(button, Qt::LeftButton);
+    QTest::keyClick(button, Qt::Key_Space);
+    QTest::keyClick(button, Qt::Key_Return);
+    ASSERT_EQ(chosen.size(), 3);
+    for (const auto& each : chosen)
+        EXPECT_EQ(each.front().toString(), QStringLiteral("texture.ice_percent_at_serving"));
+    for (const char* band : {"20 to 26\u202f%", "30 to 36\u202f%"})
+        EXPECT_TRUE(button->accessibleDescription().contains(QString::fromUtf8(band))) << "a screen reader says what it shows";
+}
+
+TEST(TexturePanel, SaysWhereAMixLiesThatHasLeftItsBand)
+{
+    const auto said = [](double water, double sugar, Process process) {
+        TexturePanel panel;
+        panel.show(analysed({{"water", water}, {"sucrose", sugar}}, process));
+        return panel.valueText();
+    };
+    EXPECT_TRUE(said(720, 280, Process::Churned)
+                    .contains(QStringLiteral("between granita (20 to 26\u202f%) and sorbet (30 to 36\u202f%)")));
+    EXPECT_TRUE(said(680, 320, Process::Scraped).contains(QStringLiteral("usual for sorbet (30 to 36\u202f%)")));
+    // Of this mix first, then of its kind in general: the panel may be too low for all lines.
+    const QString text = said(720, 280, Process::Churned);
+    EXPECT_LT(text.indexOf(QStringLiteral("between granita")), text.indexOf(QStringLiteral("Churned:")));
 }
 
 TEST(NotFrozen, HasNoFreezingGauges)
@@ -99,6 +196,17 @@ TEST(NotFrozen, HasNoFreezingGauges)
     figures.show(cream());
     EXPECT_FALSE(figures.valueText().contains(QStringLiteral("freezing point")));
     EXPECT_TRUE(figures.valueText().contains(QStringLiteral("sugars")));
+}
+
+TEST(SugarScale, SaysWhereItsBandsAreFrom)
+{
+    const SugarScale scale;
+    for (const TradeBand& band : tradeBands()) {
+        EXPECT_TRUE(scale.toolTip().contains(QString::fromUtf8(band.source.data(), qsizetype(band.source.size()))));
+        EXPECT_TRUE(scale.toolTip().contains(QString::fromUtf8(nameOf(band.textureClass).data())));
+    }
+    EXPECT_TRUE(scale.toolTip().contains(QStringLiteral("Usual for granita: 20 to 26\u202f% (unverified)")))
+        << scale.toolTip().toStdString();
 }
 
 TEST(SugarScale, MarksWhatTheBandCounts)

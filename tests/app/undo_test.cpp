@@ -29,7 +29,7 @@ TEST_F(Undo, StepsAreNamedAfterWhatWasDone)
     EXPECT_EQ(window.findChild<QAction*>("undo")->text(), "Undo: Delete 2 rows");
 }
 
-TEST_F(Undo, AmpersandInAnIngredientIsNoShortcut)
+TEST_F(Undo, AmpersandInAnIngredientIsNotAShortcut)
 {
     lay("250 g salt & pepper");
     changeAmount(document(), {0, 0}, {300, Unit::Gram});
@@ -148,6 +148,10 @@ TEST_F(Undo, EmptyTemperatureIsTheUsualOne)
     press(Qt::Key_Backspace);
     EXPECT_EQ(recipe().serveAt_c, std::nullopt);
     EXPECT_EQ(field("serving")->placeholderText(), "−12\u202f°C");
+    EXPECT_TRUE(field("serving")->toolTip().contains("unverified")) << "nobody has published the usual temperature";
+    type("-9");
+    EXPECT_EQ(recipe().serveAt_c, -9.0);
+    EXPECT_FALSE(field("serving")->toolTip().contains("unverified")) << "this one is the cook's own";
 }
 
 TEST_F(Undo, OverrunIsTypedAsText)

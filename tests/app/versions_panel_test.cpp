@@ -177,7 +177,7 @@ TEST_F(VersionsOfRecipe, KeptTwiceWithoutAChangeIsSaidAndNotDone)
     keepAs("first");
     keepAs("again");
     EXPECT_EQ(recipe().versions.size(), 1u);
-    EXPECT_TRUE(messageShown().contains("just as it was kept")) << messageShown().toStdString();
+    EXPECT_TRUE(messageShown().contains("Nothing has changed since")) << messageShown().toStdString();
 }
 
 TEST_F(VersionsOfRecipe, WhatIsBeingTypedIsKeptToo)

@@ -136,34 +136,34 @@ TEST(LeadingNumber, RefusesWithASentenceOfItsOwn)
 {
     EXPECT_EQ(refusal(""), "An amount needs a number, such as 250 g or 1 1/2 cups.");
     EXPECT_EQ(refusal(" \t\u00a0"), "An amount needs a number, such as 250 g or 1 1/2 cups.");
-    EXPECT_EQ(refusal("salt"), "“salt” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
+    EXPECT_EQ(refusal("salt"), "“salt” does not start with a number. Write an amount such as 250 g or 1 1/2 cups.");
     for (const std::string_view negative : {"-5", "- 5 g", "−5", "–5", "-.5", "-½"})
         EXPECT_EQ(refusal(negative), "An amount cannot be negative.") << negative;
     for (const std::string_view range : {"2-3 lemons", "2 - 3", "2–3", "1/2 - 1 cup", "2 to 3 cups", "2 or 3"})
-        EXPECT_EQ(refusal(range), "An amount cannot be a range: write one number.") << range;
+        EXPECT_EQ(refusal(range), "An amount cannot be a range. Write one number.") << range;
     for (const std::string_view fraction : {"1/0", "1 1/0", "0/0 cup", "1⁄0"})
         EXPECT_EQ(refusal(fraction), "A fraction cannot have zero below the line.") << fraction;
     for (const std::string_view large : {"1e308", "1e999", "1000000001", "1e308/2", "1e10 g"})
         EXPECT_EQ(refusal(large), "An amount cannot be larger than 1000000000.") << large;
     EXPECT_EQ(refusal(std::string(400, '9')), "An amount cannot be larger than 1000000000.");
     for (const std::string_view marks : {"1.000,5", "1,000.5", "1,000,000", "1.2.3", "1'015 g", "1’015"})
-        EXPECT_EQ(refusal(marks), "An amount has one decimal mark and no mark between thousands: write 1000.5 or 1000,5.") << marks;
+        EXPECT_EQ(refusal(marks), "An amount has one decimal mark and no mark between thousands. Write 1000.5 or 1000,5.") << marks;
     for (const std::string_view thousands : {"1 000", "12 500 g", "1\u00a0000 g"})
-        EXPECT_EQ(refusal(thousands), "An amount has no blank between thousands: write 1000 for 1 000.") << thousands;
+        EXPECT_EQ(refusal(thousands), "An amount has no blank between thousands. Write 1000 for 1 000.") << thousands;
 }
 
-TEST(LeadingNumber, WordsForNoNumberAreNoNumbers)
+TEST(LeadingNumber, WordsForNotANumberAreRefused)
 {
     for (const std::string_view word : {"nan", "NaN g", "inf", "infinity", "-inf", "+5", "e5", ".", ",", "/2", "٣"})
         EXPECT_EQ(refusal(word),
-            "“" + std::string(word) + "” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
+            "“" + std::string(word) + "” does not start with a number. Write an amount such as 250 g or 1 1/2 cups.");
 }
 
 TEST(LeadingNumber, LongTextsAreQuotedInShort)
 {
     const std::string text(1000, 'x');
     EXPECT_EQ(refusal(text),
-        "“" + std::string(40, 'x') + "…” does not start with a number: write an amount such as 250 g or 1 1/2 cups.");
+        "“" + std::string(40, 'x') + "…” does not start with a number. Write an amount such as 250 g or 1 1/2 cups.");
 }
 
 struct GermanNumbers : std::numpunct<char> {
@@ -231,7 +231,7 @@ TEST(ParseAmount, RefusesWhatIsLeftOver)
                                            "tbsp, cup, metric tsp, metric tbsp, "
                                            "metric cup, imperial cup, fl oz, pt, qt, imperial fl oz, imperial pt, shot, dash, "
                                            "pinch, drop, piece, %.");
-    EXPECT_EQ(amountRefusal("2 g sugar"), "“sugar” cannot stand after an amount: write only a number and a unit.");
+    EXPECT_EQ(amountRefusal("2 g sugar"), "“sugar” cannot stand after an amount. Write only a number and a unit.");
     EXPECT_EQ(amountRefusal("1e9 dl"), "An amount cannot be larger than 1000000000.");
     EXPECT_EQ(amountRefusal("-1 g"), "An amount cannot be negative.");
 }

@@ -128,7 +128,7 @@ TEST(Analysis, AmountsWithoutWeightAreSaid)
     const Catalogue tiny({dust});
     const Analysis found = analyse(recipeOf({row("dust", 1, Unit::Cup)}), tiny, {});
     ASSERT_TRUE(found.components[0][0].problem.has_value());
-    EXPECT_NE(english(*found.components[0][0].problem).find("give it in grams"), std::string::npos);
+    EXPECT_NE(english(*found.components[0][0].problem).find("Give it in grams"), std::string::npos);
 }
 
 TEST(Analysis, SharesOfTheMixFillUpToAHundred)

@@ -67,23 +67,23 @@ TEST(BatchSize, ByWhatThereIsOfAnIngredient)
 
 TEST(BatchSize, SaysWhatIsWrong)
 {
-    EXPECT_EQ(whyNot(ByFactor{2.0}, Recipe{}), "Nothing in the recipe has a weight yet: give it rows with amounts first.");
+    EXPECT_EQ(whyNot(ByFactor{2.0}, Recipe{}), "Nothing in the recipe has a weight yet. Give it rows with amounts first.");
     const std::string nothing = "Enter an amount greater than zero.";
     EXPECT_EQ(whyNot(ByFactor{0.0}), nothing);
     EXPECT_EQ(whyNot(ByFactor{std::nan("")}), nothing);
     EXPECT_EQ(whyNot(ByMass{{-5.0}}), nothing);
     EXPECT_EQ(whyNot(ByPortions{-2.0, Grams{-60.0}}), nothing);
     EXPECT_EQ(whyNot(ByPan{{-530.0}, {-325.0}, {20.0}}), nothing);
-    EXPECT_EQ(whyNot(ByFactor{1.1e6}), "That is more than 1000000 times the recipe: ask for less.");
-    EXPECT_EQ(whyNot(ByIngredient{0, 9, {740.0}}), "The recipe has no such row any more: choose another ingredient.");
+    EXPECT_EQ(whyNot(ByFactor{1.1e6}), "That is more than 1000000 times the recipe. Ask for less.");
+    EXPECT_EQ(whyNot(ByIngredient{0, 9, {740.0}}), "The recipe has no such row any more. Choose another ingredient.");
 
     Recipe vague = sorbet();
     vague.components.front().rows.push_back({"moonbeams", {2.0, Unit::Cup}, {}, {}});
     EXPECT_EQ(whyNot(ByIngredient{0, 4, {740.0}}, vague),
-        "“2 cups moonbeams” has no weight: give it an amount that can be weighed, or choose another ingredient.");
+        "“2 cups moonbeams” has no weight. Give it an amount that can be weighed, or choose another ingredient.");
     vague.components.front().rows.front().amount.value = 1e8;
     EXPECT_EQ(
-        whyNot(ByFactor{11.0}, vague), "An amount cannot be larger than 1000000000, as that of “pears” would be: ask for less.");
+        whyNot(ByFactor{11.0}, vague), "An amount cannot be larger than 1000000000, as that of “pears” would be. Ask for less.");
 }
 
 TEST(RoundingEffect, IsZeroForTheSameRecipe)

@@ -159,11 +159,11 @@ TEST(RecipeFromContents, RefusalsNameTheFile)
         const auto recipe = recipeFromContents(contents, name);
         return recipe ? "read" : english(recipe.error());
     };
-    EXPECT_EQ(refusal("", "a.firn"), "a.firn: The file is empty: open a backup of it if there is one.");
+    EXPECT_EQ(refusal("", "a.firn"), "a.firn: The file is empty. Open a backup of it if there is one.");
     EXPECT_EQ(refusal(json.substr(0, 40), "a.firn"), "a.firn: The file is not valid JSON at line 1, column 41: it may have been "
                                                      "cut short. Open a backup of it, or correct it there.");
     EXPECT_EQ(refusal("250 g water", "a.firn"),
-        "a.firn: The file is not valid JSON at line 1, column 5: correct it there, or open a backup.");
+        "a.firn: The file is not valid JSON at line 1, column 5. Correct it there, or open a backup.");
     EXPECT_EQ(
         refusal("{\"a\": 1}", "a.json"), "a.json: This is not a Firn recipe: a recipe file says \"format\": \"firn-recipe\".");
     EXPECT_EQ(refusal("cr\xe8me", "a.txt"), "a.txt: This is not UTF-8 text at line 1, column 3. Save it as text in UTF-8.");

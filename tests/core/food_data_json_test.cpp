@@ -74,7 +74,7 @@ TEST(FoodData, ReadsAFoodInFull)
     EXPECT_TRUE(ingredient.allergens.empty());
     EXPECT_EQ(joined(berry.guessed), "Carbohydrate that is not identified, 0.74 g, counts as other solids.\n");
     EXPECT_EQ(joined(berry.unused), "Not used: Energy, Vitamin C.\n"
-                                    "The portion “NLEA serving” is not used: it is no clear measure.\n");
+                                    "The portion “NLEA serving” is not used, since its measure is not clear.\n");
     EXPECT_NE(joined(berry.mapped).find("Water 90.95 g, from nutrient 255.\n"), std::string::npos);
     EXPECT_NE(joined(berry.mapped).find("Sodium 1 mg, from nutrient 307.\n"), std::string::npos);
 }
@@ -159,41 +159,40 @@ TEST(FoodData, TakesTheEnergyThatIsToldAsSuchFirst)
         read(food(water + "," + energy("957", "40") + "," + energy("208", "43"))).front().ingredient.energy_kcalPer100g, 43.0);
     EXPECT_EQ(read(food(water + "," + energy("957", "40"))).front().ingredient.energy_kcalPer100g, 40.0);
     EXPECT_EQ(refusal(food(water + "," + energy("208", "1000"))),
-        "Food 1, “Pulp”: the energy is more than 100 g of fat have, 902 kcal: check the number and its unit.");
+        "Food 1, “Pulp”: the energy is more than 100 g of fat have, 902 kcal. Check the number and its unit.");
 }
 
 TEST(FoodData, RefusesWithOneSentenceThatNamesTheFood)
 {
-    const std::string notFoods =
-        "This is no file of foods of FoodData Central: a food has a \"description\" and \"foodNutrients\", and "
-        "several stand in a list. Choose another file.";
+    const std::string notFoods = "This is not a file of foods from FoodData Central, where each food has a \"description\" and "
+                                 "\"foodNutrients\". Choose another file.";
     const std::pair<std::string, std::string> cases[] = {
         {R"({"title": "Granita"})", notFoods},
         {R"([1, 2])", notFoods},
         {"[]", notFoods},
         {"17", notFoods},
-        {"", "The file is empty: open a backup of it if there is one."},
+        {"", "The file is empty. Open a backup of it if there is one."},
         {R"({"description": "Pulp",
  "foodNutrients": [{)",
             "The file is not valid JSON at line 2, column 21: it may have been cut short. Open a backup "
             "of it, or correct it there."},
         {"{\"description\": \xFF}", "This is not UTF-8 text at line 1, column 17. Save it as text in UTF-8."},
-        {food(grams("255", "100"), R"("fdcId": 1)"), "Food 1: \"description\", its name, is missing: add it."},
+        {food(grams("255", "100"), R"("fdcId": 1)"), "Food 1: \"description\", its name, is missing. Add it."},
         {"[" + food(grams("255", "100")) + R"(, {"description": "Peel"}])",
-            "Food 2: \"foodNutrients\" is missing: add it or leave out the food."},
-        {food(grams("255", "\"wet\"")), "Food 1, “Pulp”: the amount of “N255” is not a number: correct it."},
-        {food(grams("255", "-1")), "Food 1, “Pulp”: the amount of “N255” is negative: correct it."},
+            "Food 2: \"foodNutrients\" is missing. Add it or leave out the food."},
+        {food(grams("255", "\"wet\"")), "Food 1, “Pulp”: the amount of “N255” is not a number. Correct it."},
+        {food(grams("255", "-1")), "Food 1, “Pulp”: the amount of “N255” is negative. Correct it."},
         {food(R"({"number": "255", "name": "Water", "amount": 1, "unitName": "IU"})"),
-            "Food 1, “Pulp”: the amount of “Water” has the unit “iu”: give it in g or mg."},
+            "Food 1, “Pulp”: the amount of “Water” has the unit “iu”. Give it in g or mg."},
         {food(grams("255", "90") + "," + grams("204", "12")),
-            "Food 1, “Pulp”: the parts of 100 g add up to 102.0 g: correct them so that they add up to 100 g."},
+            "Food 1, “Pulp”: the parts of 100 g add up to 102.0 g. Correct them so that they add up to 100 g."},
         {food(grams("255", "1e300")),
-            "Food 1, “Pulp”: 100 g of it have more than 100 g of “N255”: correct the amount or its unit."},
-        {food(""), "Food 1, “Pulp”: nothing is said of what it is made of: give at least water, fat, protein and sugars."},
+            "Food 1, “Pulp”: 100 g of it have more than 100 g of “N255”. Correct the amount or its unit."},
+        {food(""), "Food 1, “Pulp”: nothing is said of what it is made of. Give at least water, fat, protein and sugars."},
         {food("3"), "Food 1, “Pulp”: \"foodNutrients\" must hold objects in braces."},
         {R"({"description": "Pulp", "foodNutrients": 3})", "Food 1, “Pulp”: \"foodNutrients\" must be a list in square brackets."},
         {food(grams("255", "100"), R"("description": "Pulp", "foodPortions": [{"gramWeight": -1, "modifier": "cup"}])"),
-            "Food 1, “Pulp”: the portion “cup” has a negative weight or amount: correct it."},
+            "Food 1, “Pulp”: the portion “cup” has a negative weight or amount. Correct it."},
         {food(grams("255", "100"), R"("description": "Pulp", "foodPortions": [3])"),
             "Food 1, “Pulp”: \"foodPortions\" must hold objects in braces."},
         {food(grams("255", "100"), R"("description": "Pulp", "foodPortions": 3)"),

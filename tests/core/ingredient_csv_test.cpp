@@ -146,8 +146,9 @@ TEST(IngredientCsv, FormulasAreText)
     EXPECT_EQ(foods[0].ingredient.name, "=1+1");
     EXPECT_EQ(foods[0].ingredient.source, "@home");
     EXPECT_EQ(foods[1].ingredient.name, "-plum");
-    EXPECT_EQ(refusal("name,water\nplum,=1+1\n"), "Line 2: “=1+1” in the column “water” is no amount: write a number that is not "
-                                                  "negative, such as 4.5, or leave the cell empty.");
+    EXPECT_EQ(refusal("name,water\nplum,=1+1\n"),
+        "Line 2: “=1+1” in the column “water” is not an amount. Enter a number from 0 up, such "
+        "as 4.5, or leave the cell empty.");
 }
 
 TEST(IngredientCsv, RefusesWithOneSentenceThatNamesTheLine)
@@ -156,34 +157,35 @@ TEST(IngredientCsv, RefusesWithOneSentenceThatNamesTheLine)
         {"", "The file is empty: its first line has to name the columns, and one of them has to be “name”."},
         {"name,Alcohol (%)\nMint liqueur,29\n",
             "Line 1: “Alcohol (%)” could be % of the weight or of the volume. Write “(g)” or “(% vol)”."},
-        {"name,alcohol,alcohol (% vol)\n", "Line 1: the columns “alcohol” and “alcohol (% vol)” mean the same: keep one of them."},
-        {"name,alcohol\nMint liqueur,29 %\n", "Line 2: “29 %” in the column “alcohol” is more than a number: write the number "
-                                              "alone, the unit belongs into the header."},
+        {"name,alcohol,alcohol (% vol)\n", "Line 1: the columns “alcohol” and “alcohol (% vol)” mean the same. Keep one of them."},
+        {"name,alcohol\nMint liqueur,29 %\n",
+            "Line 2: “29 %” in the column “alcohol” is more than a number. Enter only the number; its "
+            "unit belongs in the header."},
         {"name,sugar,abv\nMint liqueur,70,60\n",
             "Line 2: 60.0 % vol has no room beside 70.0 g of other constituents. Correct one of them."},
-        {"name,water\n", "The file has a header and no ingredient below it: add a line for each."},
+        {"name,water\n", "The file has a header and no ingredient below it. Add a line for each."},
         {"plum,87\nsugar,0\n", "Line 1: the first line has to name the columns, and one of them has to be “name”."},
-        {"name,fat,Total fat (g)\n", "Line 1: the columns “fat” and “Total fat (g)” mean the same: keep one of them."},
+        {"name,fat,Total fat (g)\n", "Line 1: the columns “fat” and “Total fat (g)” mean the same. Keep one of them."},
         {"name,fat (oz)\n",
             "Line 1: “oz” is not a unit for the column “fat (oz)”. Give grams or mg per 100 g, % vol for alcohol, kcal "
             "or kJ for energy, g/mL for density."},
-        {"name,water\nplum,87\n\n\"two\nlines\",100\n,50\n", "Line 6: the name is missing: add it."},
-        {"name,water\nplum,wet\n", "Line 2: “wet” in the column “water” is no amount: write a number that is not negative, such as "
+        {"name,water\nplum,87\n\n\"two\nlines\",100\n,50\n", "Line 6: the name is missing. Add it."},
+        {"name,water\nplum,wet\n", "Line 2: “wet” in the column “water” is not an amount. Enter a number from 0 up, such as "
                                    "4.5, or leave the cell empty."},
-        {"name,water\nplum,-87\n", "Line 2: “-87” in the column “water” is no amount: write a number that is not negative, such as "
+        {"name,water\nplum,-87\n", "Line 2: “-87” in the column “water” is not an amount. Enter a number from 0 up, such as "
                                    "4.5, or leave the cell empty."},
-        {"name,water\nplum,87 g\n", "Line 2: “87 g” in the column “water” is more than a number: write the number alone, the unit "
-                                    "belongs into the header."},
-        {"name;sodium (mg)\nplum;1,234\n", "Line 2: “1,234” in the column “sodium (mg)” could be thousands or a decimal: write it "
+        {"name,water\nplum,87 g\n", "Line 2: “87 g” in the column “water” is more than a number. Enter only the number; its unit "
+                                    "belongs in the header."},
+        {"name;sodium (mg)\nplum;1,234\n", "Line 2: “1,234” in the column “sodium (mg)” could be thousands or a decimal. Write it "
                                            "with a point or without the comma."},
         {"name,water,fat\nplum,87,24.5\n",
-            "Line 2: the parts of 100 g add up to 111.5 g: correct them so that they add up to 100 g."},
-        {"name,water\nplum,\n", "Line 2: nothing is said of what it is made of: give at least water, fat, protein and sugars."},
-        {"id,name,water\na,A,100\nb,B,100\na,C,100\n", "Line 4: the id “a” stands in line 2 already: give one of them another."},
+            "Line 2: the parts of 100 g add up to 111.5 g. Correct them so that they add up to 100 g."},
+        {"name,water\nplum,\n", "Line 2: nothing is said of what it is made of. Give at least water, fat, protein and sugars."},
+        {"id,name,water\na,A,100\nb,B,100\na,C,100\n", "Line 4: the id “a” stands in line 2 already. Give one of them another."},
         {"id,name,water\nPlum 1,A,100\n",
-            "Line 2: “Plum 1” is no id: write lower-case letters, digits and single hyphens, or leave the cell empty."},
+            "Line 2: “Plum 1” is not a valid id. Use lower-case letters, digits and single hyphens, or leave the cell empty."},
         {"name,allergens,water\nA,milk|dust,100\n",
-            "Line 2: “dust” is no allergen that Firn knows: correct its spelling, or leave it out."},
+            "Line 2: Firn does not know the allergen “dust”. Correct its spelling, or leave it out."},
         {"name,water,fat\nplum,87\n",
             "Line 2: it has 2 cells where the first line has 3: complete a line that was cut short, and put a "
             "cell with a comma in quotes."},
@@ -193,11 +195,11 @@ TEST(IngredientCsv, RefusesWithOneSentenceThatNamesTheLine)
         {"name,water\n\"plum,87\n", "Line 2: a quote is opened and never closed."},
         {"name,water\nplum,87,\xFF\n", "This is not UTF-8 text at line 2, column 9. Save it as text in UTF-8."},
         {"name,water,energy\nplum,100,903\n",
-            "Line 2: the energy is more than 100 g of fat have, 902 kcal: check the number and its unit."},
+            "Line 2: the energy is more than 100 g of fat have, 902 kcal. Check the number and its unit."},
         {"name,water,fat,milk_fat\nice,60,10,12\n",
             "Line 2: milk fat, milk solids-not-fat and yolk solids are parts of the fat and the solids, "
-            "and here they are more: correct them."},
-        {"name,water,density\nplum,100,0\n", "Line 2: the density is zero: correct it, or leave the cell empty."},
+            "and here they are more. Correct them."},
+        {"name,water,density\nplum,100,0\n", "Line 2: the density is zero. Correct it, or leave the cell empty."},
     };
     for (const auto& [csv, sentence] : cases)
         EXPECT_EQ(refusal(csv), sentence) << csv;
@@ -245,7 +247,7 @@ TEST(IngredientFiles, TellsWhatTheCatalogueHasAlready)
     const auto same = collisionWith(catalogue, read("name,water\nPlum,100\nMilk,100\n"));
     ASSERT_TRUE(same);
     EXPECT_EQ(english(*same),
-        "“milk” already means Whole milk in the catalogue: give the imported ingredient another id and name, or leave it out.");
+        "“milk” already means Whole milk in the catalogue. Give the imported ingredient another id and name, or leave it out.");
     EXPECT_TRUE(collisionWith(catalogue, read("id,name,water\nwhole-milk,Plum,100\n")));
 }
 

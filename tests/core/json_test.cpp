@@ -31,9 +31,9 @@ TEST(Json, TornTextIsRefusedWithItsPlace)
 
 TEST(Json, FaultsInTheMiddleAreRefusedWithTheirPlace)
 {
-    EXPECT_EQ(refusal("{\n \"é\": ,}"), "The file is not valid JSON at line 2, column 7: correct it there, or open a backup.");
-    EXPECT_EQ(refusal("{\"a\":1]"), "The file is not valid JSON at line 1, column 7: correct it there, or open a backup.");
-    EXPECT_EQ(refusal("[1]x"), "The file is not valid JSON at line 1, column 4: correct it there, or open a backup.");
+    EXPECT_EQ(refusal("{\n \"é\": ,}"), "The file is not valid JSON at line 2, column 7. Correct it there, or open a backup.");
+    EXPECT_EQ(refusal("{\"a\":1]"), "The file is not valid JSON at line 1, column 7. Correct it there, or open a backup.");
+    EXPECT_EQ(refusal("[1]x"), "The file is not valid JSON at line 1, column 4. Correct it there, or open a backup.");
     for (const std::string_view word :
         {"[NaN]", "[Inf]", "['a']", "[+1]", "[01]", "[.5]", "[1,]", "[\"\\ud800\"]", "[\"a\tb\"]", "// x\n1"})
         EXPECT_TRUE(refusal(word).starts_with("The file is not valid JSON at line 1, column ")) << refusal(word);
@@ -42,22 +42,22 @@ TEST(Json, FaultsInTheMiddleAreRefusedWithTheirPlace)
 TEST(Json, EmptyTextIsRefused)
 {
     for (const std::string_view text : {"", " \r\n\t", "\xEF\xBB\xBF"})
-        EXPECT_EQ(refusal(text), "The file is empty: open a backup of it if there is one.");
+        EXPECT_EQ(refusal(text), "The file is empty. Open a backup of it if there is one.");
 }
 
 TEST(Json, RepeatedKeysAreRefused)
 {
     EXPECT_EQ(refusal("{\"a\": 1,\n \"b\": 2,\n \"a\": 3}"),
-        "“a” stands twice in one object, the second time in line 3: keep one of them.");
+        "“a” stands twice in one object, the second time in line 3. Keep one of them.");
     EXPECT_EQ(
-        refusal(R"({"a": {"b": 1, "\u0062": 2}})"), "“b” stands twice in one object, the second time in line 1: keep one of them.");
+        refusal(R"({"a": {"b": 1, "\u0062": 2}})"), "“b” stands twice in one object, the second time in line 1. Keep one of them.");
     EXPECT_TRUE(jsonFromText(R"({"a": {"a": 1}, "b": {"a": 1}, "c": [{"a": 1}, {"a": 2}]})"));
 }
 
 TEST(Json, NumbersBeyondADoubleAreRefused)
 {
-    EXPECT_EQ(refusal("[1, 1e999]"), "The number that ends at line 1, column 9 is too large: correct it.");
-    EXPECT_EQ(refusal("-1e309"), "The number that ends at line 1, column 6 is too large: correct it.");
+    EXPECT_EQ(refusal("[1, 1e999]"), "The number that ends at line 1, column 9 is too large. Correct it.");
+    EXPECT_EQ(refusal("-1e309"), "The number that ends at line 1, column 6 is too large. Correct it.");
     EXPECT_EQ(jsonFromText("1e308")->get<double>(), 1e308);
 }
 

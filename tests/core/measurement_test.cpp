@@ -258,7 +258,7 @@ TEST(Measurement, WhatCannotBeIsSaid)
     expect(reason({brix(20.0)}, {.sugar = fromPercent(90.0)}), "from 0.0 to 84.0 %");
     expect(reason({brix(20.0)}, {.sugar = fromPercent(0.5)}, base()), "outside what this mix can hold");
     expect(reason({brix(20.0, -3.0)}), "0 °C to 60 °C");
-    expect(reason({brix(20.0, 50.0)}, {.alcohol = fromPercent(5.0)}), "let it cool");
+    expect(reason({brix(20.0, 50.0)}, {.alcohol = fromPercent(5.0)}), "Let it cool");
     expect(reason({brix(20.0, 50.0)}), "found");
     expect(reason({}), "Give one reading");
     expect(reason({brix(20.0), brix(21.0)}), "Give one reading");

@@ -171,7 +171,7 @@ TEST(Search, SaysInOneSentenceWhichRangeItCannotRead)
         const auto query = queryFrom(typed);
         ASSERT_FALSE(query) << typed;
         EXPECT_EQ(english(query.error()),
-            "“" + std::string(typed) + "” is not a range yet: write it as sugar 24..28, alcohol > 0 or freezes < -3.");
+            "“" + std::string(typed) + "” is not a range yet. Write it as sugar 24..28, alcohol > 0 or freezes < -3.");
     }
     for (const char* typed : {"> 5", "24..28", "..28", "= 3"})
         EXPECT_EQ(english(queryFrom(typed).error()),

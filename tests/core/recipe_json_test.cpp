@@ -137,9 +137,9 @@ TEST(RecipeJson, TornAndTwistedFilesAreRefused)
 {
     EXPECT_EQ(refusal(exampleFile.substr(0, 60)),
         "The file is not valid JSON at line 4, column 16: it may have been cut short. Open a backup of it, or correct it there.");
-    EXPECT_EQ(refusal(""), "The file is empty: open a backup of it if there is one.");
+    EXPECT_EQ(refusal(""), "The file is empty. Open a backup of it if there is one.");
     EXPECT_EQ(refusal(recipeWith(R"("title": "a", "title": "b")")),
-        "“title” stands twice in one object, the second time in line 1: keep one of them.");
+        "“title” stands twice in one object, the second time in line 1. Keep one of them.");
     EXPECT_EQ(refusal(recipeWith("\"x\": " + std::string(200000, '['))),
         "The file is nested deeper than 64 levels at line 1, column 155: Firn's files never are.");
 }
@@ -195,8 +195,8 @@ TEST(RecipeJson, WrongAmountsAreNamedByRow)
     EXPECT_EQ(withAmount("1e308"), "Component 2, row 2: An amount cannot be larger than 1000000000.");
     EXPECT_EQ(withAmount("\"1 1/2\""), "Component 2, row 2: \"amount\" must be a number.");
     EXPECT_EQ(withAmount("null"), "Component 2, row 2: \"amount\" must be a number.");
-    EXPECT_EQ(withAmount("NaN"), "The file is not valid JSON at line 2, column 103: correct it there, or open a backup.");
-    EXPECT_EQ(withAmount("1e999"), "The number that ends at line 2, column 107 is too large: correct it.");
+    EXPECT_EQ(withAmount("NaN"), "The file is not valid JSON at line 2, column 103. Correct it there, or open a backup.");
+    EXPECT_EQ(withAmount("1e999"), "The number that ends at line 2, column 107 is too large. Correct it.");
     EXPECT_TRUE(withAmount("1e9").starts_with("read as"));
     EXPECT_TRUE(withAmount("-0.0").starts_with("read as"));
 }
@@ -281,9 +281,9 @@ TEST(RecipeJson, StepsThatCannotBeReadAreNamed)
     EXPECT_EQ(refusal(R"({"step":"strain","held_back_g":-1})"),
         "Component 1, step 1: \"held_back_g\" must be a number from 0 to 1000000000.");
     EXPECT_EQ(refusal(R"({"step":"reduce","to_g":500,"to_brix":60})"),
-        "Component 1, step 1: A step takes away one thing only: keep one of \"held_back_g\", \"of\", \"to_g\" and \"to_brix\".");
+        "Component 1, step 1: A step takes away one thing only. Keep one of \"held_back_g\", \"of\", \"to_g\" and \"to_brix\".");
     EXPECT_EQ(refusal(R"({"step":"steep","soaks_up_g_per_g":2})"),
-        "Component 1, step 1: \"of\" is missing: name the row that is steeped.");
+        "Component 1, step 1: \"of\" is missing. Name the row that is steeped.");
     EXPECT_EQ(refusal(R"({"minutes":2})"), "Component 1, step 1: A step must be an object with \"step\".");
 }
 

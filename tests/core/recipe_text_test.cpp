@@ -98,8 +98,8 @@ TEST(RowText, AmountsThatCannotBeAreRefused)
     EXPECT_EQ(refusal("1/0 cup sugar"), "A fraction cannot have zero below the line.");
     EXPECT_EQ(refusal("1e308 g water"), "An amount cannot be larger than 1000000000.");
     EXPECT_EQ(refusal("water 1e308 g"), "An amount cannot be larger than 1000000000.");
-    EXPECT_EQ(refusal("1 000 g water"), "An amount has no blank between thousands: write 1000 for 1 000.");
-    EXPECT_EQ(refusal("1.000,5 g water"), "An amount has one decimal mark and no mark between thousands: write 1000.5 or 1000,5.");
+    EXPECT_EQ(refusal("1 000 g water"), "An amount has no blank between thousands. Write 1000 for 1 000.");
+    EXPECT_EQ(refusal("1.000,5 g water"), "An amount has one decimal mark and no mark between thousands. Write 1000.5 or 1000,5.");
 }
 
 std::vector<std::string> namesOf(const Component& component)
@@ -118,7 +118,7 @@ TEST(RecipeText, TitleEndsWithAColonOrStandsAlone)
     EXPECT_EQ(recipeFromText("Granita ::\n")->title, "Granita");
 }
 
-TEST(RecipeText, FirstRowIsNoTitle)
+TEST(RecipeText, FirstRowIsNotATitle)
 {
     for (const std::string_view text : {"salt\n250 g water\n", "250 g salt\n\n250 g water", "salt 5 g\n\nwater", ":\n\n5 g salt",
              "- sea salt\n\n250 g water", "two eggs\n200 g sugar"})
@@ -135,7 +135,7 @@ TEST(RecipeText, TheTitleNeedsNoBlankLineAfterIt)
     EXPECT_EQ(recipeFromText("Granita\nIngredients\n500 g pears\n")->title, "Granita");
 }
 
-// A text without any amount is no recipe; it used to become rows without an amount.
+// A text without any amount is not a recipe; it used to become rows without an amount.
 TEST(RecipeText, NothingWithAnAmountIsRefused)
 {
     for (const std::string_view text : {"salt", "salt\n\n", "Granita\n\nsugar\nwater", "Dear Ines,\nsee you on Thursday.\n"}) {

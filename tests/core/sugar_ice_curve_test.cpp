@@ -68,14 +68,19 @@ TEST(SugarIceCurve, HasTheBandsOfItsKindAndTheBooksBesideThem)
     std::string text;
     for (const Sentence& each : saidBy(curve))
         text += english(each) + "\n";
-    for (const char* part : {"This mix: 28.0 % sugars", "20 to 26 %, the granita of common practice", "30 to 36 %, the sorbet",
-             "Escoffier", "30.0 to 32.5 %"})
+    for (const char* part : {"This mix: 28.0 % sugars", "Usual for granita: 20 to 26 % (unverified).",
+             "Usual for sorbet: 30 to 36 % (unverified).", "Escoffier", "30.0 to 32.5 %"})
         EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
 
     const SugarIceCurve cream =
         sugarIceCurve(mixOf({{Constituent::Sucrose, 18.0}, {Constituent::Fat, 10.0}}), TextureClass::IceCream, {-12.0});
     ASSERT_EQ(cream.bands.size(), 1u);
     EXPECT_EQ(cream.bands[0].band->textureClass, TextureClass::IceCream);
+    const SugarIceCurve custard =
+        sugarIceCurve(mixOf({{Constituent::Sucrose, 18.0}, {Constituent::Fat, 10.0}}), TextureClass::FrozenCustard, {-12.0});
+    ASSERT_EQ(custard.bands.size(), 1u);
+    EXPECT_EQ(custard.bands[0].band->textureClass, TextureClass::IceCream) << "with yolk it is still one";
+    EXPECT_EQ(custard.counts, SugarCount::WithoutMilkSugar);
 }
 
 TEST(SugarIceCurve, OfNothingIsEmpty)

@@ -45,7 +45,7 @@ RC_GTEST_PROP(PearsonSquare, RefusesWhatLiesOutside, ())
 TEST(PearsonSquare, SaysWhatIsWrong)
 {
     EXPECT_EQ(english(pearsonSquare({0.5}, {0.65}, {0.7}, {100.0}).error()),
-        "70.0 % cannot be mixed from 50.0 % and 65.0 %: ask for a strength between them, or take a weaker or stronger one.");
+        "70.0 % cannot be mixed from 50.0 % and 65.0 %. Ask for a strength between them, or take a weaker or stronger one.");
     EXPECT_EQ(english(pearsonSquare({0.5}, {0.5}, {0.5}, {100.0}).error()), "Both have 50.0 %: mixed in any way they stay so.");
     EXPECT_FALSE(pearsonSquare({0.5}, {0.65}, {0.6}, {0.0}).has_value());
     EXPECT_FALSE(pearsonSquare({-0.1}, {0.65}, {0.6}, {1.0}).has_value());
@@ -127,12 +127,12 @@ TEST(Syrup, RefusalsNameTheWayOut)
     EXPECT_NEAR(boiled->boilsAt->elevation.value, 1.8, 0.4);
     EXPECT_FALSE(boiledTo(MassFraction{0.9}, {1000.0}, {0.2})->boilsAt);
     EXPECT_EQ(english(boiledTo(MassFraction{0.4}, {1000.0}, {0.5}).error()),
-        "Boiling makes 50.0 % stronger, never 40.0 %: add water instead.");
-    EXPECT_EQ(english(boiledTo(Grams{1100.0}, {1000.0}, {0.5}).error()), "Boiling cannot leave 1100 g of 1000 g: weigh again.");
+        "Boiling makes 50.0 % stronger, never 40.0 %. Add water instead.");
+    EXPECT_EQ(english(boiledTo(Grams{1100.0}, {1000.0}, {0.5}).error()), "Boiling cannot leave 1100 g of 1000 g. Weigh again.");
     EXPECT_EQ(english(boiledTo(Grams{400.0}, {1000.0}, {0.5}).error()),
-        "400 g of it would be candy: stop at 527 g or more, which is 95.0 %.");
+        "400 g of it would be candy. Stop at 527 g or more, which is 95.0 %.");
     EXPECT_EQ(english(dilutedTo({0.6}, {1000.0}, {0.5}).error()),
-        "Water never brings 50.0 % to 60.0 %: ask for something weaker, or boil it down.");
+        "Water never brings 50.0 % to 60.0 %. Ask for something weaker, or boil it down.");
     EXPECT_FALSE(boiledTo(MassFraction{0.97}, {1000.0}, {0.5}).has_value());
     EXPECT_FALSE(boiledTo(MassFraction{0.6}, {0.0}, {0.5}).has_value());
     EXPECT_FALSE(boiledTo(MassFraction{0.6}, {1.0}, {0.0}).has_value());
@@ -217,7 +217,7 @@ TEST(Dissolving, OutOfRangeIsASentence)
     EXPECT_EQ(english(solubilityOf(Constituent::Fructose, {5.0}).error()),
         "How well fructose dissolves is known from 20 °C to 50 °C, not at 5 °C.");
     EXPECT_EQ(english(solubilityOf(Constituent::Sorbitol, {20.0}).error()),
-        "How well sorbitol dissolves is not known here: ask for sucrose, glucose, fructose, lactose or salt.");
+        "How well sorbitol dissolves is not known here. Ask for sucrose, glucose, fructose, lactose or salt.");
     EXPECT_FALSE(dissolve(Constituent::Sucrose, {1.0}, {0.0}, {20.0}, {20.0}).has_value());
     EXPECT_FALSE(dissolve(Constituent::Sucrose, {-1.0}, {1.0}, {20.0}, {20.0}).has_value());
 }

@@ -146,7 +146,7 @@ TEST(Scores, AreThoseOfTheRecipeVersionByVersion)
     EXPECT_TRUE(scoresOn(recipe, "melt").versions.empty());
 }
 
-TEST(Scores, OtherTemperaturesOrAgesAreNoFairComparison)
+TEST(Scores, OtherTemperaturesOrAgesAreNotAFairComparison)
 {
     Recipe recipe = threeVersions();
     recipe.tastings = {tasted("1", 8.0), tasted("2", 4.0)};
@@ -205,7 +205,7 @@ TEST(Scales, RenamedTheyKeepTheirScoresAndDeletedTheyTakeThemAlong)
     EXPECT_EQ(without.scales.size(), 1u);
 
     renamed.name = "melt";
-    EXPECT_EQ(english(*faultOfScale(recipe, 0, renamed)), "There is a scale melt already: choose another name.");
+    EXPECT_EQ(english(*faultOfScale(recipe, 0, renamed)), "There is a scale melt already. Choose another name.");
     renamed.name = "";
     EXPECT_TRUE(faultOfScale(recipe, 0, renamed));
     renamed = {"ice", 0.0, 2e6, "", ""};
@@ -231,9 +231,9 @@ TEST(TriangleTest, SaysWhetherADifferenceWasShown)
     EXPECT_NEAR(chanceByGuessing(mostTasters, 0), 1.0, 1e-9);
     EXPECT_EQ(leastRight(2), std::nullopt);  // even both of them guess right in 1 of 9 tests
     EXPECT_EQ(english(triangleTest(12, 8).value()),
-        "A difference was shown: by guessing, so many right answers come about in 1.9 % of such tests.");
-    EXPECT_EQ(english(triangleTest(12, 7).value()).substr(0, 62), "A difference was not shown: 8 right answers are needed, and by");
-    EXPECT_EQ(english(triangleTest(5, 6).error()), "6 right answers of 5 tasters cannot be: correct one of them.");
+        "A difference was shown. Guessing gives as many right answers in 1.9 % of such tests.");
+    EXPECT_EQ(english(triangleTest(12, 7).value()).substr(0, 56), "A difference was not shown. 8 right answers are needed; ");
+    EXPECT_EQ(english(triangleTest(5, 6).error()), "6 right answers of 5 tasters cannot be. Correct one of them.");
     EXPECT_FALSE(triangleTest(2, 2));
     EXPECT_FALSE(triangleTest(mostTasters + 1, 0));
 }

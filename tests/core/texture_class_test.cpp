@@ -1,5 +1,5 @@
 // Kinds of dessert by composition: 21 CFR 135.110 and 135.140 (custard; sherbet), a UK trade code (ice cream, milk ice), McGee, On Food and Cooking
-// (sherbet), German guidelines (ices of water). Each edge on both sides.
+// (sherbet), German guidelines (water ices). Each edge on both sides.
 
 #include "texture/texture_class.h"
 

@@ -41,10 +41,9 @@ TEST(TradeBands, OfIceCreamCountAddedSugars)
     const TradeBand& band = *tradeBandOf(TextureClass::IceCream);
     const Mix mix = iceCream(18.0, 5.4);
     EXPECT_TRUE(isIn(band, mix));
-    EXPECT_EQ(textOf(standingInBand(mix, TextureClass::IceCream)),
-        "18.0 % added sugars, without the 5.4 % of milk sugar; ice cream usually has 13 to 20 % (McGee, On Food and Cooking: 13 to "
-        "16 "
-        "% premium, 15 to 20 % hand-made).\n");
+    EXPECT_EQ(textOf(standingInBand(mix, TextureClass::IceCream)), "18.0 % added sugars, not counting 5.4 % milk sugar. Usual for "
+                                                                   "ice cream: 13 to 20 % (McGee, On Food and Cooking: 13 to 16 % "
+                                                                   "premium, 15 to 20 % hand-made).\n");
     EXPECT_FALSE(isIn(band, iceCream(20.2, 0.0)));
     EXPECT_FALSE(isIn(band, iceCream(12.8, 6.0))) << "milk sugar must not lift it into the band";
 }
@@ -65,7 +64,7 @@ TEST(TradeBands, AlcoholCountsAsTheSugarThatSoftensAsMuch)
     const Mix mix = mixOf({{Constituent::Sucrose, 24.0}, {Constituent::Ethanol, 3.5}});
     EXPECT_TRUE(isIn(*tradeBandOf(TextureClass::Sorbet), mix));
     EXPECT_EQ(textOf(standingInBand(mix, TextureClass::Sorbet)),
-        "24.0 % sugars and alcohol that softens like 8.1 % more: 32.1 % in effect; sorbet usually has 30 to 36 % (unverified).\n");
+        "24.0 % sugars, and alcohol that softens like 8.1 % more: 32.1 % in all. Usual for sorbet: 30 to 36 % (unverified).\n");
 }
 
 // Independent of how the count is made: the ice is what the trade's figure is about.
@@ -88,12 +87,12 @@ TEST(TradeBands, AMixThatHasLeftItsBandIsToldWhereItIs)
     };
     EXPECT_NE(said(28.0, TextureClass::Sorbet).find("between granita (20 to 26 %) and sorbet (30 to 36 %)"), std::string::npos);
     EXPECT_NE(said(28.0, TextureClass::Granita).find("between granita"), std::string::npos);
-    EXPECT_NE(said(32.0, TextureClass::Granita).find("That is what sorbet has (30 to 36 %)."), std::string::npos);
-    EXPECT_NE(said(22.0, TextureClass::Sorbet).find("That is what granita has (20 to 26 %)."), std::string::npos);
+    EXPECT_NE(said(32.0, TextureClass::Granita).find("That is usual for sorbet (30 to 36 %)."), std::string::npos);
+    EXPECT_NE(said(22.0, TextureClass::Sorbet).find("That is usual for granita (20 to 26 %)."), std::string::npos);
     EXPECT_NE(said(29.5, TextureClass::Sorbet).find("between granita"), std::string::npos);
-    EXPECT_NE(said(40.0, TextureClass::Sorbet).find("That is 4.0 percentage points more."), std::string::npos);
-    EXPECT_NE(said(10.0, TextureClass::Granita).find("That is 10.0 percentage points less."), std::string::npos);
-    EXPECT_EQ(said(32.0, TextureClass::Sorbet).find("That is"), std::string::npos) << "in its band";
+    EXPECT_NE(said(40.0, TextureClass::Sorbet).find("This mix is 4.0 percentage points above that."), std::string::npos);
+    EXPECT_NE(said(10.0, TextureClass::Granita).find("This mix is 10.0 percentage points below that."), std::string::npos);
+    EXPECT_EQ(said(32.0, TextureClass::Sorbet).find("This mix"), std::string::npos) << "in its band";
     EXPECT_EQ(said(25.0, TextureClass::StillFrozenIce), "");
 }
 

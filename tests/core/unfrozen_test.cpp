@@ -3,6 +3,7 @@
 #include "analysis/analysis.h"
 #include "compare/comparison.h"
 #include "exchange/report.h"
+#include "explain/explain.h"
 #include "explain/lesson.h"
 #include "notebook/recipe_card.h"
 #include "texture/serving.h"
@@ -11,6 +12,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 namespace firn {
 namespace {
@@ -112,7 +114,35 @@ TEST(Unfrozen, TheReportSaysNotFrozenAndNothingElseOfFreezing)
     EXPECT_NE(text.find("Not frozen"), std::string::npos);
     for (const char* word : {"Freezing point", "Ice when served", "Water frozen", "Serve between"})
         EXPECT_EQ(text.find(word), std::string::npos) << word;
-    EXPECT_NE(reportJson(cream, analysed(cream)).find("\"process\": \"unfrozen\""), std::string::npos);
+}
+
+// The window shows no figure of its freezing; nor may the report have one, or a derivation lead to one.
+TEST(Unfrozen, NeitherReportNorDerivationHasAFigureOfFreezing)
+{
+    Recipe cream = coupe();
+    cream.components = {cream.components[1]};
+    const nlohmann::json report = nlohmann::json::parse(reportJson(cream, analysed(cream)));
+    EXPECT_EQ(report["texture"]["process"], "unfrozen");
+    for (const char* figure : {"freezing_point_c", "freezing_point_textbook_c", "glass_limit_c"})
+        EXPECT_TRUE(report[figure].is_null()) << figure;
+    for (const char* figure : {"ice_percent_at_serving", "ice_percent_in_freezer", "serving_window_c"})
+        EXPECT_TRUE(report["texture"][figure].is_null()) << figure;
+    EXPECT_TRUE(report["freezing_curve"].empty());
+    EXPECT_EQ(report["freezing_point_extrapolated"], false);
+    for (const char* figure : {"freezing_point_c", "freezing_point_textbook_c", "glass_limit_c", "texture.ice_percent_at_serving",
+             "freezing_curve[0].temperature_c"}) {
+        const auto derivation = explain(figure, cream, shippedCatalogue(), conditionsOf(cream));
+        ASSERT_FALSE(derivation) << figure;
+        EXPECT_NE(english(derivation.error()).find("not frozen"), std::string::npos) << english(derivation.error());
+    }
+    EXPECT_TRUE(explain("percent.sugars", cream, shippedCatalogue(), conditionsOf(cream)));
+
+    Recipe granita = coupe();
+    granita.components.resize(1);
+    const nlohmann::json frozen = nlohmann::json::parse(reportJson(granita, analysed(granita)));
+    EXPECT_TRUE(frozen["freezing_point_c"].is_number());
+    EXPECT_TRUE(frozen["texture"]["ice_percent_at_serving"].is_number());
+    EXPECT_FALSE(frozen["freezing_curve"].empty());
 }
 
 TEST(Unfrozen, NoLessonIsAboutItsFreezing)

@@ -200,7 +200,7 @@ TEST(Versions, RefusalsNameThePlace)
         refusal(R"("versions": [{"id": "1", "recipe": )" + empty + R"(}, {"id": "1", "recipe": )" + empty + "}]"), "Two versions"));
     EXPECT_TRUE(hasWords(refusal(R"("tags": ["a", 3])"), "Tag 2"));
     EXPECT_TRUE(hasWords(refusal(R"("favourite": "yes")"), "\"favourite\" must be true or false"));
-    EXPECT_TRUE(hasWords(refusal(R"("tastings": [{"date": "soon"}])"), "Tasting 1: “soon” is no date"));
+    EXPECT_TRUE(hasWords(refusal(R"("tastings": [{"date": "soon"}])"), "Tasting 1: “soon” is not a date"));
     EXPECT_TRUE(hasWords(refusal(R"("tastings": [{"scores": [{"scale": "ice"}]}])"), "Tasting 1: Score 1"));
     EXPECT_TRUE(hasWords(refusal(R"("scales": [{"name": "ice", "from": 10, "to": 0}])"), "Scale 1: \"from\""));
     EXPECT_TRUE(hasWords(refusal(R"("blind_sheets": [{}])"), "Blind sheet 1"));

@@ -131,20 +131,20 @@ TEST(Weighing, SaysWhatIsMissing)
 {
     Ingredient powder;
     powder.name = "Powder";
-    EXPECT_EQ(english(weigh({1, Unit::Cup}, powder).error()), "Powder has no known density or cup weight: give it in grams.");
+    EXPECT_EQ(english(weigh({1, Unit::Cup}, powder).error()), "Powder has no known density or cup weight. Give it in grams.");
     EXPECT_EQ(
-        english(weigh({100, Unit::Millilitre}, powder).error()), "Powder has no known density or cup weight: give it in grams.");
+        english(weigh({100, Unit::Millilitre}, powder).error()), "Powder has no known density or cup weight. Give it in grams.");
     EXPECT_EQ(
-        english(weigh({2, Unit::Piece}, powder).error()), "The weight of one piece of Powder is not known: give it in grams.");
-    EXPECT_EQ(english(weigh({2, Unit::Piece}, wine()).error()), "The weight of one piece of Wine is not known: give it in grams.");
+        english(weigh({2, Unit::Piece}, powder).error()), "The weight of one piece of Powder is not known. Give it in grams.");
+    EXPECT_EQ(english(weigh({2, Unit::Piece}, wine()).error()), "The weight of one piece of Wine is not known. Give it in grams.");
     powder.measures = {{Unit::Piece, {1.0}, "", ""}};
-    EXPECT_FALSE(weigh({1, Unit::Cup}, powder));  // a piece is no volume
+    EXPECT_FALSE(weigh({1, Unit::Cup}, powder));  // a piece is not a volume
 }
 
 TEST(Weighing, LeavesSharesOfTheMixToTheMix)
 {
     EXPECT_EQ(english(weigh({5, Unit::PercentOfMix}, wine()).error()),
-        "A share of the mix can only be weighed together with the other rows: give Wine in grams.");
+        "A share of the mix can only be weighed together with the other rows. Give Wine in grams.");
 }
 
 TEST(Weighing, NeedsNoIngredientForAMass)
@@ -167,7 +167,7 @@ TEST(Weighing, NamesTheSourceOfTheShippedFigures)
     EXPECT_EQ(how({100, Unit::Millilitre}, "gin"), "density 0.948 g/mL, OIML R 22, 40 % vol at 20 °C");
     EXPECT_EQ(how({100, Unit::Millilitre}, "water"), "density 0.9982 g/mL, 20 °C, OIML R 22");
     EXPECT_EQ(how({2, Unit::Piece}, "pears"), "piece weight (medium), USDA SR28, NDB 09252");
-    EXPECT_EQ(how({1, Unit::Cup}, "locust bean gum"), "Locust bean gum has no known density or cup weight: give it in grams.");
+    EXPECT_EQ(how({1, Unit::Cup}, "locust bean gum"), "Locust bean gum has no known density or cup weight. Give it in grams.");
 }
 
 }  // namespace

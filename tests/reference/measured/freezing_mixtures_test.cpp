@@ -44,7 +44,7 @@ TEST(FreezingMixtures, Wines)
     EXPECT_NEAR(wine_c(14.8, 11.0), -11.0, 1.0);
 }
 
-// Half a gram of carbon dioxide in 100 g, which is no constituent of a mix, is worth 0.21 K.
+// Half a gram of carbon dioxide in 100 g, which is not a constituent of a mix, is worth 0.21 K.
 TEST(FreezingMixtures, Beers)
 {
     constexpr double carbonDioxide_k = 18.6 * 0.5 / 44.01;
