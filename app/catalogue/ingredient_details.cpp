@@ -103,6 +103,8 @@ void IngredientDetails::show(const Ingredient* ingredient, bool isOwn, const QSt
     QStringList synonyms;
     for (const std::string& synonym : ingredient->synonyms)
         synonyms << fromCore(synonym);
+    for (const std::string& word : ingredient->defaultFor)
+        synonyms << tr("%1 (default)").arg(fromCore(word));
     setFact(m_synonyms, synonyms.join(QStringLiteral(", ")));
     setFact(m_allergens,
         ingredient->allergens.empty() ? tr("none listed; the label on the packet decides") : namesOf(ingredient->allergens));

@@ -40,39 +40,48 @@ Recognised Catalogue::recogniseIn(std::initializer_list<const Catalogue*> catalo
         return recognised(*filled.front(), *hit);
     if (text.size() > longestName_bytes)
         return {};
-    const SoughtName name = soughtName(text);
-    Recognised asWritten;
-    tryKeys(name, [&](const std::string& key) {
+    const std::vector<SoughtName> forms = withLessBehind(soughtName(text));
+    for (const SoughtName& form : forms) {
+        Recognised asWritten;
+        tryKeys(form, [&](const std::string& key) {
+            for (const Catalogue* catalogue : filled)
+                if (const auto hit = asWritten.ingredient ? std::nullopt : catalogue->m_names->underKey(key))
+                    asWritten = recognised(*catalogue, *hit);
+            return asWritten.ingredient != nullptr;
+        });
+        if (asWritten.ingredient)
+            return asWritten;
+    }
+    for (const SoughtName& form : forms)
         for (const Catalogue* catalogue : filled)
-            if (const auto hit = asWritten.ingredient ? std::nullopt : catalogue->m_names->underKey(key))
-                asWritten = recognised(*catalogue, *hit);
-        return asWritten.ingredient != nullptr;
-    });
-    if (asWritten.ingredient)
-        return asWritten;
-    for (const Catalogue* catalogue : filled)
-        if (const auto hit = catalogue->m_names->underSeveralLabels(name))
-            return recognised(*catalogue, *hit);
+            if (const auto hit = catalogue->m_names->underSeveralLabels(form))
+                return recognised(*catalogue, *hit);
     // "ascorbic acid (vitamin C)" says the same twice.
-    if (name.turnsAt > 0) {
-        const std::size_t bracket = text.find_first_of(",(");
-        const Recognised before = recogniseIn(catalogues, text.substr(0, bracket));
-        if (before.how == Recognition::AsWritten
-            && before.ingredient == recogniseIn(catalogues, text.substr(bracket + 1)).ingredient)
+    if (const std::size_t turn = turnOf(text); turn != std::string_view::npos) {
+        const Recognised before = recogniseIn(catalogues, text.substr(0, turn));
+        if (before.how == Recognition::AsWritten && before.ingredient == recogniseIn(catalogues, text.substr(turn + 1)).ingredient)
             return before;
     }
-    Recognised corrected;
-    for (const Catalogue* catalogue : filled)
-        for (const NameHit& hit : catalogue->m_names->withinSlips(name)) {
-            const Recognised found = recognised(*catalogue, hit);
-            if (corrected.ingredient && corrected.ingredient->id != found.ingredient->id)
-                return {};
-            if (!corrected.ingredient)
-                corrected = found;
-        }
-    if (corrected.how == Recognition::AsWritten)
-        corrected.how = Recognition::Corrected;
-    return corrected;
+    for (const SoughtName& form : forms)
+        for (const Catalogue* catalogue : filled)
+            if (const auto hit = catalogue->m_names->withoutWordsSaidAnyway(form))
+                return recognised(*catalogue, *hit);
+    for (const SoughtName& form : forms) {
+        Recognised corrected;
+        for (const Catalogue* catalogue : filled)
+            for (const NameHit& hit : catalogue->m_names->withinSlips(form)) {
+                const Recognised found = recognised(*catalogue, hit);
+                if (corrected.ingredient && corrected.ingredient->id != found.ingredient->id)
+                    return {};
+                if (!corrected.ingredient)
+                    corrected = found;
+            }
+        if (corrected.how == Recognition::AsWritten)
+            corrected.how = Recognition::Corrected;
+        if (corrected.ingredient)
+            return corrected;
+    }
+    return {};
 }
 
 std::vector<const Ingredient*> Catalogue::search(std::string_view text, std::size_t atMost) const

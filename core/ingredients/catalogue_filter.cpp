@@ -1,5 +1,7 @@
 #include "ingredients/catalogue_filter.h"
 
+#include "ingredients/matching.h"
+
 #include <algorithm>
 
 namespace firn {
@@ -26,6 +28,14 @@ std::vector<const Ingredient*> filtered(const Catalogue& catalogue, const Catalo
         }
     } else {
         found = catalogue.search(filter.text, catalogue.all().size());
+        // What a row of a recipe would be read as comes first; "ripe strawberries, hulled" is not the beginning of any name.
+        const NameMatch match = matchName(catalogue, filter.text);
+        if (match.ingredient) {
+            std::erase(found, match.ingredient);
+            found.insert(found.begin(), match.ingredient);
+        } else if (found.empty()) {
+            found = match.others;
+        }
     }
     std::erase_if(found, [&](const Ingredient* ingredient) { return !passes(*ingredient, filter); });
     return found;

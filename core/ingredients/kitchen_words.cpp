@@ -1,6 +1,7 @@
 #include "ingredients/kitchen_words.h"
 
 #include "ingredients/catalogue.h"
+#include "ingredients/slips.h"
 
 #include <algorithm>
 #include <array>
@@ -18,18 +19,50 @@ using WordSet = std::unordered_set<std::string_view>;
 // other words that make another ingredient of it.
 const WordSet& fillers()
 {
-    static const WordSet words{"a", "an", "and", "at", "aged", "alphonso", "bag", "beaten", "best", "boiled", "boiling", "bottle",
-        "bought", "brewed", "bunch", "can", "carton", "charentais", "chilled", "chopped", "chunk", "clear", "cloudy", "coarsely",
-        "cold", "conference", "cool", "cored", "crumbled", "crushed", "cube", "cubed", "cut", "dash", "deseeded", "diced",
-        "drained", "drop", "extra", "filtered", "fine", "finely", "flavour", "flavoured", "for", "fresh", "freshly", "from", "good",
-        "granulated", "grated", "halved", "handful", "homemade", "hot", "hulled", "in", "into", "jar", "jumbo", "knob", "large",
-        "lightly", "loosely", "lukewarm", "medium", "medjool", "melted", "of", "optional", "or", "organic", "packed", "packet",
-        "peeled", "picked", "piece", "pinch", "pitted", "plain", "pressed", "quality", "quartered", "rinsed", "ripe", "room",
-        "roughly", "sachet", "scraped", "seeded", "seedless", "segment", "segmented", "separated", "shaken", "shelled", "shot",
-        "sifted", "skinned", "slice", "sliced", "small", "softened", "splash", "split", "sprig", "squeeze", "squeezed", "stalk",
-        "stick", "stirred", "stoned", "strained", "strip", "stripped", "tailed", "taste", "temperature", "tepid", "thawed", "the",
-        "thick", "thinly", "tin", "to", "topped", "torn", "trimmed", "tub", "unsalted", "unwaxed", "valencia", "very", "warm",
-        "warmed", "washed", "well", "whipped", "whisked", "william", "with"};
+    static const WordSet words{"a", "about", "fruity", "partly", "italian", "english", "french", "spanish", "british", "american",
+        "australian", "scottish", "soft", "runny", "smooth", "mild", "ball", "pushed", "passed", "put", "rubbed", "run",
+        "approximately", "crisp", "pared", "sharp", "tasty", "sticky", "tangy", "squashy", "silky", "rustic", "worth", "patted",
+        "least", "min", "minimum", "bottled", "crosswise", "crossway", "icelandic", "lengthway", "lengthwise", "off", "out", "ring",
+        "wedge", "round", "aged", "alphonso", "amalfi", "an", "and", "at", "authentic", "bag", "barista", "bashed", "beaten",
+        "belgian", "best", "bit", "blended", "blitzed", "block", "boiled", "boiling", "bottle", "bought", "box", "brand", "brewed",
+        "broken", "bruised", "bunch", "californian", "can", "carton", "charentais", "chilled", "chopped", "chunk", "cleaned",
+        "clear", "cloudy", "coarsely", "cold", "conference", "cool", "cooled", "cored", "cracked", "crumbled", "crushed", "cube",
+        "cubed", "cut", "dash", "deeply", "defrosted", "deseeded", "desired", "destalked", "destemmed", "diced", "drained", "drop",
+        "extra", "fairly", "favorite", "favourite", "few", "filtered", "fine", "finely", "finest", "firm", "firmly", "flavour",
+        "flavoured", "for", "forced", "fragrant", "fresh", "freshly", "fridge", "from", "fully", "generous", "genuine", "good",
+        "grade", "granulated", "grated", "halved", "handful", "heaped", "heaping", "home", "homemade", "hot", "hulled", "in",
+        "into", "jar", "jarful", "juicy", "jumbo", "just", "kind", "knob", "large", "leftover", "level", "lightly", "little",
+        "local", "loosely", "lukewarm", "macerated", "madagascan", "made", "medium", "medjool", "melted", "minced", "more", "my",
+        "necessary", "needed", "nice", "normal", "of", "optional", "or", "ordinary", "organic", "our", "overnight", "overripe",
+        "packed", "packet", "packing", "peeled", "perfectly", "picked", "piece", "pinch", "pitted", "plain", "plump", "pot",
+        "pounded", "premium", "prepared", "pressed", "proper", "punnet", "quality", "quartered", "quite", "ready", "real", "really",
+        "refrigerated", "regular", "required", "reserved", "rinsed", "ripe", "ripened", "room", "roughly", "sachet", "scalded",
+        "scraped", "scrubbed", "seeded", "seedless", "segment", "segmented", "separated", "shaken", "shaved", "shelled", "shop",
+        "shot", "sicilian", "sieved", "sifted", "simmering", "size", "sized", "skinned", "slice", "sliced", "slightly", "slivered",
+        "small", "smashed", "snipped", "softened", "some", "splash", "split", "sprig", "squeeze", "squeezed", "stalk", "standard",
+        "steaming", "stemmed", "stick", "stirred", "stoned", "store", "straight", "strained", "strip", "stripped", "style",
+        "supermarket", "tahitian", "tailed", "taste", "temperature", "tepid", "thawed", "the", "thick", "thinly", "tin", "tinful",
+        "to", "top", "topped", "torn", "trimmed", "tub", "type", "unsalted", "unsprayed", "untreated", "unwaxed", "unwrapped",
+        "usual", "valencia", "variety", "very", "warm", "warmed", "washed", "weighed", "well", "whipped", "whisked", "william",
+        "with", "your"};
+    return words;
+}
+
+// What is done to food so that something else comes of it; any other word in "-ed" says how a cook prepares it.
+const WordSet& changes()
+{
+    static const WordSet words{"acidified", "added", "aged", "alkalised", "amidated", "aniseed", "atomised", "baked", "barbecued",
+        "blanched", "bloomed", "botrytised", "braised", "breaded", "brined", "browned", "candied", "canned", "caramelised",
+        "carbonated", "charred", "clarified", "clotted", "coated", "concentrated", "condensed", "cooked", "creamed", "crusted",
+        "crystallised", "cultured", "cured", "dealcoholised", "decaffeinated", "defatted", "dehydrated", "demineralised",
+        "desiccated", "dipped", "distilled", "dried", "emulsified", "enriched", "evaporated", "fermented", "filled", "flaked",
+        "flavoured", "flaxseed", "fleshed", "fortified", "fried", "frosted", "frozen", "glazed", "grapeseed", "grilled", "hardened",
+        "hydrated", "hydrogenated", "hydrolysed", "iced", "infused", "inverted", "jellied", "linseed", "malted", "marinated",
+        "mashed", "mixed", "modified", "mulled", "oiled", "pasteurised", "peated", "pickled", "poached", "popped", "potted",
+        "preserved", "processed", "puffed", "pureed", "rapeseed", "rectified", "red", "reduced", "rendered", "roasted", "rolled",
+        "salted", "seaweed", "seed", "shortbread", "shred", "shredded", "smoked", "soaked", "soured", "spiced", "standardised",
+        "steamed", "steeped", "stewed", "stuffed", "sugared", "sulphured", "sweetened", "toasted", "unfortified", "unpeeled",
+        "unrefined", "unsalted", "unsweetened", "veined", "weed", "whisked"};
     return words;
 }
 
@@ -46,7 +79,9 @@ const std::unordered_map<std::string_view, std::string_view>& spellings()
         {"expresso", "espresso"}, {"sirup", "syrup"}, {"dessicated", "desiccated"}, {"marscapone", "mascarpone"},
         {"creme", "cream"}, {"mandarine", "mandarin"}, {"choc", "chocolate"}, {"anis", "anise"}, {"processed", "process"},
         {"dutched", "dutch"}, {"fibre", "fiber"}, {"litchis", "lychee"}, {"kiwis", "kiwi"}, {"leave", "leaf"}, {"leaves", "leaf"},
-        {"herbal", "herb"}, {"rhum", "rum"}, {"pureed", "puree"}, {"percentage", "percent"}, {"molasse", "molass"}};
+        {"herbal", "herb"}, {"rhum", "rum"}, {"pureed", "puree"}, {"percentage", "percent"}, {"molasse", "molass"},
+        {"flaked", "flake"}, {"peppercorn", "pepper"}, {"glace", "candied"}, {"pale", "light"}, {"strand", "thread"},
+        {"strongly", "strong"}};
     return words;
 }
 
@@ -61,9 +96,9 @@ const WordSet& qualifiers()
         "icing", "instant", "inverted", "invert", "jam", "juice", "leaf", "light", "liqueur", "liquid", "low", "malted", "mashed",
         "meal", "mild", "monohydrate", "natural", "nectar", "non", "nonfat", "oil", "paste", "pasteurised", "pearl", "pink", "pod",
         "powder", "process", "pulp", "pure", "puree", "purple", "raw", "red", "reduced", "refined", "ripe", "roasted", "runny",
-        "salted", "seed", "semi", "single", "skim", "smoked", "smooth", "soft", "sour", "soured", "spiced", "sparkling", "spray",
-        "starch", "still", "strong", "sugared", "sweet", "sweetened", "syrup", "toasted", "unripe", "unsweetened", "virgin", "vol",
-        "weak", "whipping", "white", "whole", "wild", "yellow", "yolk", "young", "zest"};
+        "salted", "seed", "semi", "sheet", "single", "skim", "smoked", "smooth", "soft", "sour", "soured", "spiced", "sparkling",
+        "spray", "starch", "still", "strong", "sugared", "sweet", "sweetened", "syrup", "toasted", "unripe", "unsweetened",
+        "virgin", "vol", "weak", "whipping", "white", "whole", "wild", "yellow", "yolk", "young", "zest"};
     return words;
 }
 
@@ -137,11 +172,57 @@ Words plainWords(std::string_view text)
     return words;
 }
 
-bool isFiller(std::string_view word) { return fillers().contains(word); }
+bool isFiller(std::string_view word)
+{
+    constexpr std::size_t fewestLetters = 6, farSlips = 2;
+    if (fillers().contains(word))
+        return true;
+    if (word.size() < fewestLetters || !word.ends_with("ed") || changes().contains(word))
+        return false;
+    // A slip for a word that changes the food is as bad as that word: "dryed".
+    return std::ranges::none_of(
+        changes(), [&](std::string_view change) { return slipsBetween(word, change, farSlips) <= farSlips; });
+}
+
+bool sayHowPrepared(std::span<const std::string> words)
+{
+    static const WordSet doneByTheCook{"flake", "mashed", "puree", "shredded", "bashed", "broken", "cooked", "frozen", "ground",
+        "liquid", "roasted", "soft", "soaked", "whole"};
+    // "Vanilla pod, seeds scraped out"; "pineapple, core removed". Peel is a spelling of zest.
+    static const WordSet parts{"bone", "core", "crust", "end", "leaf", "membrane", "pip", "pit", "pith", "seed", "shell", "skin",
+        "stalk", "stem", "stone", "zest"};
+    static const WordSet takenAway{"discarded", "out", "off", "removed", "scraped", "stripped"};
+    static const WordSet washings{"cleaned", "patted", "rinsed", "scrubbed", "washed"};
+    const bool isWashed = std::ranges::any_of(words, [](const std::string& word) { return washings.contains(word); });
+    const bool isTakenAway = std::ranges::any_of(words, [](const std::string& word) { return takenAway.contains(word); });
+    return std::ranges::all_of(words, [&](const std::string& word) {
+        return isFiller(word) || doneByTheCook.contains(word) || (isTakenAway && parts.contains(word))
+               || (isWashed && (word == "dried" || word == "dry"));
+    });
+}
+
+std::size_t wordsBeforeAnAside(const Words& words, std::size_t turnsAt)
+{
+    static const WordSet openingsOfHow{"at", "by", "in", "into", "on", "over", "then", "through", "to", "using", "with"};
+    static const WordSet openings{"but", "depending", "if", "ideally", "like", "not", "only", "preferably", "reserve", "see",
+        "such", "until", "for", "from", "weight", "weighing"};
+    static const WordSet furtherAmounts{
+        "a", "additional", "another", "extra", "more", "some"};  // "plus 2 tbsp" is part of the amount
+    static const WordSet purposes{"coat", "cover", "decorate", "dip", "drizzle", "dust", "finish", "garnish", "glaze", "grease",
+        "make", "roll", "scatter", "serve", "sprinkle", "sweeten", "taste", "top"};
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const std::string_view next = i + 1 < words.size() ? std::string_view(words[i + 1]) : std::string_view();
+        if (openings.contains(words[i]) || (turnsAt > 0 && i > turnsAt && openingsOfHow.contains(words[i]))
+            || (words[i] == "to" && purposes.contains(next)) || (words[i] == "plus" && furtherAmounts.contains(next))
+            || (words[i] == "as" && (next == "needed" || next == "required" || next == "necessary")))
+            return i;
+    }
+    return words.size();
+}
 
 bool isQualifier(std::string_view word) { return hasDigit(word) || qualifiers().contains(word); }
 
-bool isNeverASlip(std::string_view word) { return otherFood().contains(word); }
+bool isNeverASlip(std::string_view word) { return otherFood().contains(word) || changes().contains(word); }
 
 bool hasDigit(std::string_view word) { return std::ranges::any_of(word, isDigitOf); }
 
@@ -157,9 +238,11 @@ Words withoutFillers(const Words& words)
         };
         // "Pure honey" is honey, but "peach pure" may be purée.
         const bool isPureInFront = word == "pure" && i == 0 && words.size() > 1;
+        // "Fresh or canned": the fresh one is meant.
+        const bool isOtherThanFresh = i >= 2 && words[i - 1] == "or" && words[i - 2] == "fresh";
         const bool goesWithFigure = hasFigure && std::ranges::find(besideFigures, word) != besideFigures.end();
-        if (!isFiller(word) && !isPureInFront && !goesWithFigure && !isPhrase("free", "range") && !isPhrase("ice", "cold")
-            && !isPhrase("full", "fat"))
+        if (!isFiller(word) && !isPureInFront && !isOtherThanFresh && !goesWithFigure && !isPhrase("free", "range")
+            && !isPhrase("skin", "on") && !isPhrase("ice", "cold") && !isPhrase("full", "fat"))
             kept.push_back(word);
     }
     return kept;

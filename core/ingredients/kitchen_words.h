@@ -1,6 +1,7 @@
 // The words of an ingredient's name: one form for each, and what each does in the name.
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,6 +16,13 @@ Words plainWords(std::string_view text);
 
 /// Whether the word says only how the ingredient is prepared, bought or measured ("fresh", "large", "of"), not what it is.
 bool isFiller(std::string_view word);
+
+/// Whether words behind a comma say only what the cook does with the ingredient before it: "pecans, toasted", "pineapple, core removed".
+bool sayHowPrepared(std::span<const std::string> words);
+
+/// How many words stand before one that opens an aside: "plus extra to serve", "for dusting", "to taste", "if needed", "preferably organic", and
+/// behind the comma, after so many words, "or margarine" and "crushed with a fork".
+std::size_t wordsBeforeAnAside(const Words& words, std::size_t turnsAt);
 
 /// Without fillers, and without the words that go with a figure ("fat", "vol") where there is one.
 Words withoutFillers(const Words& words);

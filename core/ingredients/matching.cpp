@@ -17,15 +17,26 @@ NameMatch matchName(std::initializer_list<const Catalogue*> catalogues, std::str
     };
     if (found.how == Recognition::ByDefault) {
         std::vector<const Ingredient*> sharing;
-        for (const Catalogue* catalogue : catalogues)
-            std::ranges::copy(catalogue->sharing(name), std::back_inserter(sharing));
+        const auto addSharing = [&](std::string_view word) {
+            for (const Catalogue* catalogue : catalogues)
+                std::ranges::copy(catalogue->sharing(word), std::back_inserter(sharing));
+        };
+        addSharing(name);
+        // "Cooking chocolate" shares its words with nothing: the other chocolates.
+        if (std::ranges::all_of(sharing, [&](const Ingredient* other) { return other == found.ingredient; }))
+            std::ranges::for_each(found.ingredient->defaultFor, addSharing);
         // Another milk before malted milk.
         std::ranges::stable_partition(sharing, [&](const Ingredient* other) { return other->group == found.ingredient->group; });
         std::ranges::for_each(sharing, offer);
     }
-    if (found.how == Recognition::Unknown || (found.how == Recognition::ByDefault && match.others.empty()))
+    const auto offerNearest = [&](std::string_view text) {
         for (const Catalogue* catalogue : catalogues)
-            std::ranges::for_each(catalogue->nearest(name, mostOthers + 1), offer);
+            std::ranges::for_each(catalogue->nearest(text, mostOthers + 1), offer);
+    };
+    if (found.how == Recognition::Unknown || (found.how == Recognition::ByDefault && match.others.empty()))
+        offerNearest(name);
+    if (found.how == Recognition::ByDefault && match.others.empty())
+        offerNearest(found.ingredient->name);
     return match;
 }
 

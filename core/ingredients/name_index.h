@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ingredients/ingredient.h"
-#include "ingredients/kitchen_words.h"
+#include "ingredients/sought_name.h"
 
 #include <cstdint>
 #include <functional>
@@ -15,23 +15,12 @@
 
 namespace firn {
 
-/// A name as somebody wrote it. "butter, unsalted, softened" may be turned round at its first comma or bracket.
-struct SoughtName {
-    Words words;              // all, in order
-    std::size_t turnsAt = 0;  // words before the comma; 0 for none
-};
-SoughtName soughtName(std::string_view text);
-
 /// An ingredient by its place in the catalogue.
 struct NameHit {
     std::size_t ingredient = 0;
     bool isByDefault = false;  // the text is a general word that the ingredient is the default for
     friend bool operator==(const NameHit&, const NameHit&) = default;
 };
-
-/// Goes through the keys under which a name is looked up, from the least changed to the most, until one will do: its words in order, turned
-/// round, in any order and run together; then the same without fillers.
-void tryKeys(const SoughtName& name, const std::function<bool(const std::string& key)>& willDo);
 
 class NameIndex {
 public:
@@ -47,6 +36,9 @@ public:
     /// The ingredient whose labels have all the words between them, one label alone being among them: "green cardamom pods" where "green cardamom"
     /// and "cardamom pod" are labels. None where that is true of two.
     std::optional<NameHit> underSeveralLabels(const SoughtName& name) const;
+
+    /// The ingredient that is found without some of the words, where its kind says them anyway: "frozen raspberries". The fewest are left out.
+    std::optional<NameHit> withoutWordsSaidAnyway(const SoughtName& name) const;
 
     /// Names that the text may be a slip for: words that nothing in the catalogue has are replaced by every word that lies one slip away, two in
     /// long words. Empty where a word has no such neighbour, or is short enough to be a neighbour of anything.
@@ -83,7 +75,6 @@ private:
     };
 
     void add(std::string_view text, std::size_t ingredient, Claim claim);
-    void addWithClass(std::string_view text, std::size_t ingredient, const std::string& word);
     void addKey(const std::string& key, Entry entry);
     std::vector<std::uint32_t> labelsOf(const std::vector<std::uint32_t>& words, std::size_t ingredient) const;
     std::uint32_t wordNumber(const std::string& text);
@@ -92,6 +83,7 @@ private:
     std::vector<std::pair<std::uint32_t, int>> answers(const std::string& typed, const Quality& quality) const;
 
     std::vector<std::size_t> m_nameLengths;  // of each ingredient's name
+    std::vector<Words> m_saidAnyway;         // of each ingredient
     std::vector<Label> m_labels;
     std::vector<Word> m_words;
     std::unordered_map<std::string, std::uint32_t> m_wordNumbers;

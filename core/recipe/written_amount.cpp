@@ -9,8 +9,9 @@ namespace firn {
 
 namespace {
 
-/// Two statements of one amount may be rounded as far apart as 25 g and 1 oz, or a cup of 240 mL and one of 284 mL.
-constexpr double farthestApart = 1.25;
+/// Two statements of one amount may be rounded as far apart as 25 g and 1 oz, a cup of 240 mL and one of 284 mL, or 600 mL and a pint
+/// (imperial, where 473 mL is the American one).
+constexpr double farthestApart = 1.3;
 
 double inBaseUnit(const Amount& amount) { return amount.value * factsOf(amount.unit).size; }
 

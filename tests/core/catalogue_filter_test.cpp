@@ -58,4 +58,17 @@ TEST(CatalogueFilter, GroupAndAllergensNarrowTheSearch)
 
 TEST(CatalogueFilter, GroupsStandOnceInOrder) { EXPECT_EQ(groupsOf(larder()), Names({"Dairy", "Fruit", "Nuts"})); }
 
+// The search reads a name as a row of a recipe does.
+TEST(CatalogueFilter, FindsWhatARecipeWouldRead)
+{
+    const auto first = [](const char* text) {
+        const auto found = filtered(shippedCatalogue(), {.text = text});
+        return found.empty() ? std::string("nothing") : found.front()->id;
+    };
+    EXPECT_EQ(first("ripe strawberries, hulled"), "strawberry");
+    EXPECT_EQ(first("Cream"), "heavy-cream");
+    EXPECT_EQ(first("pecans, toasted"), "pecan");
+    EXPECT_EQ(first("gin"), "gin");
+}
+
 }  // namespace

@@ -39,6 +39,8 @@ TEST_P(Samples, CountEveryRowAndFreeze)
     const Analysis analysis = analyse(*recipe, shippedCatalogue(), conditionsOf(*recipe));
     for (const RowAnalysis& row : analysis.components.at(0))
         EXPECT_FALSE(row.problem) << row.text << ": " << english(*row.problem);
+    for (const RowAnalysis& row : analysis.components.at(0))
+        EXPECT_FALSE(row.takenAs) << row.text << ": an id is exact";
     EXPECT_GE(percent(analysis.shares.sugars), GetParam().leastSugars_percent);
     EXPECT_LE(percent(analysis.shares.sugars), GetParam().mostSugars_percent);
     EXPECT_TRUE(analysis.texture.willFreeze);

@@ -2,6 +2,7 @@
 #include "ingredients/matching.h"
 
 #include <algorithm>
+#include <cctype>
 #include <gtest/gtest.h>
 #include <map>
 #include <regex>
@@ -86,7 +87,10 @@ TEST(ShippedCatalogue, EveryGeneralWordHasOneDefaultAndOthersToChoose)
     for (const auto& ingredient : shippedCatalogue().all()) {
         for (const auto& word : ingredient.defaultFor) {
             EXPECT_TRUE(words.insert(folded(word)).second) << word;
-            const NameMatch match = matchName(shippedCatalogue(), word);
+            // With a capital letter, as a person may write it: in small letters it may be the id, which is exact.
+            std::string written = word;
+            written.front() = char(std::toupper(static_cast<unsigned char>(written.front())));
+            const NameMatch match = matchName(shippedCatalogue(), written);
             EXPECT_EQ(match.recognition, Recognition::ByDefault) << word;
             EXPECT_EQ(match.ingredient, &ingredient) << word;
             EXPECT_FALSE(match.others.empty()) << word;

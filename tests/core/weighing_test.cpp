@@ -155,6 +155,15 @@ TEST(Weighing, NeedsNoIngredientForAMass)
     }
 }
 
+// A shot of a spirit is a jigger; one of espresso is what a machine draws.
+TEST(Weighing, AShotOfEspressoIsItsOwnMeasure)
+{
+    const auto grams = [](const char* name) { return weigh({1, Unit::Shot}, *shippedCatalogue().find(name))->mass.value; };
+    EXPECT_DOUBLE_EQ(grams("espresso"), 30.0);
+    EXPECT_DOUBLE_EQ(grams("ristretto"), 20.0);
+    EXPECT_NEAR(grams("vodka"), 42.0, 1.0);
+}
+
 TEST(Weighing, NamesTheSourceOfTheShippedFigures)
 {
     const auto how = [](const Amount& amount, std::string_view name) {
