@@ -5,7 +5,8 @@
 
 namespace firn {
 
-/// Cautions for an analysed recipe, most serious first. `ingredients` are those of its rows that are known, each once.
+/// Cautions for an analysed recipe, most serious first. `ingredients` are those of its rows that are known, each once: with or without an
+/// amount that can be used, for what is named is in the kitchen.
 std::vector<Caution> cautionsFor(const Recipe& recipe, const Analysis& analysis, const std::vector<const Ingredient*>& ingredients);
 
 }  // namespace firn

@@ -63,7 +63,7 @@ public:
     {
         for (const PreparedComponent& component : m_components) {
             for (const PreparedRow& row : component.rows)
-                if (row.ingredient && row.analysis.mass.value > 0.0)
+                if (row.ingredient)
                     m_ingredients.push_back(row.ingredient);
         }
         std::ranges::sort(m_ingredients);
@@ -189,8 +189,11 @@ private:
     {
         if (row.ingredient.empty())
             return {nullptr, false, phrase("A row has no ingredient and is ignored. Name it or delete it.")};
-        if (auto fault = faultOfLine(row))
+        if (auto fault = faultOfLine(row)) {
+            if (const Ingredient* named = namedIn(row.ingredient))
+                m_ingredients.push_back(named);
             return {nullptr, false, std::move(fault)};
+        }
         if (const Ingredient* mix = linked(row.ingredient))
             return {mix, true, {}};
         const Recognised recognised = find(row.ingredient);
@@ -212,6 +215,20 @@ private:
         prepare(index);
         m_components[index].isPartOfAnother = true;
         return {&m_asIngredient[index], true, {}};
+    }
+
+    /// What a line names whose amount cannot be read: the longest end of it that is a name as written or a general word. It has no weight, but
+    /// its allergens are in the kitchen all the same.
+    const Ingredient* namedIn(std::string_view line) const
+    {
+        while (!line.empty()) {
+            const Recognised recognised = find(std::string(line));
+            if (recognised.how == Recognition::AsWritten || recognised.how == Recognition::ByDefault)
+                return recognised.ingredient;
+            const std::size_t blank = line.find(' ');
+            line = blank == std::string_view::npos ? std::string_view() : line.substr(blank + 1);
+        }
+        return nullptr;
     }
 
     /// The recipe's own ingredient, or the catalogue's.

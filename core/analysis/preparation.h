@@ -32,7 +32,7 @@ struct PreparedComponent {
 
 struct Preparation {
     std::vector<PreparedComponent> components;   // in the order of the recipe
-    std::vector<const Ingredient*> ingredients;  // all that have a weight, those of linked recipes too, each once
+    std::vector<const Ingredient*> ingredients;  // all that are named, with or without a weight, those of linked recipes too, each once
 };
 
 /// A row may name another component, of which its mix after the last step is taken; a component that would be part of itself is left out of
