@@ -22,7 +22,7 @@ Result<Mix> measuredMix(const Mix& recipe, MassFraction sugarsWanted, std::optio
     const Grams water = mass - result.mass();
     if (!(water.value > 0.0))
         return failure(phrase(
-            "{0} % sugar leaves no water beside what else is in this mix: measure again.", Figure{percent(sugarsWanted), 1}));
+            "{0} % sugar leaves no water beside what else is in this mix. Measure again.", Figure{percent(sugarsWanted), 1}));
     result.amounts[Constituent::Water] = water;
     return result;
 }
