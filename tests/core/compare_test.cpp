@@ -552,6 +552,81 @@ TEST(Fairness, TastingsAndReadingsOfOneAgeAndWarmth)
     EXPECT_TRUE(says(fairness(), "was measured at 20.0 °C"));
 }
 
+TEST(Fairness, EachThresholdOnBothSides)
+{
+    Candidate first = benchCandidate(granita(), "A"), other = benchCandidate(granita(220.0), "B");
+    first.tastings = other.tastings = {Tasting{}};
+    ReadingRecord reading;
+    reading.value = 25.0;
+    first.readings = other.readings = {reading};
+    const auto served = [&](double servedAt_c, double otherAt_c) {
+        first.tastings[0].servedAt_c = servedAt_c;
+        other.tastings[0].servedAt_c = otherAt_c;
+        return says(compare({first, other}, shippedCatalogue())->fairness, "Taste them at one temperature");
+    };
+    EXPECT_FALSE(served(-12.0, -12.45));
+    EXPECT_TRUE(served(-12.0, -12.55)) << "half a kelvin is the play of a good thermometer";
+    const auto kept = [&](double frozen_h, double other_h) {
+        first.tastings[0].frozen_h = frozen_h;
+        other.tastings[0].frozen_h = other_h;
+        return says(compare({first, other}, shippedCatalogue())->fairness, "Taste them at one age");
+    };
+    EXPECT_FALSE(kept(2.0, 2.95));
+    EXPECT_TRUE(kept(2.0, 3.05)) << "an hour";
+    EXPECT_FALSE(kept(99.0, 90.0));
+    EXPECT_TRUE(kept(100.0, 89.0)) << "or a tenth of the longer time";
+    EXPECT_FALSE(kept(90.5, 100.0));
+    const auto read = [&](double temperature_c) {
+        first.readings[0].temperature_c = 20.0;
+        other.readings[0].temperature_c = temperature_c;
+        return says(compare({first, other}, shippedCatalogue())->fairness, "was measured at");
+    };
+    EXPECT_FALSE(read(20.45));
+    EXPECT_TRUE(read(20.55));
+    other.readings[0].instrument = Instrument::BoilingPoint;  // boils where it boils
+    EXPECT_FALSE(read(99.0));
+
+    Recipe churned = granita(), airier = granita();
+    churned.process = airier.process = Process::Churned;
+    churned.overrun_percent = 20.0;
+    airier.overrun_percent = 20.4;
+    EXPECT_TRUE(says(compared({churned, airier}).fairness, "are the same mix"));
+    airier.overrun_percent = 20.6;
+    EXPECT_FALSE(says(compared({churned, airier}).fairness, "are the same mix"));
+}
+
+TEST(Fairness, SixThingsAreNamedAtMost)
+{
+    Recipe first = granita(), other = granita();
+    double more_g = 5.0;  // in proportion they would be another size of batch
+    for (const char* name : {"salt", "fructose", "orange juice", "gin", "honey"}) {
+        first.components.front().rows.push_back(row(name, 5.0));
+        other.components.front().rows.push_back(row(name, ++more_g));
+    }
+    other.components.front().rows[0].amount.value = 310.0;
+    EXPECT_TRUE(says(compared({first, other}).fairness, "honey. The sums can tell them apart"));
+    other.components.front().rows[1].amount.value = 430.0;
+    const auto found = compared({first, other}).fairness;
+    EXPECT_TRUE(says(found, "7 things changed at once in “B”"));
+    EXPECT_TRUE(says(found, " …. The sums can tell them apart"));
+}
+
+TEST(Fairness, DifferencesBelowTheErrorOfTheModelAreSaid)
+{
+    const auto fairness = [](double sucrose_g) { return compared({granita(), granita(sucrose_g)}).fairness; };
+    const auto changed_k = [](double sucrose_g) {
+        const Comparison comparison = compared({granita(), granita(sucrose_g)});
+        const auto& sides = comparison.sides;
+        return std::abs(
+            (sides[1].analysis.freezing.freezingPoint->temperature - sides[0].analysis.freezing.freezingPoint->temperature).value);
+    };
+    ASSERT_LT(changed_k(193.2), 0.0449);
+    ASSERT_GT(changed_k(196.5), 0.0551);
+    EXPECT_TRUE(says(fairness(193.2), "less than the model is good for"));
+    EXPECT_FALSE(says(fairness(196.5), "less than the model is good for"));
+    EXPECT_FALSE(says(fairness(190.0), "less than the model is good for")) << "no difference is none to explain";
+}
+
 // Candidates
 
 TEST(Candidates, VersionsByIdAndNameWithTheirRecords)

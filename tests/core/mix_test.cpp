@@ -1,4 +1,6 @@
+#include "mix/composition_table.h"
 #include "mix/mix.h"
+#include "mix/symbols.h"
 
 #include "../shipped_catalogue.h"
 
@@ -60,6 +62,54 @@ TEST(Ribbon, EveryConstituentIsInOnePart)
     EXPECT_NEAR(sum, 1.0, 1e-12);
     EXPECT_NEAR(ribbon[static_cast<std::size_t>(RibbonPart::Sugars)].value, 7.0 / constituentCount, 1e-12);
     EXPECT_NEAR(ribbon[static_cast<std::size_t>(RibbonPart::SaltAndAcid)].value, 3.0 / constituentCount, 1e-12);
+}
+
+TEST(MixParts, EachHasItsFigureAndTheMassOfItsOwn)
+{
+    Mix mix;
+    Composition composition;
+    for (std::size_t i = 0; i < constituentCount; ++i) {
+        mix.amounts[static_cast<Constituent>(i)] = {10.0 + static_cast<double>(i)};
+        composition.per100g[static_cast<Constituent>(i)] = {1.0 + static_cast<double>(i)};
+    }
+    mix.milkFat = {1.0};
+    mix.milkSolidsNotFat = {2.0};
+    mix.yolkSolids = {3.0};
+    for (std::size_t i = 0; i < constituentCount; ++i) {
+        const ConstituentFacts& facts = allConstituents()[i];
+        const MixPart& part = partOf(facts.constituent);
+        const bool isSugar = std::ranges::find(sugarKinds, facts.constituent) != sugarKinds.end();
+        const std::string room = isSugar ? "sugars_g." : "constituents_g.";
+        EXPECT_EQ(part.figure, facts.constituent == Constituent::Water ? "water_g" : room + std::string(facts.key));
+        EXPECT_EQ(part.of(mix), mix[facts.constituent]) << facts.key;
+        EXPECT_EQ(part.of(composition), composition.per100g[facts.constituent]) << facts.key;
+    }
+    EXPECT_EQ(milkFatPart().figure, "constituents_g.milk_fat");
+    EXPECT_EQ(milkFatPart().of(mix).value, 1.0);
+    EXPECT_EQ(milkSolidsNotFatPart().figure, "constituents_g.milk_solids_not_fat");
+    EXPECT_EQ(milkSolidsNotFatPart().of(mix).value, 2.0);
+    ASSERT_EQ(mixParts().size(), constituentCount + 3);
+    EXPECT_EQ(mixParts().back().figure, "constituents_g.yolk_solids");
+    EXPECT_EQ(mixParts().back().of(mix).value, 3.0);
+}
+
+TEST(CompositionLines, SeveralSugarsStandUnderTheirSum)
+{
+    const auto linesOf = [](const Composition& composition) {
+        std::string text;
+        for (const CompositionLine& line : compositionLines(composition))
+            text +=
+                (line.isPart ? "  " : "") + std::string(line.label) + " " + std::to_string(line.grams.value).substr(0, 4) + "\n";
+        return text;
+    };
+    EXPECT_EQ(linesOf(milk()),
+        "Water 88.0\nLactose 5.00\nFat 3.50\n  Milk fat 3.50\nProtein 3.00\nMinerals 0.50\n  Milk solids not fat 8.50\n");
+    Composition sweetened = milk();
+    sweetened.milkFat = {};
+    sweetened.per100g[Constituent::Sucrose] = {10.0};
+    sweetened.yolkSolids = {1.0};
+    EXPECT_EQ(linesOf(sweetened), "Water 88.0\nSugars 15.0\n  Sucrose 10.0\n  Lactose 5.00\nFat 3.50\nProtein 3.00\nMinerals 0.50\n"
+                                  "  Milk solids not fat 8.50\n  Egg yolk solids 1.00\n");
 }
 
 TEST(Mix, SugarsOfTheRibbonAreTheSugarKinds)

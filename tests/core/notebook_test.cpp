@@ -146,7 +146,14 @@ INSTANTIATE_TEST_SUITE_P(Search, Ranges,
         Typed{"freezing point < −3 °C", {CardFigure::FreezingPoint, {}, -3.0, true, false}},
         Typed{"freezes at -5..-2", freezes5to2}, Typed{"freezes -2 to -5", freezes5to2}, Typed{"freezes -5--2", freezes5to2},
         Typed{"ice 58", {CardFigure::Ice, 57.5, 58.5, true, false}},
-        Typed{"sweetness > 20", {CardFigure::Sweetness, 20.0, {}, false}}));
+        Typed{"sweetness > 20", {CardFigure::Sweetness, 20.0, {}, false}}, Typed{"fat ≤ 5", {CardFigure::Fat, {}, 5.0}},
+        Typed{"fat >= 5", {CardFigure::Fat, 5.0, {}}}, Typed{"fats < 5", {CardFigure::Fat, {}, 5.0, true, false}},
+        Typed{"alcohol above 2", {CardFigure::Alcohol, 2.0, {}, false}},
+        Typed{"alcohol below 2", {CardFigure::Alcohol, {}, 2.0, true, false}},
+        Typed{"sweet = 20", {CardFigure::Sweetness, 19.5, 20.5, true, false}},
+        Typed{"ice 58.", {CardFigure::Ice, 57.5, 58.5, true, false}}, Typed{"ice 58,", {CardFigure::Ice, 57.5, 58.5, true, false}},
+        Typed{"ice 58.5", {CardFigure::Ice, 58.5 - 0.05, 58.5 + 0.05, true, false}}, Typed{"freezing -5 .. -2", freezes5to2},
+        Typed{"sugar ...28", {CardFigure::Sugar, {}, 28.0}}));
 
 TEST(Search, TakesTheNameOfAFigureForAWordWhereNoRangeFollows)
 {
@@ -191,6 +198,10 @@ TEST(Search, ComparesFiguresAsTheyAreShown)
     EXPECT_TRUE(finds(withSugarAndFreezing(28.04, -2.0), "sugar 24..28")) << "28.0 is read";
     EXPECT_FALSE(finds(withSugarAndFreezing(28.06, -2.0), "sugar 24..28")) << "28.1 is read";
     EXPECT_FALSE(finds(withSugarAndFreezing(0.04, -2.0), "sugar > 0"));
+    for (const char* held : {"sugar <= 28", "sugar >= 28", "sugar 28..", "sugar ..28", "sugar 28..30", "sugar 28"})
+        EXPECT_TRUE(finds(withSugarAndFreezing(28.0, -2.0), held)) << held;
+    for (const char* left : {"sugar < 28", "sugar > 28", "sugar 28.1..30", "sugar 20..27.9"})
+        EXPECT_FALSE(finds(withSugarAndFreezing(28.0, -2.0), left)) << left;
     EXPECT_TRUE(finds(withSugarAndFreezing(25.3, -2.0), "sugar 25"));
     EXPECT_FALSE(finds(withSugarAndFreezing(25.5, -2.0), "sugar 25"));
     EXPECT_TRUE(finds(withSugarAndFreezing(25.3, -3.1), "freezes < -3"));

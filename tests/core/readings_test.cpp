@@ -70,9 +70,18 @@ TEST(Egg, SinksInWaterAndFloatsInStrongSyrup)
     EXPECT_EQ(floatEgg({}, {1.0}).exposedWidth.value, 0.0);
     EXPECT_TRUE(floatEgg({}, {1.2}).floats);
     EXPECT_NEAR(floatEgg({}, {1.2}).exposedVolumeShare, 0.1, 1e-12);
-    // A real egg of 57 x 44 mm has 58.1 cm3 (V. G. Narushin, 2005); a spheroid of 57 g at 1.08 g/mL is as big within a few per cent.
-    EXPECT_NEAR(floatEgg({}, {1.0}).length.value, 57.0, 3.0);
-    EXPECT_NEAR(floatEgg({}, {1.0}).breadth.value, 44.0, 2.5);
+    // Half of it shows in a liquid of twice its density; no patch is wider.
+    const Millimetres breadth = floatEgg({}, {1.0}).breadth;
+    ASSERT_TRUE(liquidFloating({}, breadth).has_value());
+    EXPECT_NEAR(liquidFloating({}, breadth)->value, 2.0 * 1.08, 1e-9);
+    EXPECT_FALSE(liquidFloating({}, {breadth.value + 0.001}).has_value());
+    // 57 g at 1.08 g/mL are 52.778 mL = pi / 6 x 1.3 x breadth^3.
+    EXPECT_NEAR(floatEgg({}, {1.0}).length.value, 55.435, 0.001);
+    EXPECT_NEAR(floatEgg({}, {1.0}).breadth.value, 42.642, 0.001);
+    // A real egg of 57 x 44 mm has 58.1 cm3 (V. G. Narushin, 2005): a spheroid of the same volume and shape is 0.2 % larger.
+    const EggFloat real = floatEgg({{58.1 * 1.08}, {1.08}, 57.0 / 44.0}, {1.0});
+    EXPECT_NEAR(real.length.value, 57.0, 0.15);
+    EXPECT_NEAR(real.breadth.value, 44.0, 0.12);
 }
 
 }  // namespace

@@ -138,6 +138,38 @@ TEST(Syrup, RefusalsNameTheWayOut)
     EXPECT_FALSE(boiledTo(MassFraction{0.6}, {1.0}, {0.0}).has_value());
 }
 
+TEST(Syrup, EachLimitOnBothSides)
+{
+    EXPECT_TRUE(syrupOf({0.0}, {1000.0}, {20.0}).has_value());
+    EXPECT_FALSE(syrupOf({-0.001}, {1000.0}, {20.0}).has_value());
+    EXPECT_TRUE(syrupOf({0.75}, {1000.0}, {20.0}).has_value());
+    EXPECT_FALSE(syrupOf({0.751}, {1000.0}, {20.0}).has_value());
+    EXPECT_TRUE(syrupOf({0.5}, {1000.0}, {0.0}).has_value());
+    EXPECT_FALSE(syrupOf({0.5}, {1000.0}, {-0.1}).has_value());
+    EXPECT_TRUE(syrupOf({0.5}, {1000.0}, {100.0}).has_value());
+    EXPECT_FALSE(syrupOf({0.5}, {1000.0}, {100.1}).has_value());
+    EXPECT_FALSE(syrupOf({0.5}, {0.0}, {20.0}).has_value());
+    EXPECT_TRUE(boiledTo(MassFraction{0.95}, {1000.0}, {0.5}).has_value());
+    EXPECT_FALSE(boiledTo(MassFraction{0.951}, {1000.0}, {0.5}).has_value());
+    EXPECT_TRUE(boiledTo(MassFraction{0.5}, {1000.0}, {0.5}).has_value()) << "nothing to drive off";
+    EXPECT_TRUE(boiledTo(Grams{1000.0}, {1000.0}, {0.5}).has_value());
+    EXPECT_FALSE(boiledTo(MassFraction{0.9}, {1000.0}, {1.0}).has_value()) << "dry sugar is no syrup";
+    EXPECT_TRUE(dilutedTo({0.5}, {1000.0}, {0.5}).has_value());
+    EXPECT_FALSE(dilutedTo({0.0}, {1000.0}, {0.5}).has_value());
+}
+
+// Which decimals a scale is read to, as instruments and cooks do.
+TEST(SyrupScales, EachHasItsDecimals)
+{
+    EXPECT_EQ(factsOf(SyrupScale::Brix).decimals, 1);
+    EXPECT_EQ(factsOf(SyrupScale::SpecificGravity).decimals, 4);
+    EXPECT_EQ(factsOf(SyrupScale::Baume).decimals, 1);
+    EXPECT_EQ(factsOf(SyrupScale::GramsPerLitre).decimals, 0);
+    EXPECT_EQ(factsOf(SyrupScale::GramsPerLitreOfWater).decimals, 0);
+    EXPECT_EQ(factsOf(SyrupScale::PartsByMass).decimals, 3);
+    EXPECT_EQ(factsOf(SyrupScale::PartsByVolume).decimals, 2);
+}
+
 TEST(SyrupScales, ThereAndBackOnEveryScale)
 {
     for (const SyrupScaleFacts& facts : allSyrupScales()) {
@@ -210,6 +242,53 @@ TEST(Dissolving, WarnsNearSaturationOnCooling)
     const auto beyond = dissolve(Constituent::Sucrose, {700.0}, {300.0}, {80.0}, {5.0});
     EXPECT_EQ(beyond->warm.solid.value, 0.0);
     EXPECT_GT(beyond->cooled.solid.value, 100.0);
+}
+
+// A warning comes from 95 % of saturation on, and names the share or what crystallises, below 10 g with a decimal.
+TEST(Dissolving, WarnsFromNinetyFivePerCentOfSaturation)
+{
+    const double held_g = 1000.0 * solubilityOf(Constituent::Sucrose, {5.0})->g_perGramWater;
+    const auto warning = [&](double ratio) {
+        const auto found = dissolve(Constituent::Sucrose, {ratio * held_g}, {1000.0}, {80.0}, {5.0});
+        return found->warning ? english(*found->warning) : std::string();
+    };
+    EXPECT_EQ(warning(0.949), "");
+    EXPECT_TRUE(warning(0.951).starts_with("95 % of the sucrose that this water holds at 5 °C:")) << warning(0.951);
+    EXPECT_TRUE(warning(0.9999).starts_with("100 % of the sucrose")) << warning(0.9999);
+    EXPECT_TRUE(warning(1.001).starts_with("Too much sucrose for 5 °C: up to 1.8 g crystallise there. 1.0 g more water"))
+        << warning(1.001);
+    EXPECT_TRUE(warning(1.1).starts_with("Too much sucrose for 5 °C: up to 185 g crystallise there. 100 g more water"))
+        << warning(1.1);
+}
+
+// Hydrates: what crystallises binds 18.015 g of water to 342.297 g of lactose, and to 180.156 g of glucose below 50 °C.
+TEST(Dissolving, CrystalsBindTheirWater)
+{
+    const auto bound_gPerGram = [](Constituent solute, double amount_g, Celsius at) {
+        const Saturation found = dissolve(solute, {amount_g}, {1000.0}, at, at)->cooled;
+        const Grams crystals = Grams{amount_g} - found.dissolved;
+        return (found.solid - crystals) / crystals;
+    };
+    EXPECT_NEAR(bound_gPerGram(Constituent::Lactose, 400.0, {20.0}), 18.015 / 342.297, 1e-9);
+    EXPECT_NEAR(bound_gPerGram(Constituent::Glucose, 1500.0, {49.9 - 25.0}), 18.015 / 180.156, 1e-9);
+    EXPECT_EQ(solubilityOf(Constituent::Glucose, {49.9})->crystalWater_gPerGram, 18.015 / 180.156);
+    EXPECT_EQ(solubilityOf(Constituent::Glucose, {50.0})->crystalWater_gPerGram, 0.0);
+    EXPECT_EQ(bound_gPerGram(Constituent::Sucrose, 2500.0, {20.0}), 0.0);
+}
+
+TEST(Dissolving, EachTableEndsWhereItsSourceDoes)
+{
+    const auto expectRange = [](Constituent solute, double coldest_c, double warmest_c) {
+        EXPECT_TRUE(solubilityOf(solute, {coldest_c}).has_value()) << coldest_c;
+        EXPECT_FALSE(solubilityOf(solute, {coldest_c - 0.01}).has_value()) << coldest_c;
+        EXPECT_TRUE(solubilityOf(solute, {warmest_c}).has_value()) << warmest_c;
+        EXPECT_FALSE(solubilityOf(solute, {warmest_c + 0.01}).has_value()) << warmest_c;
+    };
+    expectRange(Constituent::Sucrose, 0.0, 100.0);
+    expectRange(Constituent::Glucose, 20.0, 90.0);
+    expectRange(Constituent::Fructose, 20.0, 50.0);
+    expectRange(Constituent::Lactose, 0.0, 89.0);
+    expectRange(Constituent::Salt, 0.0, 100.0);
 }
 
 TEST(Dissolving, OutOfRangeIsASentence)

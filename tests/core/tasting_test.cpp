@@ -160,6 +160,10 @@ TEST(Scores, OtherTemperaturesOrAgesAreNotAFairComparison)
     recipe.tastings[0].servedAt_c = -8.0;
     recipe.tastings[1].servedAt_c = -8.5;
     EXPECT_EQ(reasons(), "");
+    recipe.tastings[1].servedAt_c = -9.0;
+    EXPECT_EQ(reasons(), "") << "a degree is not noticed";
+    recipe.tastings[1].servedAt_c = -9.1;
+    EXPECT_NE(reasons(), "");
     recipe.tastings[1].servedAt_c = -14.0;
     EXPECT_EQ(reasons(), "Not a fair comparison: they were served between -14 °C and -8 °C. Taste them equally cold.\n");
     recipe.tastings[1].servedAt_c = -4.5;
@@ -172,6 +176,10 @@ TEST(Scores, OtherTemperaturesOrAgesAreNotAFairComparison)
     recipe.tastings.pop_back();
     recipe.tastings[1].servedAt_c = -8.0;
     recipe.tastings[0].frozen_h = 4.0;
+    recipe.tastings[1].frozen_h = 10.0;
+    EXPECT_EQ(reasons(), "") << "nor are six hours";
+    recipe.tastings[1].frozen_h = 10.1;
+    EXPECT_NE(reasons(), "");
     recipe.tastings[1].frozen_h = 48.0;
     EXPECT_EQ(reasons(), "Not a fair comparison: they had been frozen for 4 to 48 hours. Taste them equally old.\n");
     recipe.tastings[1].version = "1";  // one version only: nothing is compared
@@ -186,6 +194,8 @@ TEST(Scales, AScoreOutsideIsRefusedInASentence)
     ASSERT_TRUE(faultOfScore(scale, 12.5));
     EXPECT_EQ(english(*faultOfScore(scale, 12.5)), "12.5 is outside the scale of iciness, which goes from 0 to 10.");
     EXPECT_TRUE(faultOfScore(scale, -0.1));
+    EXPECT_EQ(english(*faultOfScore(scale, 12.25)), "12.25 is outside the scale of iciness, which goes from 0 to 10.");
+    EXPECT_EQ(english(*faultOfScore(scale, 12.247)), "12.25 is outside the scale of iciness, which goes from 0 to 10.");
 }
 
 TEST(Scales, RenamedTheyKeepTheirScoresAndDeletedTheyTakeThemAlong)
@@ -211,6 +221,8 @@ TEST(Scales, RenamedTheyKeepTheirScoresAndDeletedTheyTakeThemAlong)
     renamed = {"ice", 0.0, 2e6, "", ""};
     EXPECT_EQ(
         english(*faultOfScale(recipe, 0, renamed)), "The scale of ice goes too far: its ends may be at most 1000000 from zero.");
+    EXPECT_TRUE(faultOfScale(recipe, 0, {"ice", -2e6, 0.0, "", ""}));
+    EXPECT_FALSE(faultOfScale(recipe, 0, {"ice", -1e6, 1e6, "", ""}));
     renamed = {"ice", 5.0, 5.0, "", ""};
     EXPECT_EQ(english(*faultOfScale(recipe, 0, renamed)), "The scale of ice must end above 5, where it begins.");
 }
@@ -221,6 +233,8 @@ TEST(Scales, EverySuggestedOneIsAScale)
     recipe.scales = suggestedScales();
     for (std::size_t i = 0; i < recipe.scales.size(); ++i) {
         EXPECT_FALSE(faultOfScale(recipe, i, recipe.scales[i])) << recipe.scales[i].name;
+        EXPECT_EQ(recipe.scales[i].from, 0.0) << recipe.scales[i].name;
+        EXPECT_EQ(recipe.scales[i].to, 10.0) << recipe.scales[i].name;
         EXPECT_FALSE(recipe.scales[i].low.empty() || recipe.scales[i].high.empty()) << recipe.scales[i].name;
     }
 }
@@ -234,6 +248,8 @@ TEST(TriangleTest, SaysWhetherADifferenceWasShown)
         "A difference was shown. Guessing gives as many right answers in 1.9 % of such tests.");
     EXPECT_EQ(english(triangleTest(12, 7).value()).substr(0, 56), "A difference was not shown. 8 right answers are needed; ");
     EXPECT_EQ(english(triangleTest(5, 6).error()), "6 right answers of 5 tasters cannot be. Correct one of them.");
+    EXPECT_EQ(english(triangleTest(5, 5).value()).substr(0, 23), "A difference was shown.");
+    EXPECT_TRUE(triangleTest(mostTasters, 0));
     EXPECT_FALSE(triangleTest(2, 2));
     EXPECT_FALSE(triangleTest(mostTasters + 1, 0));
 }
@@ -268,6 +284,23 @@ TEST(TasterCautions, NameAllergensAndTheStrongestAlcoholOnceWithoutSayingInWhich
     EXPECT_EQ(all.find("1.0 g in 100 g"), std::string::npos) << all;
     EXPECT_EQ(all.find("moonbeams"), std::string::npos) << all;
     EXPECT_TRUE(tasterCautions(recipe, catalogue, {"gone"}).empty());
+}
+
+TEST(TasterCautions, AreOfEatingItAndNotOfMakingIt)
+{
+    const auto toldOf = [](Hazard hazard) {
+        Ingredient dangerous;
+        dangerous.id = dangerous.name = "dangerous";
+        dangerous.hazards = {hazard};
+        dangerous.composition.per100g[Constituent::Water] = {100.0};
+        Recipe recipe;
+        recipe.components.front().rows = {{"dangerous", {50.0, Unit::Gram}, "", ""}};
+        return tasterCautions(recipe, Catalogue({dangerous}), {""}).size();
+    };
+    EXPECT_EQ(toldOf(Hazard::ToxicLeaves), 0u);
+    EXPECT_EQ(toldOf(Hazard::FruitKernels), 0u);
+    EXPECT_EQ(toldOf(Hazard::Elderberry), 0u);
+    EXPECT_EQ(toldOf(Hazard::RawEgg), 1u);
 }
 
 TEST(FilesOfARecipe, PhotosTravelWithTheFileAndLinksOfVersionsToo)

@@ -27,6 +27,11 @@ Texture textureOf(
     return texture(mix, freezingCurve(mix), {process, overrun_percent, serveAt, freezerAt});
 }
 
+// Crystals are loose from 48 % of ice (docs/models.md), and a sucrose solution of 25.5 % holds so much at this temperature: worked out outside
+// this project, tests/reference/derived/ice_fraction_test.cpp.
+constexpr double looseAt25_5percent_c = -6.89;
+constexpr double derived_k = 0.02;  // molar masses to four digits
+
 std::string allText(const std::vector<Sentence>& sentences)
 {
     std::string text;
@@ -68,7 +73,7 @@ TEST(Texture, TheClassDoesNotDependOnTheServingTemperature)
     for (const double serveAt_c : {-3.0, -6.0, -12.0, -17.0}) {
         const Texture found = textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {serveAt_c});
         EXPECT_EQ(found.textureClass, TextureClass::Granita) << serveAt_c;
-        EXPECT_NEAR(found.servingWindow->warmest.value, -6.9, 0.3) << serveAt_c;
+        EXPECT_NEAR(found.servingWindow->warmest.value, looseAt25_5percent_c, derived_k) << serveAt_c;
     }
 }
 
@@ -94,6 +99,7 @@ TEST(Texture, ReasonsNameIceTemperatureAndProcess)
 {
     const Texture found = textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped);
     ASSERT_GE(found.reasons.size(), 3u);
+    // 57.56 % and 77.26 %, in the same table of tests/reference/derived.
     EXPECT_EQ(english(found.reasons[0]), "58 % of the mix is ice at -12 °C (77 % of its water): loose.");
     EXPECT_EQ(english(found.reasons[1]), "25.5 % sugars. Usual for granita: 20 to 26 % (unverified).");
     EXPECT_NE(english(found.reasons[2]).find("loose crystals of about a millimetre"), std::string::npos);
@@ -194,7 +200,7 @@ TEST(Texture, ServingWindowIsNoColderThanTheFreezer)
 {
     const Texture found = textureOf(mixOf(25.5, 0, 0, 0), Process::Scraped, 0.0, {-12.0}, {-15.0});
     EXPECT_EQ(found.servingWindow->coldest.value, -15.0);
-    EXPECT_NEAR(found.servingWindow->warmest.value, -6.9, 0.3);
+    EXPECT_NEAR(found.servingWindow->warmest.value, looseAt25_5percent_c, derived_k);
 }
 
 TEST(Texture, ServingColderThanTheFreezerIsAFault)

@@ -37,5 +37,21 @@ TEST(IceFraction, OfSucroseSolutions)
     }
 }
 
+// The same root finding, asked for the temperature. Columns: sucrose, % by mass; ice, % of the mass; temperature, °C. The shares of ice are edges of
+// firmness: where crystals are loose, where sorbet is soft, scoopable and firm.
+TEST(IceFraction, TemperatureWithSoMuchIceInSucroseSolutions)
+{
+    constexpr double sameModel_k = 0.02;  // molar masses to four digits
+    constexpr struct {
+        double sucrose_percent, ice_percent, temperature_c;
+    } places[] = {{25.5, 48, -6.89}, {25.5, 30, -3.73}, {35.5, 30, -7.48}, {35.5, 38, -10.36}, {35.5, 46, -16.33}};
+    for (const auto& [sucrose_percent, ice_percent, temperature_c] : places) {
+        const auto found =
+            freezingCurve(solutionOf(Constituent::Sucrose, sucrose_percent)).temperatureWithIce({ice_percent / 100.0});
+        ASSERT_TRUE(found.has_value());
+        EXPECT_NEAR(found->value, temperature_c, sameModel_k) << sucrose_percent << " % with " << ice_percent << " % of ice";
+    }
+}
+
 }  // namespace
 }  // namespace firn
