@@ -4,58 +4,76 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QShortcut>
 #include <algorithm>
 
 namespace firn::app {
 
-AmountQuestion::AmountQuestion(QWidget* parent)
+namespace {
+
+QKeySequence keyOf(std::size_t meaning) { return {Qt::ALT | Qt::Key(Qt::Key_1 + int(meaning))}; }
+
+}  // namespace
+
+AmountQuestion::AmountQuestion(QWidget& typedIn, QWidget* parent)
     : QFrame(parent)
-    , m_buttons(new QHBoxLayout(this))
 {
     setObjectName(QStringLiteral("amountQuestion"));
     setAccessibleName(tr("Which amount is meant?"));
     setAutoFillBackground(true);
-    m_buttons->setContentsMargins(gridStep, 0, gridStep, 0);
-    m_buttons->setSpacing(gridStep);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(gridStep, 0, gridStep, 0);
+    layout->setSpacing(gridStep);
+    for (std::size_t meaning = 0; meaning < m_buttons.size(); ++meaning) {
+        auto* button = m_buttons[meaning] = new QPushButton;
+        button->setAutoDefault(false);
+        button->setFocusPolicy(Qt::NoFocus);
+        layout->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, meaning] { choose(meaning); });
+        connect(new QShortcut(keyOf(meaning), &typedIn, nullptr, nullptr, Qt::WidgetWithChildrenShortcut), &QShortcut::activated,
+            this, [this, meaning] { choose(meaning); });
+    }
     hide();
 }
 
-void AmountQuestion::ask(const std::vector<AmountChoice>& choices, const QRect& cell)
+void AmountQuestion::ask(const std::vector<AmountChoice>& choices)
 {
-    if (choices != m_choices)
-        build(choices);
-    if (choices.empty() || cell.isEmpty()) {
-        hide();
-        return;
+    if (choices != m_choices) {
+        m_choices = choices;
+        for (std::size_t meaning = 0; meaning < std::min(choices.size(), m_buttons.size()); ++meaning) {
+            m_buttons[meaning]->setText(choices[meaning].meaning);
+            m_buttons[meaning]->setToolTip(tr("%1 is meant (%2)", "an amount, and the keys for it")
+                                               .arg(choices[meaning].meaning, keyOf(meaning).toString(QKeySequence::NativeText)));
+        }
+        layout()->invalidate();
     }
-    const QSize size = sizeHint().expandedTo({0, cell.height()});
-    QPoint corner(cell.right() + 1, cell.top());
+    setVisible(!choices.empty());
+}
+
+void AmountQuestion::askBeside(const std::vector<AmountChoice>& choices, const QRect& place)
+{
+    ask(place.isEmpty() ? std::vector<AmountChoice>() : choices);
+    standBeside(place);
+}
+
+void AmountQuestion::standBeside(const QRect& place)
+{
+    if (m_choices.empty())
+        return;
+    const QSize size = sizeHint().expandedTo({0, place.height()});
+    QPoint corner(place.right() + 1, place.top());
     if (corner.x() + size.width() > parentWidget()->width())
-        corner = {std::max(0, parentWidget()->width() - size.width()), cell.bottom() + 1};
+        corner = {std::max(0, parentWidget()->width() - size.width()), place.bottom() + 1};
     setGeometry({corner, size});
-    show();
     raise();
 }
 
-void AmountQuestion::build(const std::vector<AmountChoice>& choices)
+void AmountQuestion::choose(std::size_t meaning)
 {
-    m_choices = choices;
-    for (QPushButton* button : findChildren<QPushButton*>(QString(), Qt::FindDirectChildrenOnly)) {
-        // It may be the one that was just pressed.
-        button->setParent(nullptr);
-        button->deleteLater();
-    }
-    for (std::size_t i = 0; i < choices.size(); ++i) {
-        auto* button = new QPushButton(choices[i].meaning, this);
-        const QKeySequence key(Qt::ALT | Qt::Key(Qt::Key_1 + int(i)));
-        button->setShortcut(key);
-        button->setToolTip(tr("%1 is meant (%2)", "an amount, and the keys for it")
-                               .arg(choices[i].meaning, key.toString(QKeySequence::NativeText)));
-        button->setAutoDefault(false);
-        button->setFocusPolicy(Qt::NoFocus);
-        connect(button, &QPushButton::clicked, this, [this, text = choices[i].text] { emit chosen(text); });
-        m_buttons->addWidget(button);
-    }
+    if (!isVisible() || meaning >= m_choices.size())
+        return;
+    const QString text = m_choices[meaning].text;
+    emit chosen(text);
 }
 
 }  // namespace firn::app

@@ -1,11 +1,12 @@
-// A question at a cell: which of two amounts is meant by "1.015 g".
+// A question where an amount is typed: which of two is meant by "1.015 g".
 #pragma once
 
-#include "bench/ingredient_model.h"
+#include "bench/amount_choice.h"
 
 #include <QFrame>
+#include <array>
 
-class QHBoxLayout;
+class QPushButton;
 
 namespace firn::app {
 
@@ -14,19 +15,27 @@ class AmountQuestion : public QFrame {
     Q_OBJECT
 
 public:
-    explicit AmountQuestion(QWidget* parent);
+    /// The keys are heard while the focus is in `typedIn`.
+    AmountQuestion(QWidget& typedIn, QWidget* parent);
 
-    /// Asks beside this place, pixels of the parent; without choices there is nothing to ask.
-    void ask(const std::vector<AmountChoice>& choices, const QRect& cell);
+    /// Without choices there is nothing to ask.
+    void ask(const std::vector<AmountChoice>& choices);
+
+    /// The same beside this place, pixels of the parent.
+    void askBeside(const std::vector<AmountChoice>& choices, const QRect& place);
+
+    /// Stands beside this place while it asks.
+    void standBeside(const QRect& place);
 
 signals:
     void chosen(const QString& text);
 
 private:
-    void build(const std::vector<AmountChoice>& choices);
+    void choose(std::size_t meaning);
 
     std::vector<AmountChoice> m_choices;
-    QHBoxLayout* m_buttons;
+    // They stay the same ones: a button that went while it was pressed, or while a key was on its way, would take the focus along.
+    std::array<QPushButton*, 2> m_buttons;
 };
 
 }  // namespace firn::app

@@ -1,6 +1,7 @@
 #include "bench/ingredient_delegate.h"
 
 #include "bench/ingredient_model.h"
+#include "bench/other_meanings.h"
 #include "exchange/recipe_text.h"
 #include "gauges/palette.h"
 #include "gauges/ribbon.h"
@@ -32,22 +33,6 @@ QString shownName(const Ingredient& ingredient, const std::string& typed)
         return name;
     const auto synonym = std::ranges::find_if(ingredient.synonyms, [&](const std::string& other) { return holds(other, text); });
     return synonym == ingredient.synonyms.end() ? name : QStringLiteral("%1 (%2)").arg(name, QString::fromStdString(*synonym));
-}
-
-/// Other components and linked recipes, and own ingredients that came with the recipe, whose name has the text in it.
-std::vector<std::string> mixesLike(const Document& document, const std::string& typed)
-{
-    std::vector<std::string> names;
-    const Recipe& recipe = document.recipe();
-    for (std::size_t i = 0; i < recipe.components.size(); ++i)
-        if (i != document.component())
-            names.push_back(recipe.components[i].name);
-    std::ranges::transform(recipe.linked, std::back_inserter(names), &LinkedRecipe::name);
-    for (const Ingredient& own : recipe.ingredients)
-        if (!document.catalogue().find(own.id))
-            names.push_back(own.name);
-    std::erase_if(names, [text = folded(typed)](const std::string& name) { return name.empty() || !holds(name, text); });
-    return names;
 }
 
 QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
@@ -190,11 +175,7 @@ Suggestions IngredientDelegate::ingredientsLike(const QString& typed) const
         return {};
     const QString before = typed.chopped(name.size());
     const std::vector<std::string> mixes = mixesLike(m_document, row->ingredient);
-    const auto isTyped = [text = folded(row->ingredient)](const std::string& other) { return folded(other) == text; };
-    const Recognition how = m_document.catalogue().recognise(row->ingredient).how;
-    const bool meansSomething =
-        how == Recognition::AsWritten || how == Recognition::ByDefault || std::ranges::any_of(mixes, isTyped);
-    Suggestions suggestions{.isFirstMeant = !meansSomething};
+    Suggestions suggestions{.isFirstMeant = !meansSomething(m_document, row->ingredient)};
     for (const std::string& mix : mixes)
         suggestions.list.push_back({QString::fromStdString(mix), before + QString::fromStdString(mix)});
     for (const Ingredient* ingredient : m_document.catalogue().search(row->ingredient, mostSuggestions)) {

@@ -1,12 +1,12 @@
 #include "bench/ingredient_model.h"
 
 #include "bench/ingredient_columns.h"
+#include "bench/other_meanings.h"
 #include "bench/tool_tip.h"
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
 
 #include <QFont>
-#include <QLocale>
 #include <algorithm>
 #include <ranges>
 
@@ -15,29 +15,6 @@ namespace firn::app {
 namespace {
 
 bool isUnknown(const RowAnalysis& row) { return row.ingredientId.empty(); }
-
-/// "1.015 g", with the person's decimal mark: as it would be written if it could mean nothing else.
-QString meaningText(const Amount& amount)
-{
-    const std::string_view symbol = factsOf(amount.unit).symbol;
-    return withUnit(QString::fromStdString(exactNumber(amount.value)).replace(u'.', QLocale().decimalPoint()),
-        QString::fromUtf8(symbol.data(), qsizetype(symbol.size())));
-}
-
-/// The text with its doubtful number as either of the two.
-std::vector<AmountChoice> choicesFor(const QString& text, const AmountFault& fault)
-{
-    std::vector<AmountChoice> choices;
-    if (!fault.readings)
-        return choices;
-    const QString number = QString::fromStdString(fault.number);
-    for (const Amount& amount : {fault.readings->thousands, fault.readings->decimals}) {
-        QString certain = text;
-        certain.replace(text.indexOf(number), number.size(), QString::fromStdString(amountNumber(amount)));
-        choices.push_back({meaningText(amount), certain});
-    }
-    return choices;
-}
 
 }  // namespace
 
@@ -79,7 +56,10 @@ std::optional<RowPlace> IngredientModel::placeOf(int row) const
 bool IngredientModel::lacksAmount(int row) const
 {
     const auto place = placeOf(row);
-    return place && !recipeRows().at(place->row).ingredient.empty() && recipeRows().at(place->row).amount.value <= 0.0;
+    if (!place)
+        return false;
+    const Row& shown = m_rows.at(place->row).row;
+    return !shown.ingredient.empty() && shown.amount.value <= 0.0;
 }
 
 QModelIndex IngredientModel::firstDraft() const
@@ -145,7 +125,9 @@ QVariant IngredientModel::data(const QModelIndex& index, int role) const
     case ProblemRole:
         return problemOf(index);
     case RibbonRole:
-        return place && column == CompositionColumn ? QVariant::fromValue(m_rows[place->row].analysis.ribbon) : QVariant();
+        if (column != CompositionColumn || (!place && !isBlankShown()))
+            return {};
+        return QVariant::fromValue(place ? m_rows[place->row].analysis.ribbon : m_blankShown.analysis.ribbon);
     case PlaceholderRole:
         if (place || column != IngredientColumn)
             return {};
@@ -198,7 +180,9 @@ std::vector<AmountChoice> IngredientModel::showTyping(const QModelIndex& index, 
     const std::string typed = text.trimmed().toStdString();
     const auto place = placeOf(index.row());
     std::optional<AmountFault> fault;
-    if (place && columnOf(index.column()).isLive) {
+    if (!place) {
+        m_document.showTyping([&] { return showBlankTyping(typed, fault); });
+    } else if (columnOf(index.column()).isLive) {
         m_document.showTyping([&] {
             fault = columnOf(index.column()).type(m_document, *place, typed);
             return !fault;
@@ -209,6 +193,23 @@ std::vector<AmountChoice> IngredientModel::showTyping(const QModelIndex& index, 
     return fault ? choicesFor(text, *fault) : std::vector<AmountChoice>();
 }
 
+/// Adds the row of this line, once its name means something and it has an amount. A name counts once it is whole.
+bool IngredientModel::showBlankTyping(const std::string& text, std::optional<AmountFault>& fault)
+{
+    if (text.empty())
+        return true;
+    const auto row = rowFromText(text);
+    if (!row) {
+        fault = faultOfLine(text, row.error());
+        return false;
+    }
+    if (row->amount.value <= 0.0 || !meansSomething(m_document, row->ingredient))
+        return false;
+    m_isBlankTyped = true;
+    firn::app::insertRows(m_document, {m_component, m_blank}, {*row});
+    return true;
+}
+
 QModelIndex IngredientModel::firstQuestion() const
 {
     return firstTypedCell([this](const QModelIndex& cell) { return !choicesOf(cell).empty(); });
@@ -216,8 +217,17 @@ QModelIndex IngredientModel::firstQuestion() const
 
 std::vector<AmountChoice> IngredientModel::choicesOf(const QModelIndex& index) const
 {
-    const Draft* draft = index.isValid() ? draftAt(index) : nullptr;
-    return draft ? draft->choices : std::vector<AmountChoice>();
+    if (!index.isValid())
+        return {};
+    if (const Draft* draft = draftAt(index))
+        return draft->choices;
+    // A pasted line that may mean two amounts stands as a name, without any.
+    const auto place = placeOf(index.row());
+    if (!place || index.column() != IngredientColumn || m_rows[place->row].row.amount.value > 0.0)
+        return {};
+    const std::string& line = m_rows[place->row].row.ingredient;
+    const auto row = rowFromText(line);
+    return row ? std::vector<AmountChoice>() : choicesFor(QString::fromStdString(line), faultOfLine(line, row.error()));
 }
 
 std::optional<AmountFault> IngredientModel::typeBlank(const std::string& text)
@@ -235,8 +245,24 @@ std::optional<AmountFault> IngredientModel::typeBlank(const std::string& text)
     return std::nullopt;
 }
 
+std::vector<Row> IngredientModel::recipeRows() const
+{
+    std::vector<Row> rows = m_document.recipe().components.at(m_component).rows;
+    if (isBlankShown())
+        rows.erase(rows.begin() + std::ptrdiff_t(m_blank));
+    return rows;
+}
+
+/// Between the opening of another recipe and its analysis there is nothing to say about its rows.
+RowAnalysis IngredientModel::analysisOf(std::size_t row) const
+{
+    const auto& components = m_document.analysis().components;
+    return m_component < components.size() && row < components[m_component].size() ? components[m_component][row] : RowAnalysis{};
+}
+
 void IngredientModel::startAnew()
 {
+    m_isBlankTyped = false;
     m_rows.assign(recipeRows().size(), {});
     m_blank = m_rows.size();
     m_blankDraft.reset();
@@ -250,7 +276,9 @@ void IngredientModel::follow()
         showComponent(m_document.recipe().components.size() - 1);
         return;
     }
-    const auto& rows = recipeRows();
+    if (!m_document.isTyping())
+        m_isBlankTyped = false;
+    const std::vector<Row> rows = recipeRows();
     if (rows.size() != m_rows.size()) {
         const auto firstChange = std::ranges::mismatch(m_rows, rows, {}, &ShownRow::row).in2;
         const auto at = std::size_t(firstChange - rows.begin());
@@ -290,8 +318,10 @@ void IngredientModel::removeShown(std::size_t at, std::size_t count)
 
 void IngredientModel::fillShown()
 {
-    const auto& rows = recipeRows();
-    const auto& components = m_document.analysis().components;
+    const std::vector<Row> rows = recipeRows();
+    m_blankShown = {};
+    if (isBlankShown())
+        m_blankShown = {m_document.recipe().components.at(m_component).rows.at(m_blank), {}, analysisOf(m_blank), {}};
     for (std::size_t i = 0; i < rows.size(); ++i) {
         ShownRow& shown = m_rows[i];
         // A text that could not be read goes once the cell gets a value from elsewhere, but not while another cell is being typed in.
@@ -305,9 +335,7 @@ void IngredientModel::fillShown()
             shown.settled = rows[i];
         }
         shown.row = rows[i];
-        // Between the opening of another recipe and its analysis there is nothing to say about its rows.
-        shown.analysis =
-            m_component < components.size() && i < components[m_component].size() ? components[m_component][i] : RowAnalysis{};
+        shown.analysis = analysisOf(isBlankShown() && i >= m_blank ? i + 1 : i);
     }
 }
 
@@ -367,8 +395,11 @@ QString IngredientModel::textOf(const QModelIndex& index) const
 
 QString IngredientModel::recipeTextOf(const QModelIndex& index) const
 {
-    const auto place = placeOf(index.row());
-    return place ? columnOf(index.column()).text(m_rows[place->row].row, m_rows[place->row].analysis) : QString();
+    if (const auto place = placeOf(index.row()))
+        return columnOf(index.column()).text(m_rows[place->row].row, m_rows[place->row].analysis);
+    // What is typed stands in the first column; the others show what it comes to.
+    const bool isOutcome = isBlankShown() && index.column() > ReadingColumn;
+    return isOutcome ? columnOf(index.column()).text(m_blankShown.row, m_blankShown.analysis) : QString();
 }
 
 QString IngredientModel::countedAmountOf(int row) const

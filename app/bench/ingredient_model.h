@@ -1,6 +1,7 @@
 // The rows of one component as a table. It holds the recipe's rows and what the analysis says of them, and computes nothing.
 #pragma once
 
+#include "bench/amount_choice.h"
 #include "document/document.h"
 #include "document/edits.h"
 
@@ -9,13 +10,6 @@
 #include <optional>
 
 namespace firn::app {
-
-/// One of the two meanings of an amount such as "1.015 g", and the text that says it.
-struct AmountChoice {
-    QString meaning;  // "1015 g"
-    QString text;
-    friend bool operator==(const AmountChoice&, const AmountChoice&) = default;
-};
 
 /// One row of the table belongs to no row of the recipe: the blank one, in which typing starts an ingredient. It stands at the end
 /// unless the person asked for a row in between.
@@ -62,8 +56,8 @@ public:
     /// The first cell whose text could not be read.
     QModelIndex firstDraft() const;
 
-    /// Shows in all views what this text would do, as far as it can be read; Document::showTyping. The answer is what it may mean, where
-    /// that is to be asked.
+    /// Shows in all views what this text would do, as far as it can be read; Document::showTyping. In the blank row that is a row which stays
+    /// there until it is typed to its end. The answer is what the text may mean, where that is to be asked.
     std::vector<AmountChoice> showTyping(const QModelIndex& index, const QString& text);
 
     /// The first cell whose text has two meanings, and these.
@@ -104,7 +98,11 @@ private:
         Drafts drafts;
     };
 
-    const std::vector<Row>& recipeRows() const { return m_document.recipe().components.at(m_component).rows; }
+    /// The recipe's rows that have a row of their own here, and what the analysis says of one.
+    std::vector<Row> recipeRows() const;
+    RowAnalysis analysisOf(std::size_t row) const;
+    bool isBlankShown() const { return m_isBlankTyped && m_document.isTyping(); }
+    bool showBlankTyping(const std::string& text, std::optional<AmountFault>& fault);
     void startAnew();
     void follow();
     void insertShown(std::size_t at, std::size_t count);
@@ -128,6 +126,8 @@ private:
     std::vector<ShownRow> m_rows;
     std::size_t m_blank = 0;  // the recipe's row that the blank one stands in front of
     std::optional<Draft> m_blankDraft;
+    bool m_isBlankTyped = false;  // what is being typed there is in the recipe, in front of the row m_blank
+    ShownRow m_blankShown;        // that row
 };
 
 }  // namespace firn::app

@@ -33,7 +33,7 @@ IngredientTable::IngredientTable(Document& document, QWidget* parent)
     , m_document(document)
     , m_model(new IngredientModel(document, this))
     , m_scrub(new AmountScrub(document, this))
-    , m_question(new AmountQuestion(viewport()))
+    , m_question(new AmountQuestion(*this, viewport()))
 {
     setObjectName(QStringLiteral("ingredients"));
     setAccessibleName(tr("Ingredients"));
@@ -48,6 +48,14 @@ IngredientTable::IngredientTable(Document& document, QWidget* parent)
     connect(m_question, &AmountQuestion::chosen, this, &IngredientTable::answer);
     connect(m_model, &QAbstractItemModel::modelReset, this, &IngredientTable::ask);
     connect(m_model, &QAbstractItemModel::dataChanged, this, &IngredientTable::ask);
+    // An editor that goes with its row leaves the focus to nobody, once it has gone.
+    const auto takeFocusLeft = [this] {
+        if (const QWidget* focus = window()->focusWidget(); focus && focus->isVisible())
+            return;
+        setState(NoState);
+        setFocus();
+    };
+    connect(m_model, &QAbstractItemModel::rowsRemoved, this, takeFocusLeft, Qt::QueuedConnection);
 
     setSelectionBehavior(SelectRows);
     setSelectionMode(ExtendedSelection);
@@ -191,7 +199,7 @@ void IngredientTable::followTyping(const QModelIndex& cell, const QString& text,
     if (!isNew)
         m_document.takeBackTyping();
     m_asked = cell;
-    m_question->ask(choices, visualRect(cell));
+    m_question->askBeside(choices, visualRect(cell));
 }
 
 /// What was typed is in the recipe now, or was not meant.
@@ -208,7 +216,7 @@ void IngredientTable::ask()
     if (state() == EditingState && m_asked.isValid())
         return;
     m_asked = m_model->firstQuestion();
-    m_question->ask(m_model->choicesOf(m_asked), m_asked.isValid() ? visualRect(m_asked) : QRect());
+    m_question->askBeside(m_model->choicesOf(m_asked), m_asked.isValid() ? visualRect(m_asked) : QRect());
 }
 
 void IngredientTable::answer(const QString& text)
@@ -227,7 +235,16 @@ void IngredientTable::answer(const QString& text)
 void IngredientTable::scrollContentsBy(int dx, int dy)
 {
     QTableView::scrollContentsBy(dx, dy);
-    ask();
+    if (m_asked.isValid())
+        m_question->standBeside(visualRect(m_asked));
+}
+
+/// Columns and rows may have another size now, or another place.
+void IngredientTable::updateEditorGeometries()
+{
+    QTableView::updateEditorGeometries();
+    if (m_asked.isValid())
+        m_question->standBeside(visualRect(m_asked));
 }
 
 bool IngredientTable::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event)
@@ -391,7 +408,6 @@ void IngredientTable::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);
     fitColumns(*this);
-    ask();
 }
 
 void IngredientTable::initViewItemOption(QStyleOptionViewItem* option) const

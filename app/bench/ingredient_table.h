@@ -60,6 +60,7 @@ protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
+    void updateEditorGeometries() override;
     void initViewItemOption(QStyleOptionViewItem* option) const override;
 
 private:

@@ -65,19 +65,19 @@ LossEditor::LossEditor(QWidget* parent)
     connect(m_row, &QComboBox::activated, this, [this](int row) {
         auto steeped = std::get<Steeped>(m_loss);
         steeped.ingredient = m_row->itemData(row).toString().toStdString();
-        emit lossChosen(steeped, {});
+        emit lossChosen(steeped);
     });
-    connect(m_grams, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
+    connect(m_grams, &NumberField::numberTyped, this, [this](std::optional<double> number) {
         const Grams mass{number.value_or(0.0)};
-        emit lossChosen(std::holds_alternative<HeldBack>(m_loss) ? Loss(HeldBack{mass}) : Loss(BoiledToMass{mass}), gesture);
+        emit lossTyped(std::holds_alternative<HeldBack>(m_loss) ? Loss(HeldBack{mass}) : Loss(BoiledToMass{mass}));
     });
     connect(m_brix, &NumberField::numberTyped, this,
-        [this](std::optional<double> number, Gesture gesture) { emit lossChosen(BoiledToBrix{number.value_or(0.0)}, gesture); });
+        [this](std::optional<double> number) { emit lossTyped(BoiledToBrix{number.value_or(0.0)}); });
     const auto takeSteeped = [this](NumberField* field, double Steeped::*member) {
-        connect(field, &NumberField::numberTyped, this, [this, member](std::optional<double> number, Gesture gesture) {
+        connect(field, &NumberField::numberTyped, this, [this, member](std::optional<double> number) {
             auto steeped = std::get<Steeped>(m_loss);
             steeped.*member = number.value_or(0.0);
-            emit lossChosen(steeped, gesture);
+            emit lossTyped(steeped);
         });
     };
     takeSteeped(m_soaking, &Steeped::soaksUp_gPerG);
@@ -85,6 +85,7 @@ LossEditor::LossEditor(QWidget* parent)
     for (NumberField* field : numbers()) {
         field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("00.00 g per g0")));
         connect(field, &QLineEdit::textChanged, this, &LossEditor::textChanged);
+        connect(field, &NumberField::typingFinished, this, &LossEditor::typingFinished);
     }
     m_soaking->setToolTip(
         tr("Liquid that goes out with each gram. Coffee grounds hold about twice their weight (common practice, no source)."));
@@ -140,7 +141,7 @@ void LossEditor::chooseKind(int kind)
     Loss chosen = choices[kind];
     if (auto* steeped = std::get_if<Steeped>(&chosen))
         *steeped = {m_row->itemData(m_likelySteeped).toString().toStdString(), usualSoaking_gPerG, usualExtraction_percent};
-    emit lossChosen(chosen, {});
+    emit lossChosen(chosen);
 }
 
 void LossEditor::showFields()

@@ -28,7 +28,10 @@ public:
     QString problem() const;
 
 signals:
-    void lossChosen(const firn::Loss& loss, firn::app::Gesture gesture);
+    void lossChosen(const firn::Loss& loss);
+    /// So far, until the typing is finished.
+    void lossTyped(const firn::Loss& loss);
+    void typingFinished();
     void textChanged();
 
 private:

@@ -110,10 +110,7 @@ MainWindow::MainWindow(Pantry& pantry, Questions& questions, FileWork& files)
     connect(m_sheet->table(), &IngredientTable::figureChosen, m_derivations, &DerivationWindow::open);
     buildMenus();
     drawIcons();
-    connect(&m_sheet->table()->rows(), &QAbstractItemModel::dataChanged, this, [this] {
-        if (!m_sheet->table()->rows().firstDraft().isValid())
-            m_files->saving().forgetRefusal();
-    });
+    connect(m_sheet, &RecipeSheet::everythingRead, &m_files->saving(), &FileSaving::forgetRefusal);
     const auto followPantry = [this, &pantry] { m_document.followCatalogue(pantry.own()); };
     connect(&pantry, &Pantry::changed, &m_document, followPantry);
     followPantry();

@@ -87,11 +87,14 @@ void MessageBar::dismiss()
 
 void MessageBar::giveFocusBack(QWidget& from)
 {
-    QWidget* to = m_focusBefore && m_focusBefore->isVisible() ? m_focusBefore.data() : window()->findChild<IngredientTable*>();
+    const auto takesKeys = [](const QWidget* field) { return field->isVisible() && field->isEnabled(); };
+    QWidget* to = m_focusBefore && takesKeys(m_focusBefore) ? m_focusBefore.data() : window()->findChild<IngredientTable*>();
+    for (QWidget* next = from.nextInFocusChain(); !to && next != &from; next = next->nextInFocusChain())
+        if (takesKeys(next) && next->focusPolicy() & Qt::TabFocus && !isAncestorOf(next))
+            to = next;
+    // Nothing is selected in a field that gets it so: the next key adds to what is there.
     if (to)
         to->setFocus();
-    else
-        from.clearFocus();
 }
 
 QString MessageBar::sentence() const { return m_label->text(); }

@@ -74,7 +74,7 @@ void NumberField::take(std::optional<double> number)
     if (!m_problem.isEmpty() && number == m_number)
         return;
     m_number = number;
-    emit numberTyped(m_number, m_gesture);
+    emit numberTyped(m_number);
 }
 
 void NumberField::putBack()
@@ -105,12 +105,12 @@ void NumberField::writeInOtherUnit()
 void NumberField::finishTyping()
 {
     m_isTyping = false;
-    m_gesture = Gesture::begin();
     if (m_problem.isEmpty()) {
         m_before = m_number;
         write();
     }
     update();
+    emit typingFinished();
 }
 
 void NumberField::setProblem(const QString& problem)
@@ -119,12 +119,6 @@ void NumberField::setProblem(const QString& problem)
     setToolTip(toolTipText(problem));
     update();
     emit problemChanged();
-}
-
-void NumberField::focusInEvent(QFocusEvent* event)
-{
-    m_gesture = Gesture::begin();
-    QLineEdit::focusInEvent(event);
 }
 
 void NumberField::focusOutEvent(QFocusEvent* event)

@@ -2,7 +2,6 @@
 // the number from before the typing.
 #pragma once
 
-#include "document/gesture.h"
 #include "units/sentence.h"
 
 #include <QLineEdit>
@@ -34,15 +33,17 @@ public:
     QString problem() const { return m_problem; }
 
 signals:
-    /// Typed so far; none where the line is empty. All that is typed until Enter, or until the line is left, is one gesture. A text that can no longer be
-    /// read, and Escape, bring back the number from before: its first digits may have been one by themselves.
-    void numberTyped(std::optional<double> number, firn::app::Gesture gesture);
+    /// Typed so far; none where the line is empty. A text that can no longer be read, and Escape, bring back the number from before: its first digits
+    /// may have been one by themselves.
+    void numberTyped(std::optional<double> number);
+
+    /// By Enter, or because the line was left.
+    void typingFinished();
 
     /// The text can be read, or cannot any more.
     void problemChanged();
 
 protected:
-    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
@@ -65,7 +66,6 @@ private:
     std::optional<double> m_usual;
     QString m_usualText;
     QString m_problem;
-    Gesture m_gesture;
     bool m_isTyping = false;
 };
 

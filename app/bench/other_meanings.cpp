@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 #include <QMenu>
+#include <algorithm>
+#include <iterator>
 
 namespace firn::app {
 
@@ -31,6 +33,31 @@ std::vector<OtherMeaning> otherMeanings(const Document& document, RowPlace place
         if (auto name = callName(*other, document.catalogue()))
             meanings.push_back({QString::fromStdString(other->name), std::move(*name)});
     return meanings;
+}
+
+std::vector<std::string> mixesLike(const Document& document, const std::string& typed)
+{
+    std::vector<std::string> names;
+    const Recipe& recipe = document.recipe();
+    for (std::size_t i = 0; i < recipe.components.size(); ++i)
+        if (i != document.component())
+            names.push_back(recipe.components[i].name);
+    std::ranges::transform(recipe.linked, std::back_inserter(names), &LinkedRecipe::name);
+    for (const Ingredient& own : recipe.ingredients)
+        if (!document.catalogue().find(own.id))
+            names.push_back(own.name);
+    std::erase_if(names,
+        [text = folded(typed)](const std::string& name) { return name.empty() || folded(name).find(text) == std::string::npos; });
+    return names;
+}
+
+bool meansSomething(const Document& document, const std::string& name)
+{
+    const Recognition how = document.catalogue().recognise(name).how;
+    if (how == Recognition::AsWritten || how == Recognition::ByDefault)
+        return true;
+    return std::ranges::any_of(
+        mixesLike(document, name), [text = folded(name)](const std::string& mix) { return folded(mix) == text; });
 }
 
 void addOtherMeanings(QMenu& menu, Document& document, RowPlace place)

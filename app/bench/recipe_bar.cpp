@@ -1,5 +1,6 @@
 #include "bench/recipe_bar.h"
 
+#include "bench/live_field.h"
 #include "bench/number_field.h"
 #include "bench/typed_text.h"
 #include "bench/undo_shortcut.h"
@@ -76,15 +77,12 @@ RecipeBar::RecipeBar(Document& document, QWidget* parent)
         m_process->addItem(nameOf(process));
     connect(m_process, &QComboBox::currentIndexChanged, this,
         [this](int index) { changeProcess(m_document, m_document.component(), allProcesses.at(std::size_t(index))); });
-    connect(m_overrun, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
-        changeOverrun(m_document, m_document.component(), number.value_or(0.0), gesture);
-    });
-    connect(m_serving, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
-        changeServingTemperature(m_document, toCelsius(number), gesture);
-    });
-    connect(m_freezer, &NumberField::numberTyped, this, [this](std::optional<double> number, Gesture gesture) {
-        changeFreezerTemperature(m_document, toCelsius(number), gesture);
-    });
+    typeInto(document, *m_overrun,
+        [&document](std::optional<double> number) { changeOverrun(document, document.component(), number.value_or(0.0)); });
+    typeInto(
+        document, *m_serving, [&document](std::optional<double> number) { changeServingTemperature(document, toCelsius(number)); });
+    typeInto(
+        document, *m_freezer, [&document](std::optional<double> number) { changeFreezerTemperature(document, toCelsius(number)); });
 
     auto* line = new QHBoxLayout;
     line->setSpacing(closeSpace);

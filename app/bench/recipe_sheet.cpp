@@ -3,6 +3,7 @@
 #include "bench/ingredient_table.h"
 #include "bench/recipe_bar.h"
 #include "bench/recipe_notices.h"
+#include "document/typed_edit.h"
 #include "gauges/figures_panel.h"
 #include "gauges/palette.h"
 #include "gauges/ribbon.h"
@@ -81,6 +82,7 @@ RecipeSheet::RecipeSheet(Document& document, QWidget* parent)
 QString RecipeSheet::takeTyping()
 {
     const QString refusal = m_table->takeTyping();
+    finishTyping(m_document);
     return refusal.isEmpty() ? m_head->takeTyping() : refusal;
 }
 
@@ -138,6 +140,8 @@ void RecipeSheet::showProblem()
     const QString problem = ofTable.isEmpty() ? m_head->problem() : ofTable;
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
+    if (!model.firstDraft().isValid() && m_head->problem().isEmpty())
+        emit everythingRead();
 }
 
 void RecipeSheet::colourProblem()

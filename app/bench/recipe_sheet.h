@@ -29,6 +29,10 @@ public:
     void addComponent();
     void removeComponent();
 
+signals:
+    /// No text in the table or above it waits to be corrected.
+    void everythingRead();
+
 protected:
     void changeEvent(QEvent* event) override;
 

@@ -6,6 +6,7 @@
 #include "bench/tool_tip.h"
 #include "document/document.h"
 #include "document/edits.h"
+#include "document/typed_edit.h"
 #include "gauges/wording.h"
 
 #include <QAction>
@@ -92,6 +93,7 @@ void RowActions::nameHistory()
 void RowActions::step(void (QUndoStack::*go)())
 {
     m_table.commitEditor();
+    finishTyping(m_document);
     const std::vector<Component> before = m_document.recipe().components;
     (m_document.undoStack().*go)();
     const std::vector<Component>& after = m_document.recipe().components;

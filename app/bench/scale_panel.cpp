@@ -1,5 +1,6 @@
 #include "bench/scale_panel.h"
 
+#include "bench/amount_question.h"
 #include "bench/batch_wording.h"
 #include "bench/field_grid.h"
 #include "bench/ink_label.h"
@@ -63,16 +64,17 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
     , m_preview(new ScalePreview)
     , m_result(sentenceLabel(QStringLiteral("scaleResult")))
     , m_sentence(sentenceLabel(QStringLiteral("scaleSentence")))
+    , m_question(new AmountQuestion(*this, this))
     , m_apply(new QPushButton(tr("Scale recipe")))
 {
     m_way->addItems({tr("a factor"), tr("a total mass"), tr("a finished volume"), tr("portions"), tr("a pan"),
         tr("amount available of one ingredient")});
     addChoice(tr("Scale to"), m_way, QStringLiteral("scaleWay"));
     m_factor = addField(Way::Factor, tr("Factor"), QStringLiteral("scaleFactor"), figure(1.5, 1));
-    m_mass = addField(Way::Mass, tr("Total mass"), QStringLiteral("scaleMass"), tr("2 kg"));
-    m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"));
+    m_mass = addField(Way::Mass, tr("Total mass"), QStringLiteral("scaleMass"), tr("2 kg"), Unit::Gram);
+    m_volume = addField(Way::Volume, tr("Finished volume"), QStringLiteral("scaleVolume"), tr("3 L"), Unit::Millilitre);
     m_portions = addField(Way::Portions, tr("Portions"), QStringLiteral("scalePortions"), QStringLiteral("24"));
-    m_portion = addField(Way::Portions, tr("Portion size"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"));
+    m_portion = addField(Way::Portions, tr("Portion size"), QStringLiteral("scalePortion"), tr("60 g or 80 mL"), Unit::Gram);
     m_length = newField(Way::Pan, tr("Inner length"), QStringLiteral("scaleLength"), tr("30 cm"));
     m_width = newField(Way::Pan, tr("Inner width"), QStringLiteral("scaleWidth"), tr("20 cm"));
     auto* inside = inOneRow({m_length, new QLabel(QStringLiteral("×")), m_width});
@@ -81,7 +83,7 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
         side->row = inside;
     m_depth = addField(Way::Pan, tr("Fill depth"), QStringLiteral("scaleDepth"), tr("2 cm"));
     addChoice(tr("Ingredient"), m_ingredient, QStringLiteral("scaleIngredient"));
-    m_available = addField(Way::Ingredient, tr("Available"), QStringLiteral("scaleAvailable"), tr("740 g"));
+    m_available = addField(Way::Ingredient, tr("Available"), QStringLiteral("scaleAvailable"), tr("740 g"), Unit::Gram);
     for (const Grams step : scaleSteps)
         m_scaleStep->addItem(step.value > 0.0 ? typedText(step.value, tr("g")) : tr("no rounding"));
     m_scaleStep->setCurrentIndex(usualScaleStep);
@@ -97,18 +99,19 @@ ScalePanel::ScalePanel(Document& document, QWidget* parent)
         connect(choice, &QComboBox::currentIndexChanged, this, &ScalePanel::preview);
     connect(m_spoonFractions, &QCheckBox::toggled, this, &ScalePanel::preview);
     connect(m_apply, &QPushButton::clicked, this, &ScalePanel::apply);
+    connect(m_question, &AmountQuestion::chosen, this, &ScalePanel::answer);
     connect(&document, &Document::changed, this, &ScalePanel::showIngredients);
     showFieldsOfWay();
 }
 
-QLineEdit* ScalePanel::addField(Way way, const QString& label, const QString& objectName, const QString& example)
+QLineEdit* ScalePanel::addField(Way way, const QString& label, const QString& objectName, const QString& example, UsualUnit unit)
 {
-    QLineEdit* edit = newField(way, label, objectName, example);
+    QLineEdit* edit = newField(way, label, objectName, example, unit);
     m_form->addRow(label, edit);
     return edit;
 }
 
-QLineEdit* ScalePanel::newField(Way way, const QString& name, const QString& objectName, const QString& example)
+QLineEdit* ScalePanel::newField(Way way, const QString& name, const QString& objectName, const QString& example, UsualUnit unit)
 {
     auto* edit = new QLineEdit;
     edit->setObjectName(objectName);
@@ -118,7 +121,7 @@ QLineEdit* ScalePanel::newField(Way way, const QString& name, const QString& obj
     edit->setAcceptDrops(false);
     // Enter scales from here, so the next undo must take that back, not the letters.
     leaveUndoToWindow(*edit);
-    m_fields.push_back({way, edit, edit});
+    m_fields.push_back({way, edit, edit, unit});
     connect(edit, &QLineEdit::textChanged, this, &ScalePanel::preview);
     connect(edit, &QLineEdit::returnPressed, this, &ScalePanel::apply);
     return edit;
@@ -147,6 +150,7 @@ void ScalePanel::layOut()
     made->setSpacing(closeSpace);
     made->addWidget(m_result);
     made->addWidget(m_sentence);
+    made->addWidget(m_question, 0, Qt::AlignLeft);
     made->addWidget(m_preview, 1);
     made->addStretch();
     // Side by side, since the panel has little height at the foot of the window.
@@ -286,6 +290,28 @@ void ScalePanel::preview()
     m_result->setText(m_batch ? batchText(*m_batch) : QString());
     m_preview->show(m_batch ? m_batch->rows : std::vector<BatchRow>(), m_document.recipe());
     m_apply->setEnabled(m_batch.has_value());
+    ask();
+}
+
+/// What the first amount means that may mean two.
+void ScalePanel::ask()
+{
+    for (const Field& field : m_fields) {
+        const auto choices =
+            field.way == way() && field.unit ? choicesFor(field.edit->text(), *field.unit) : std::vector<AmountChoice>();
+        if (choices.empty())
+            continue;
+        m_asked = field.edit;
+        m_question->ask(choices);
+        return;
+    }
+    m_question->ask({});
+}
+
+void ScalePanel::answer(const QString& text)
+{
+    m_asked->setText(text);
+    m_asked->setFocus();
 }
 
 void ScalePanel::say(const QString& sentence, InkLabel::Ink ink)

@@ -17,6 +17,7 @@ class QPushButton;
 
 namespace firn::app {
 
+class AmountQuestion;
 class FieldGrid;
 class ScalePreview;
 
@@ -37,8 +38,12 @@ private:
     /// Ways to say how much, in the order of the combo box.
     enum class Way { Factor, Mass, Volume, Portions, Pan, Ingredient };
 
-    QLineEdit* newField(Way way, const QString& name, const QString& objectName, const QString& example);
-    QLineEdit* addField(Way way, const QString& label, const QString& objectName, const QString& example);
+    /// Of an amount, with the unit that a plain number is in.
+    using UsualUnit = std::optional<Unit>;
+    QLineEdit* newField(
+        Way way, const QString& name, const QString& objectName, const QString& example, UsualUnit unit = std::nullopt);
+    QLineEdit* addField(
+        Way way, const QString& label, const QString& objectName, const QString& example, UsualUnit unit = std::nullopt);
     void addChoice(const QString& label, QComboBox* choice, const QString& objectName);
     void layOut();
     void fitToFont();
@@ -49,6 +54,8 @@ private:
     Result<BatchSize> wanted() const;
     void preview();
     void say(const QString& sentence, InkLabel::Ink ink);
+    void ask();
+    void answer(const QString& text);
     void apply();
 
     Document& m_document;
@@ -69,12 +76,15 @@ private:
     ScalePreview* m_preview;
     InkLabel* m_result;
     InkLabel* m_sentence;
+    AmountQuestion* m_question;
+    QLineEdit* m_asked = nullptr;  // the field that the question is about
     QPushButton* m_apply;
 
     struct Field {
         Way way;
         QLineEdit* edit;
         QWidget* row;  // of the form
+        UsualUnit unit;
     };
     std::vector<Field> m_fields;
     std::vector<RowPlace> m_ingredientRows;  // in the order of the combo box

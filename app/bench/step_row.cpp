@@ -1,5 +1,6 @@
 #include "bench/step_row.h"
 
+#include "bench/live_field.h"
 #include "bench/loss_editor.h"
 #include "bench/number_field.h"
 #include "bench/tool_tip.h"
@@ -7,6 +8,7 @@
 #include "bench/undo_shortcut.h"
 #include "document/step_edits.h"
 #include "document/step_numbers.h"
+#include "document/typed_edit.h"
 #include "gauges/palette.h"
 #include "gauges/wording.h"
 
@@ -72,20 +74,28 @@ StepRow::StepRow(Document& document, std::size_t component, std::size_t index, Q
     const auto take = [this](NumberField* field, std::optional<double> Step::*member) {
         field->setFixedWidth(field->fontMetrics().horizontalAdvance(QStringLiteral("-00.0 min0")));
         connect(field, &QLineEdit::textChanged, this, &StepRow::showProblem);
-        connect(field, &NumberField::numberTyped, this, [this, member](std::optional<double> number, Gesture gesture) {
-            Step changed = step();
-            changed.*member = number;
-            change(changed, gesture);
-        });
+        typeInto(m_document, *field,
+            [&document = m_document, component = m_component, index = m_index, member](std::optional<double> number) {
+                Step changed = document.recipe().components.at(component).steps.at(index);
+                changed.*member = number;
+                changeStep(document, component, index, changed);
+            });
     };
     take(m_temperature, &Step::temperature_c);
     take(m_minutes, &Step::minutes);
     connect(m_loss, &LossEditor::textChanged, this, &StepRow::showProblem);
-    connect(m_loss, &LossEditor::lossChosen, this, [this](const Loss& loss, Gesture gesture) {
+    const auto withLoss = [this](const Loss& loss) {
         Step changed = step();
         changed.loss = loss;
-        change(changed, gesture);
+        return changed;
+    };
+    connect(m_loss, &LossEditor::lossChosen, this, [this, withLoss](const Loss& loss) { change(withLoss(loss)); });
+    connect(m_loss, &LossEditor::lossTyped, this, [this, withLoss](const Loss& loss) {
+        typeLive(m_document, [&document = m_document, component = m_component, index = m_index, changed = withLoss(loss)] {
+            changeStep(document, component, index, changed);
+        });
     });
+    connect(m_loss, &LossEditor::typingFinished, this, [this] { finishTyping(m_document); });
     connect(m_after, &QToolButton::clicked, this, [this](bool isOn) {
         m_document.showStepsDone(isOn ? std::optional(m_index + 1) : std::nullopt);
         show();  // the finished mix stays chosen when it is chosen again
@@ -99,7 +109,7 @@ QList<QWidget*> StepRow::fields() const
     return QList<QWidget*>{m_kind, m_temperature, m_minutes} + m_loss->fields() + QList<QWidget*>{m_after, m_delete};
 }
 
-void StepRow::change(const Step& step, Gesture gesture) { changeStep(m_document, m_component, m_index, step, gesture); }
+void StepRow::change(const Step& step) { changeStep(m_document, m_component, m_index, step); }
 
 void StepRow::nameFields()
 {

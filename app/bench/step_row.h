@@ -37,7 +37,7 @@ signals:
 
 private:
     const Step& step() const { return m_document.recipe().components.at(m_component).steps.at(m_index); }
-    void change(const Step& step, Gesture gesture = {});
+    void change(const Step& step);
     void nameFields();
     void showProblem();
 

@@ -71,6 +71,9 @@ StepsPanel::StepsPanel(Document& document, QWidget* parent)
     buildRows();
 }
 
+/// A field that loses the focus may still have something to say: the panel hides while it is whole, and can hear it.
+StepsPanel::~StepsPanel() { hide(); }
+
 void StepsPanel::showComponent(std::size_t component)
 {
     m_component = component;

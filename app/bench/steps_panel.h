@@ -18,6 +18,7 @@ class StepsPanel : public QWidget {
 
 public:
     explicit StepsPanel(Document& document, QWidget* parent = nullptr);
+    ~StepsPanel() override;
 
     std::size_t component() const { return m_component; }
     void showComponent(std::size_t component);

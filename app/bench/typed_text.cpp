@@ -13,13 +13,15 @@ namespace {
 /// Whether this text would be read in two ways.
 bool isAskedAbout(const QString& number, const QString& unit)
 {
-    const auto amount = unit.isEmpty() ? std::nullopt : std::optional(parseAmount((number + u' ' + unit).toStdString()));
+    // Of "g/mL" and the like nobody asks.
+    const auto amount =
+        !unitNamed(unit.toStdString()) ? std::nullopt : std::optional(parseAmount((number + u' ' + unit).toStdString()));
     return amount && !*amount && amount->error().readings;
 }
 
 }  // namespace
 
-QString typedText(double number, const QString& unit, int mostDecimals)
+QString typedNumber(double number, const QString& unit, int mostDecimals)
 {
     constexpr double sameNumber = 1e-6;
     int decimals = 0;
@@ -30,6 +32,12 @@ QString typedText(double number, const QString& unit, int mostDecimals)
     QString written = locale.toString(number, 'f', decimals);
     if (isAskedAbout(written, unit))
         written += locale.zeroDigit();
+    return written;
+}
+
+QString typedText(double number, const QString& unit, int mostDecimals)
+{
+    const QString written = typedNumber(number, unit, mostDecimals);
     return unit.isEmpty() ? written : withUnit(written, unit);
 }
 

@@ -9,4 +9,7 @@ namespace firn::app {
 /// Read again it is the same: thousands are not parted, and three decimals that could be thousands get a fourth.
 QString typedText(double number, const QString& unit, int mostDecimals = 3);
 
+/// The same where the unit stands elsewhere: "1.0150" of grams.
+QString typedNumber(double number, const QString& unit, int mostDecimals = 3);
+
 }  // namespace firn::app

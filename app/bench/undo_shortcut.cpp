@@ -2,6 +2,8 @@
 
 #include "bench/key_leaver.h"
 #include "bench/message_bar.h"
+#include "document/document.h"
+#include "document/typed_edit.h"
 
 #include <QShortcut>
 #include <QUndoStack>
@@ -9,12 +11,13 @@
 
 namespace firn::app {
 
-void takeRecipesUndo(QWidget& window, QUndoStack& history, MessageBar& messages)
+void takeRecipesUndo(QWidget& window, Document& document, MessageBar& messages)
 {
     const auto onKey = [&](QKeySequence::StandardKey key, void (QUndoStack::*step)()) {
-        QObject::connect(new QShortcut(key, &window), &QShortcut::activated, &window, [&history, &messages, step] {
+        QObject::connect(new QShortcut(key, &window), &QShortcut::activated, &window, [&document, &messages, step] {
             messages.dismiss();
-            (history.*step)();
+            finishTyping(document);
+            (document.undoStack().*step)();
         });
     };
     onKey(QKeySequence::Undo, &QUndoStack::undo);

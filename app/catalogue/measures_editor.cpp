@@ -48,8 +48,10 @@ MeasuresEditor::MeasuresEditor(QWidget* parent)
 
 void MeasuresEditor::show(const std::vector<Measure>& measures)
 {
-    for (const Line& line : m_lines)
+    for (const Line& line : m_lines) {
+        line.whole->hide();  // hands the focus on
         delete line.whole;
+    }
     m_lines.clear();
     for (const Measure& measure : measures)
         addLine(measure);

@@ -17,7 +17,8 @@ constexpr int charactersOfNumber = 14;
 
 NumberLine::NumberLine(const QString& spoken, NumberField::Reader reader, const QString& unit, QWidget* parent)
     : QWidget(parent)
-    , m_field(new NumberField(std::move(reader), [](double number) { return typedText(number, {}); }))
+    , m_field(new NumberField(std::move(reader), [unit](double number) { return typedNumber(number, unit); }))
+    , m_unit(unit)
     , m_fault(new InkLabel(InkLabel::Caution))
 {
     m_field->setAccessibleName(spoken);
@@ -52,7 +53,7 @@ void NumberLine::showNumber(std::optional<double> number)
 
 void NumberLine::showUsual(std::optional<double> number)
 {
-    m_field->setPlaceholderText(number ? typedText(*number, {}) : QString());
+    m_field->setPlaceholderText(number ? typedNumber(*number, m_unit) : QString());
 }
 
 bool NumberLine::checkTyping()

@@ -35,6 +35,7 @@ signals:
 
 private:
     NumberField* m_field;
+    QString m_unit;
     InkLabel* m_fault;
     std::optional<double> m_number;
 };

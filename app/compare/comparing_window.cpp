@@ -14,8 +14,8 @@
 #include "compare/conditions_row.h"
 #include "compare/fairness_lines.h"
 #include "compare/output_row.h"
-#include "document/file_work.h"
 #include "document/document.h"
+#include "document/file_work.h"
 #include "document/places.h"
 #include "gauges/type_and_space.h"
 #include "gauges/wording.h"
@@ -80,7 +80,7 @@ ComparingWindow::ComparingWindow(Document& document, Questions& questions, QWidg
     onKey(tr("Ctrl+Shift+C"), [this] { copyPicture(); });
     onKey(tr("Ctrl+E"),
         [this] { m_attribution->isAncestorOf(focusWidget()) ? m_attribution->openFigure() : m_table->openCurrent(); });
-    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
+    takeRecipesUndo(*this, m_document, *m_messages);
     if (parent)
         takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &ComparingWindow::refresh);
@@ -174,7 +174,8 @@ void ComparingWindow::addFile(const QString& path)
         const auto free = std::ranges::find(m_chosen, Choice::Nothing, &Choice::kind);
         place(free == m_chosen.end() ? m_chosen.size() - 1 : std::size_t(free - m_chosen.begin()), m_choices.add(std::move(*file)));
     };
-    sharedFileWork().run(path, this, [path](const Disk&) { return openedFile(path); }, add);
+    sharedFileWork().run(
+        path, this, [path](const Disk&) { return openedFile(path); }, add);
 }
 
 void ComparingWindow::compareWith(const QString& path, const Recipe& onDisk)

@@ -3,6 +3,7 @@
 
 #include "document/document.h"
 #include "document/gesture.h"
+#include "document/typed_edit.h"
 
 #include <QUndoCommand>
 
@@ -54,10 +55,12 @@ private:
     Gesture m_gesture;
 };
 
-/// Does the edit, unless the value is there already; of what is still being typed it shows what it would do.
+/// Does the edit, unless the value is there already, after what was typed into a field; of what is still being typed it shows what it would do.
 template <class Place>
 void change(Document& document, const QString& name, const Place& place, typename Place::Value after, Gesture gesture)
 {
+    if (!document.m_isShowingTyping)
+        finishTyping(document);
     const bool wasTyping = !document.m_isShowingTyping && document.forgetTyping();
     if (place.in(document.recipe()) == after) {
         if (wasTyping)

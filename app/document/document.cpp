@@ -2,6 +2,7 @@
 
 #include "document/change_value.h"
 #include "document/link_edits.h"
+#include "document/typed_edit.h"
 #include "document/whole_recipe.h"
 
 #include <QFileInfo>
@@ -65,6 +66,7 @@ void Document::takeBackTyping()
 /// Leaves the analysis as it is, for an edit that follows. False if nothing was being typed.
 bool Document::forgetTyping()
 {
+    forgetTypedEdit(*this);
     if (!m_beforeTyping)
         return false;
     m_recipe = std::move(*m_beforeTyping);
@@ -74,6 +76,7 @@ bool Document::forgetTyping()
 
 void Document::showComponent(std::size_t component)
 {
+    finishTyping(*this);
     if (component == m_component)
         return;
     m_component = component;
@@ -224,6 +227,7 @@ void Document::setOnDisk(OnDisk onDisk)
 
 void Document::replace(Recipe recipe, const QString& path, const QByteArray& fingerprint)
 {
+    forgetTypedEdit(*this);
     m_undoStack.clear();
     m_beforeTyping.reset();
     m_recipe = std::move(recipe);

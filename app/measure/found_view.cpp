@@ -49,7 +49,7 @@ FoundView::FoundView(QWidget* parent)
         }
     }
     m_disturbances->setInk(InkLabel::Quiet);
-    // Sentences wrap while a reading is typed: room for the usual ones, so that nothing below moves under the hand.
+    // Sentences wrap while a reading is typed: room for the usual ones, so that the table does not move under the eye.
     m_result->setMinimumHeight(2 * lineHeight(m_result->font()));
     m_explanation->setMinimumHeight(2 * lineHeight(font()));
     m_disturbances->setMinimumHeight(3 * lineHeight(font()));
@@ -65,16 +65,17 @@ FoundView::FoundView(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(closeSpace);
+    // Above all sentences, and the button on the side where nothing grows: it stays under the pointer.
+    auto* keeping = new QHBoxLayout;
+    keeping->addWidget(m_keep);
+    keeping->addWidget(m_note, 1);
+    layout->addLayout(keeping);
     layout->addWidget(m_result);
     layout->addWidget(m_explanation);
     layout->addWidget(m_mixes);
     layout->addLayout(m_table);
     layout->addWidget(m_disturbances);
     layout->addStretch();
-    auto* keeping = new QHBoxLayout;
-    keeping->addWidget(m_note, 1);
-    keeping->addWidget(m_keep);
-    layout->addLayout(keeping);
 
     const auto keep = [this] {
         if (!m_keep->isEnabled())

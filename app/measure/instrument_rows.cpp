@@ -25,6 +25,9 @@ constexpr Celsius hottestBoil{250.0};
 
 constexpr std::array hydrometers{Instrument::HydrometerBrix, Instrument::HydrometerGravity, Instrument::HydrometerBaume};
 
+// From a high mountain to any weather at the sea, as in a file; water boils at no other that is typed half way.
+constexpr Bounds airPressures{100.0, 1200.0};
+
 // No jar is narrower than a hydrometer's stem or wider than a bucket.
 constexpr Bounds jarWidths{10.0, 400.0};
 constexpr Bounds jarDepths{20.0, 1000.0};
@@ -223,7 +226,7 @@ BoilingRows::BoilingRows(FieldGrid& form)
     m_reading = degreesFieldFor(QStringLiteral("boilingReading"), tr("Temperature at which the mix boils"), {}, hottestBoil);
     m_altitude = fieldFor(QStringLiteral("altitude"), tr("Height above the sea"), tr("m"), 0.0,
         {-500.0, 5000.0});  // pressureAtAltitude() goes no farther
-    m_pressure = fieldFor(QStringLiteral("pressure"), tr("Pressure of the air"), tr("hPa"), standardPressure.value);
+    m_pressure = fieldFor(QStringLiteral("pressure"), tr("Pressure of the air"), tr("hPa"), standardPressure.value, airPressures);
     if (remembered.pressure) {
         m_by->setCurrentIndex(1);
         m_pressure->showNumber(remembered.pressure->value, standardPressure.value);

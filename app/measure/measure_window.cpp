@@ -55,7 +55,7 @@ MeasureWindow::MeasureWindow(Document& document, QWidget* parent)
     setObjectName(QStringLiteral("measureWindow"));
     layOut();
     connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, [this] { closeFront(*this); });
-    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
+    takeRecipesUndo(*this, m_document, *m_messages);
     if (parent)
         takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::changed, this, &MeasureWindow::refresh);

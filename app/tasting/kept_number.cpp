@@ -1,12 +1,13 @@
 #include "tasting/kept_number.h"
 
 #include "bench/ink_label.h"
+#include "bench/live_field.h"
 #include "bench/number_field.h"
 #include "bench/undo_shortcut.h"
 
 namespace firn::app {
 
-KeptNumber::KeptNumber(NumberField* field, Read read, const Write& write)
+KeptNumber::KeptNumber(Document& document, NumberField* field, Read read, const Write& write)
     : QObject(field)
     , m_field(field)
     , m_read(std::move(read))
@@ -14,7 +15,7 @@ KeptNumber::KeptNumber(NumberField* field, Read read, const Write& write)
 {
     m_fault->setObjectName(field->objectName() + QStringLiteral("Fault"));
     leaveUndoToWindow(*field);
-    connect(field, &NumberField::numberTyped, this, write);
+    typeInto(document, *field, write);
     connect(field, &NumberField::problemChanged, this, &KeptNumber::showProblem);
 }
 

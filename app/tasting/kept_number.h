@@ -2,14 +2,13 @@
 // the field says why.
 #pragma once
 
-#include "document/gesture.h"
-
 #include <QObject>
 #include <functional>
 #include <optional>
 
 namespace firn::app {
 
+class Document;
 class InkLabel;
 class NumberField;
 
@@ -18,10 +17,10 @@ class KeptNumber : public QObject {
 
 public:
     using Read = std::function<std::optional<double>()>;
-    using Write = std::function<void(std::optional<double> number, Gesture gesture)>;
+    using Write = std::function<void(std::optional<double> number)>;
 
-    /// Belongs to the field. `read` yields what the recipe holds, `write` puts a number there.
-    KeptNumber(NumberField* field, Read read, const Write& write);
+    /// Belongs to the field. `read` yields what the recipe holds, `write` puts a number there; see typeInto().
+    KeptNumber(Document& document, NumberField* field, Read read, const Write& write);
 
     /// Says why the text cannot be taken; to be put under the field.
     InkLabel* fault() { return m_fault; }

@@ -85,9 +85,8 @@ void ScoreLines::build()
     for (const TastingScale& scale : m_scales) {
         NumberField* field = fieldOn(scale);
         auto* line = new KeptNumber(
-            field, [this, name = scale.name] { return scoreOn(m_document.recipe().tastings.at(m_tasting), name); },
-            [this, name = scale.name](
-                std::optional<double> number, Gesture gesture) { changeScore(m_document, m_tasting, name, number, gesture); });
+            m_document, field, [this, name = scale.name] { return scoreOn(m_document.recipe().tastings.at(m_tasting), name); },
+            [this, name = scale.name](std::optional<double> number) { changeScore(m_document, m_tasting, name, number); });
         grid->addWidget(label(InkLabel::Plain, QString::fromStdString(scale.name), body), row, 0);
         grid->addWidget(field, row, 1);
         grid->addWidget(label(InkLabel::Quiet, endsText(scale), body), row, 2);

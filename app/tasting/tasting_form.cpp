@@ -4,6 +4,7 @@
 #include "bench/fields.h"
 #include "bench/questions.h"
 #include "document/tasting_edits.h"
+#include "document/typed_edit.h"
 #include "document/version_edits.h"
 #include "gauges/temperature_unit.h"
 #include "gauges/type_and_space.h"
@@ -162,9 +163,8 @@ KeptNumber* TastingForm::addNumber(
     FieldGrid& grid, const QString& label, NumberField* field, std::optional<double> Tasting::*member)
 {
     auto* kept = new KeptNumber(
-        field, [this, member] { return tasting().*member; },
-        [this, member](
-            std::optional<double> number, Gesture gesture) { changeTastingNumber(m_document, m_place, member, number, gesture); });
+        m_document, field, [this, member] { return tasting().*member; },
+        [this, member](std::optional<double> number) { changeTastingNumber(m_document, m_place, member, number); });
     auto* both = new QWidget;
     auto* row = new QHBoxLayout(both);
     row->setContentsMargins(0, 0, 0, 0);
@@ -186,6 +186,8 @@ void TastingForm::addText(FieldGrid& grid, const QString& label, TypedLine* fiel
 void TastingForm::show(std::size_t place)
 {
     const bool isSomethingElse = !m_isShown || place != m_place;
+    if (isSomethingElse)
+        finishTyping(m_document);
     m_place = place;
     m_isShown = true;
     showDay();

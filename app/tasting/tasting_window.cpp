@@ -65,7 +65,7 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     };
     onKey(Qt::Key_Escape, [this] { closeFront(*this); });
     onKey(QKeySequence::New, [this] { add(); });
-    takeRecipesUndo(*this, m_document.undoStack(), *m_messages);
+    takeRecipesUndo(*this, m_document, *m_messages);
     takeRecipesSave(*this, *parent, m_document, *m_messages);
     connect(&document, &Document::replaced, m_form, &TastingForm::forget);
     connect(&document, &Document::changed, this, &TastingWindow::refresh);
@@ -77,6 +77,9 @@ TastingWindow::TastingWindow(Document& document, Questions& questions, QWidget* 
     resize(usualSize);
     restoreGeometry(state().value(geometryKey).toByteArray());
 }
+
+/// A field that loses the focus may still have something to say: the window hides while it is whole, and can hear it.
+TastingWindow::~TastingWindow() { hide(); }
 
 void TastingWindow::layOut()
 {

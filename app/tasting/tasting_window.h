@@ -29,6 +29,7 @@ class TastingWindow : public QWidget {
 public:
     /// All three must outlive the window; `parent` is the bench.
     TastingWindow(Document& document, Questions& questions, QWidget* parent);
+    ~TastingWindow() override;
 
 signals:
     /// Somebody wants to know how a figure comes about: its key, and the set that has it.

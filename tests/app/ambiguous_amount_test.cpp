@@ -4,7 +4,11 @@
 #include "bench/amount_question.h"
 #include "locales.h"
 
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
 #include <QPushButton>
+#include <QScrollBar>
 
 namespace firn::app {
 namespace {
@@ -25,26 +29,26 @@ protected:
     Amount amount() { return recipe().components.front().rows.front().amount; }
 };
 
-class AskedAboutIn : public AmbiguousAmount, public testing::WithParamInterface<std::tuple<std::size_t, const char*>> {};
-
-TEST_P(AskedAboutIn, EveryLocaleAndWithEitherMark)
+TEST_F(AmbiguousAmount, IsAskedAboutInEveryLocaleWithEitherMarkAndTypingGoesOn)
 {
-    const QLocale locale = readersLocales().at(std::get<0>(GetParam()));
-    const char* typed = std::get<1>(GetParam());
-    const NumbersOf numbers(locale);
-    lay("250 g water");
-    enter(0, Model::AmountColumn, typed);
-    EXPECT_EQ(rows(), "250 g water") << typed;
-    const QString unit = QString::fromLatin1(typed).endsWith("ml") ? "mL" : "g";
-    const QString whole = unit == "g" ? "1015" : "1250", decimals = unit == "g" ? "015" : "25";
-    EXPECT_EQ(offered(), (QStringList{whole + u'\u202f' + unit, u'1' + locale.decimalPoint() + decimals + u'\u202f' + unit}))
-        << locale.name().toStdString() << ' ' << typed;
-    EXPECT_FALSE(problemShown().isEmpty());
+    for (const QLocale& locale : readersLocales()) {
+        const NumbersOf numbers(locale);
+        for (const char* typed : {"1.015", "1,015", "1.015 g", "1,250 ml", "1.250 ml", "2,015 g"}) {
+            const std::string where = locale.name().toStdString() + ' ' + typed;
+            lay("250 g water");
+            enter(0, Model::AmountColumn, typed);
+            ASSERT_EQ(QApplication::focusWidget(), &table) << where;
+            EXPECT_EQ(rows(), "250 g water") << where;
+            const QString text = QString::fromLatin1(typed), first = text.left(1);
+            const QString unit = text.endsWith("ml") ? "mL" : "g", decimals = text.mid(2, 3);
+            const QString written = decimals == "250" ? "25" : decimals;
+            EXPECT_EQ(offered(),
+                (QStringList{first + decimals + u'\u202f' + unit, first + locale.decimalPoint() + written + u'\u202f' + unit}))
+                << where;
+            EXPECT_FALSE(problemShown().isEmpty()) << where;
+        }
+    }
 }
-
-INSTANTIATE_TEST_SUITE_P(Readers, AskedAboutIn,
-    testing::Combine(
-        testing::Range(std::size_t{0}, readersLocales().size()), testing::Values("1.015", "1,015", "1.015 g", "1,250 ml")));
 
 TEST_F(AmbiguousAmount, EachButtonMeansWhatItSays)
 {
@@ -111,6 +115,45 @@ TEST_F(AmbiguousAmount, StandsBesideItsCellWhereTheNextRowsStayFree)
     EXPECT_GE(question().geometry().left(), asked.right());
     EXPECT_FALSE(question().geometry().intersects(table.visualRect(cell(1, Model::AmountColumn))));
     EXPECT_TRUE(table.viewport()->rect().contains(question().geometry()));
+}
+
+TEST_F(AmbiguousAmount, StaysBesideItsCellWhenTheTableScrollsUnderTheTyping)
+{
+    std::string lines;
+    for (int row = 0; row < 60; ++row)
+        lines += "250 g water\n";
+    lay(lines);
+    for (const bool isTyping : {true, false}) {
+        goTo(5, Model::AmountColumn);
+        type("1.015");
+        if (!isTyping)
+            press(Qt::Key_Return);
+        for (const int pixels : {40, 90, 20}) {
+            table.verticalScrollBar()->setValue(pixels);
+            const QRect asked = table.visualRect(cell(5, Model::AmountColumn));
+            EXPECT_EQ(question().geometry().topLeft(), asked.topRight() + QPoint(1, 0)) << isTyping << ' ' << pixels;
+        }
+        table.horizontalHeader()->resizeSection(Model::AmountColumn, 150);
+        QApplication::processEvents();
+        EXPECT_EQ(question().geometry().left(), table.visualRect(cell(5, Model::AmountColumn)).right() + 1);
+        goTo(5, Model::AmountColumn);
+        press(Qt::Key_Escape);
+        press(Qt::Key_Escape);
+    }
+}
+
+TEST_F(AmbiguousAmount, IsAskedAboutInALineThatWasPasted)
+{
+    lay("250 g water");
+    QGuiApplication::clipboard()->setText("1.015 g sugar\n20 g salt");
+    press(Qt::Key_V, Qt::ControlModifier);
+    ASSERT_EQ(rowCount(), 3U);
+    ASSERT_EQ(offered().size(), 2);
+    choose(1);
+    EXPECT_EQ(recipe().components.front().rows.at(1).amount, (Amount{1.015, Unit::Gram}));
+    EXPECT_EQ(recipe().components.front().rows.at(1).ingredient, "sugar");
+    EXPECT_FALSE(question().isVisible());
+    EXPECT_EQ(QApplication::focusWidget(), &table);
 }
 
 TEST_F(AmbiguousAmount, IsAskedAboutInANewLineToo)

@@ -191,6 +191,80 @@ TEST_F(LiveTyping, ABadReadingIsMarkedInItsOwnCell)
     EXPECT_EQ(cell(0, Model::ReadingColumn).data(Model::ProblemRole).toString(), "");
 }
 
+TEST_F(LiveTyping, ANewRowIsLiveOnceItsNameMeansSomething)
+{
+    lay("200 g water\n100 g sucrose");
+    const QString before = sugarShown();
+    goTo(2, Model::IngredientColumn);
+    const std::pair<const char*, double> keys[] = {{"5", 300.0}, {"0", 300.0}, {" g suc", 300.0}, {"rose", 350.0}};
+    for (const auto& [key, mass_g] : keys) {
+        type(key);
+        EXPECT_DOUBLE_EQ(mass(), mass_g) << key;
+    }
+    EXPECT_NE(sugarShown(), before);
+    EXPECT_EQ(textAt(2, Model::GramsColumn), "50\u202fg");
+    EXPECT_EQ(table.rows().rowCount(), 3) << "two rows and the blank one, which is being typed into";
+    EXPECT_EQ(lineText(), "50 g sucrose");
+    EXPECT_EQ(history().count(), 0);
+    EXPECT_FALSE(window.isWindowModified());
+    EXPECT_EQ(window.document().unsaved().recipe.components.front().rows.size(), 2U);
+    press(Qt::Key_Return);
+    EXPECT_EQ(rows(), "200 g water\n100 g sucrose\n50 g sucrose");
+    EXPECT_EQ(history().count(), 1);
+    history().undo();
+    EXPECT_EQ(rows(), "200 g water\n100 g sucrose");
+    EXPECT_EQ(sugarShown(), before);
+}
+
+TEST_F(LiveTyping, EscapeInANewRowPutsEverythingBack)
+{
+    lay("200 g water\n100 g sucrose");
+    const QString before = sugarShown();
+    goTo(2, Model::IngredientColumn);
+    type("50 g sucrose");
+    ASSERT_DOUBLE_EQ(mass(), 350.0);
+    press(Qt::Key_Escape);
+    press(Qt::Key_Escape);
+    EXPECT_DOUBLE_EQ(mass(), 300.0);
+    EXPECT_EQ(sugarShown(), before);
+    EXPECT_EQ(textAt(2, Model::GramsColumn), "");
+    EXPECT_EQ(rows(), "200 g water\n100 g sucrose");
+    EXPECT_FALSE(window.document().isTyping());
+    // A field above the table is another typing, and knows nothing of the row.
+    auto& overrun = *window.findChild<NumberField*>("overrun");
+    overrun.setFocus();
+    type("30");
+    EXPECT_EQ(table.rows().rowCount(), 3);
+    EXPECT_EQ(textAt(1, Model::GramsColumn), "100\u202fg");
+}
+
+TEST_F(LiveTyping, ANewRowInBetweenIsLiveInItsPlace)
+{
+    lay("200 g water\n100 g sucrose");
+    goTo(1, Model::IngredientColumn);
+    table.insertBlankRow();
+    type("40 g fructose");
+    EXPECT_DOUBLE_EQ(mass(), 340.0);
+    EXPECT_EQ(textAt(0, Model::GramsColumn), "200\u202fg");
+    EXPECT_EQ(textAt(1, Model::GramsColumn), "40\u202fg");
+    EXPECT_EQ(textAt(2, Model::GramsColumn), "100\u202fg");
+    press(Qt::Key_Return);
+    EXPECT_EQ(rows(), "200 g water\n40 g fructose\n100 g sucrose");
+    EXPECT_EQ(history().count(), 1);
+}
+
+TEST_F(LiveTyping, SavingWhileANewRowIsTypedCommitsIt)
+{
+    lay("200 g water");
+    answers.toSave = inFolder("new.firn");
+    goTo(1, Model::IngredientColumn);
+    type("50 g sucrose");
+    press(Qt::Key_S, Qt::ControlModifier);
+    Document saved(shippedCatalogue());
+    ASSERT_TRUE(saved.open(answers.toSave));
+    EXPECT_EQ(saved.recipe().components.front().rows.size(), 2U);
+}
+
 class LiveFields : public LiveTyping {
 protected:
     NumberField& field(const char* name) { return *window.findChild<NumberField*>(QString::fromLatin1(name)); }
@@ -247,6 +321,91 @@ TEST_F(LiveFields, EscapeInAFieldPutsBackWhatCounted)
     press(Qt::Key_Escape);
     EXPECT_EQ(window.document().analysis().overrun_percent, 40.0);
     EXPECT_EQ(history().count(), 1);
+}
+
+TEST_F(LiveFields, AHalfTypedNumberShowsButChangesNothingYet)
+{
+    lay("750 g water\n250 g sucrose");
+    goToField("serving");
+    type("-1");
+    EXPECT_EQ(serveAt(), -1.0);
+    type("1");
+    EXPECT_EQ(serveAt(), -11.0);
+    EXPECT_FALSE(window.isWindowModified());
+    EXPECT_FALSE(window.document().isModified());
+    EXPECT_EQ(history().count(), 0);
+    EXPECT_EQ(window.document().unsaved().recipe.serveAt_c, std::nullopt);
+    table.setFocus();
+    EXPECT_EQ(recipe().serveAt_c, -11.0);
+    EXPECT_EQ(history().count(), 1);
+    EXPECT_TRUE(window.document().isModified());
+}
+
+TEST_F(LiveFields, SavingAndClosingTakeWhatIsHalfTyped)
+{
+    lay("750 g water\n250 g sucrose");
+    answers.toSave = inFolder("field.firn");
+    goToField("overrun");
+    type("35");
+    press(Qt::Key_S, Qt::ControlModifier);
+    {
+        Document saved(shippedCatalogue());
+        ASSERT_TRUE(saved.open(answers.toSave));
+        EXPECT_EQ(saved.recipe().overrun_percent, 35.0);
+    }
+    EXPECT_FALSE(window.document().isModified());
+    goToField("freezer");
+    type("-21");
+    answers.unsaved = Questions::Unsaved::Cancel;
+    window.close();
+    EXPECT_EQ(answers.unsavedAsked, 1) << "what is half typed is not saved yet";
+    EXPECT_EQ(recipe().freezerAt_c, -21.0);
+    EXPECT_FALSE(window.document().isTyping());
+}
+
+TEST_F(LiveFields, AnotherEditAndUndoFindTheHalfTypedNumberDone)
+{
+    lay("750 g water\n250 g sucrose");
+    goToField("overrun");
+    type("35");
+    changeAmount(window.document(), {0, 0}, {700, Unit::Gram});
+    EXPECT_EQ(window.document().analysis().overrun_percent, 35.0);
+    EXPECT_EQ(history().count(), 2);
+    goToField("serving");
+    type("-9");
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(recipe().serveAt_c, std::nullopt) << "undo takes back what was typed last";
+    EXPECT_EQ(history().index(), 2);
+}
+
+/// It is of the component that it was typed for.
+TEST_F(LiveFields, AHalfTypedNumberStaysWithItsComponent)
+{
+    lay("750 g water\n250 g sucrose");
+    addComponent(window.document(), "sauce");
+    table.rows().showComponent(0);
+    goToField("overrun");
+    type("35");
+    table.rows().showComponent(1);
+    table.setFocus();
+    EXPECT_EQ(overrunOf(recipe(), 0), 35.0);
+    EXPECT_NE(overrunOf(recipe(), 1), 35.0);
+}
+
+TEST_F(LiveFields, ARefusalIsSaidAsLongAsAFieldAboveTheTableHoldsIt)
+{
+    lay("750 g water\n250 g sucrose");
+    answers.toSave = inFolder("never.firn");
+    goToField("serving");
+    type("cold");
+    press(Qt::Key_S, Qt::ControlModifier);
+    ASSERT_FALSE(messageShown().isEmpty());
+    enter(0, Model::AmountColumn, "700");
+    EXPECT_FALSE(messageShown().isEmpty()) << "another edit does not mend it";
+    goToField("serving");
+    type("-12");
+    press(Qt::Key_Return);
+    EXPECT_EQ(messageShown(), "");
 }
 
 }  // namespace

@@ -401,6 +401,44 @@ TEST_F(Measure, TheRecipeIsCorrectedByACause)
     EXPECT_EQ(document.recipe(), before);
 }
 
+/// The first digits of a pressure are one of no kitchen.
+TEST_F(Measure, AHalfTypedPressureOfTheAirWaitsForItsLastDigit)
+{
+    lay("500 g water\n200 g sugar");
+    choose("instrument", "thermometer at the boil");
+    write("boilingReading", "101");
+    choose("pressureBy", "air pressure");
+    const QString before = found();
+    for (const char* typed : {"1", "10", "0", "99", "1300"}) {
+        write("pressure", typed);
+        EXPECT_TRUE(text("explanation").contains("1200")) << typed << ": " << text("explanation").toStdString();
+    }
+    write("pressure", "1013.25");
+    EXPECT_EQ(found(), before);
+    EXPECT_FALSE(text("explanation").contains("1200"));
+}
+
+/// What the mix is found to be takes one line or five: the button is where the hand left it.
+TEST_F(Measure, TheButtonThatSavesAReadingStaysWhereItIs)
+{
+    for (const QSize size : {QSize(980, 640), QSize(1366, 768), QSize(900, 420)}) {
+        window->resize(size);
+        for (const char* instrument : {"refractometer", "hydrometer", "refractometer and hydrometer"}) {
+            choose("instrument", instrument);
+            const QString reading = QString::fromLatin1(instrument).startsWith(u'r') ? "refractometerReading" : "hydrometerReading";
+            write(qPrintable(reading), "2");
+            const QRect place = placeOf("keepReading");
+            for (const char* typed : {"19", "24", "0", "95", "1x", "-4", "45"}) {
+                write(qPrintable(reading), typed);
+                EXPECT_EQ(placeOf("keepReading"), place) << instrument << ' ' << typed << ' ' << size.height();
+            }
+            write("sampleTemperature", "900");
+            EXPECT_EQ(placeOf("keepReading"), place) << instrument;
+            write("sampleTemperature", "");
+        }
+    }
+}
+
 TEST_F(Measure, NothingIsCarriedFromOneRecipeToTheNext)
 {
     write("sampleTemperature", "28");

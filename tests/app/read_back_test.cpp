@@ -3,7 +3,11 @@
 
 #include "bench/number_field.h"
 #include "bench/typed_text.h"
+#include "catalogue/catalogue_window.h"
+#include "compare/comparing_window.h"
 #include "document/built_in.h"
+#include "document/places.h"
+#include "document/tasting_edits.h"
 #include "document/typed_numbers.h"
 #include "document/typed_sizes.h"
 #include "exchange/recipe_text.h"
@@ -11,8 +15,15 @@
 #include "locales.h"
 #include "measure/measure_window.h"
 #include "syrups/syrups_window.h"
+#include "tasting/tasting_window.h"
 
+#include <QAbstractItemView>
+#include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QTest>
 #include <cmath>
@@ -117,7 +128,114 @@ protected:
             << where << ", " << field.objectName().toStdString() << ": " << shown.toStdString();
         EXPECT_EQ(field.text(), shown) << where << ", " << field.objectName().toStdString();
     }
+    /// The same for all fields of a window; how many showed a number.
+    static int expectAllReadBack(QWidget& each, const std::string& where)
+    {
+        each.show();
+        QApplication::processEvents();
+        int numbers = 0;
+        for (NumberField* field : each.findChildren<NumberField*>()) {
+            numbers += field->isVisible() && field->number() ? 1 : 0;
+            expectReadsBack(*field, where);
+        }
+        for (QAbstractSpinBox* spin : each.findChildren<QAbstractSpinBox*>()) {
+            if (!spin->isVisible() || !spin->isEnabled())
+                continue;
+            const QString shown = spin->text();
+            spin->setFocus();
+            spin->selectAll();
+            QTest::keyClick(spin, Qt::Key_Delete);
+            for (const QChar letter : shown)
+                QTest::sendKeyEvent(QTest::Click, spin, Qt::Key_unknown, QString(letter), Qt::NoModifier);
+            QTest::keyClick(spin, Qt::Key_Return);
+            EXPECT_EQ(spin->text(), shown) << where << ", " << spin->objectName().toStdString();
+        }
+        return numbers;
+    }
+    /// Every field that shows its number in this unit asks what "1.015" means in it; no other does.
+    static void expectAsksInGramsAndMillilitres(QWidget& each)
+    {
+        each.show();
+        QApplication::processEvents();
+        for (NumberField* field : each.findChildren<NumberField*>()) {
+            const QString shown = field->text().isEmpty() ? field->placeholderText() : field->text();
+            if (!field->isVisible() || !field->isEnabled())
+                continue;
+            const bool isAmount =
+                shown.endsWith(QStringLiteral("\u202fg")) || shown.endsWith(QStringLiteral("\u202fmL")) || shown == "g";
+            field->setFocus();
+            field->selectAll();
+            QTest::keyClicks(field, QStringLiteral("1.015"));
+            EXPECT_EQ(field->problem().contains(QStringLiteral("1015")), isAmount)
+                << each.objectName().toStdString() << ' ' << field->objectName().toStdString() << ' ' << shown.toStdString() << ": "
+                << field->problem().toStdString();
+            QTest::keyClick(field, Qt::Key_Escape);
+        }
+    }
+    /// A form with numbers that are read in another way than they are often written.
+    void openForm(CatalogueWindow& catalogue)
+    {
+        Ingredient own = *pantry.catalogue().find("sucrose");
+        own.id.clear();
+        own.name = "test sugar";
+        own.synonyms.clear();
+        own.defaultFor.clear();
+        own.density = GramsPerMillilitre{1.125};
+        own.measures = {{Unit::Teaspoon, Grams{1.275}, {}, {}}};
+        ASSERT_TRUE(pantry.keep(own));
+        catalogue.openFor(window);
+        auto& search = *catalogue.findChild<QLineEdit*>("search");
+        search.clear();
+        QTest::keyClicks(&search, "test sugar");
+        auto& found = *catalogue.findChild<QAbstractItemView*>("found");
+        found.setCurrentIndex(found.model()->index(0, 0));
+        catalogue.findChild<QPushButton*>("edit")->click();
+        QApplication::processEvents();
+    }
 };
+
+TEST_F(ReadBack, EveryFieldOfTheOtherWindowsInEveryLocale)
+{
+    for (const QLocale& locale : readersLocales()) {
+        const NumbersOf numbers(locale);
+        const std::string where = locale.name().toStdString();
+        window.document().startWith(builtInSamples().front());
+        addScale(window.document(), {"iciness", 0.0, 10.0, "smooth", "crushed ice"});
+        addTasting(window.document());
+        changeScore(window.document(), 0, "iciness", 7.125);
+        changeTastingNumber(window.document(), 0, &Tasting::servedAt_c, -12.5);
+        changeTastingNumber(window.document(), 0, &Tasting::frozen_h, 36.125);
+        TastingWindow tasting(window.document(), answers, &window);
+        EXPECT_EQ(expectAllReadBack(tasting, where), 3) << "score, temperature and hours";
+        ComparingWindow comparing(window.document(), answers, nullptr);
+        expectAllReadBack(comparing, where);
+        CatalogueWindow catalogue(pantry, answers);
+        openForm(catalogue);
+        EXPECT_GE(expectAllReadBack(catalogue, where), 3) << "sugar, density and a measure";
+    }
+}
+
+/// Three digits after one mark are decimals of a temperature, a strength, a share or a time.
+TEST_F(ReadBack, OnlyGramsAndMillilitresAreAskedAbout)
+{
+    window.document().startWith(builtInSamples().front());
+    SyrupsWindow syrups(window.document());
+    syrups.show();
+    auto& jobs = *syrups.findChild<QListWidget*>("jobs");
+    for (int job = 0; job < jobs.count(); ++job) {
+        jobs.setCurrentRow(job);
+        expectAsksInGramsAndMillilitres(syrups);
+    }
+    MeasureWindow measuring(window.document(), &window);
+    measuring.show();
+    auto& instruments = *measuring.findChild<QComboBox*>("instrument");
+    for (int instrument = 0; instrument < instruments.count(); ++instrument) {
+        instruments.setCurrentIndex(instrument);
+        expectAsksInGramsAndMillilitres(measuring);
+    }
+    expectAsksInGramsAndMillilitres(window);
+    settings().remove(QStringLiteral("instruments"));
+}
 
 TEST_F(ReadBack, EveryCellOfEverySampleInEveryLocale)
 {

@@ -1,5 +1,6 @@
 #include "bench.h"
 
+#include "bench/amount_question.h"
 #include "bench/scale_panel.h"
 #include "bench/scale_preview.h"
 #include "exchange/recipe_text.h"
@@ -56,6 +57,38 @@ protected:
     Document document;
     ScalePanel panel;
 };
+
+TEST_F(Scale, AnAmountThatMayBeTwoIsAskedAboutWithBothAsButtons)
+{
+    struct Case {
+        const char* way;
+        const char* field;
+        const char* typed;
+        const char* thousands;
+    };
+    lay("250 g water\n100 g sugar\n150 g pears");
+    for (const Case& each : {Case{"a total mass", "scaleMass", "1.015", "1015"},
+             Case{"a finished volume", "scaleVolume", "1,250 ml", "1250 ml"}, Case{"portions", "scalePortion", "1.015 g", "1015 g"},
+             Case{"amount available of one ingredient", "scaleAvailable", "2.500", "2500"}}) {
+        choose("scaleWay", each.way);
+        if (QString(each.field) == "scalePortion")
+            write("scalePortions", "2");
+        write(each.field, each.typed);
+        auto& question = *panel.findChild<AmountQuestion*>();
+        ASSERT_TRUE(question.isVisible()) << each.way;
+        EXPECT_FALSE(canApply()) << each.way;
+        question.findChildren<QPushButton*>().front()->click();
+        EXPECT_EQ(plain(find<QLineEdit>(each.field).text()), QString::fromLatin1(each.thousands));
+        EXPECT_FALSE(question.isVisible()) << each.way;
+        EXPECT_TRUE(canApply()) << each.way;
+        find<QLineEdit>(each.field).clear();
+    }
+    // Elsewhere three digits are decimals.
+    choose("scaleWay", "a factor");
+    write("scaleFactor", "1.015");
+    EXPECT_FALSE(panel.findChild<AmountQuestion*>()->isVisible());
+    EXPECT_TRUE(canApply());
+}
 
 TEST_F(Scale, ByMassIsOneStepAndUndoRestores)
 {

@@ -40,12 +40,17 @@ TEST_F(TastingLog, ATastingIsTypedWithADecimalComma)
 
 TEST_F(TastingLog, EachEditIsOneStepThatUndoTakesBackExactly)
 {
+    // A number is in the history once it is entered.
+    const auto enter = [this](const char* field, const QString& number) {
+        write(field, number);
+        QTest::keyClick(&find<QLineEdit>(field), Qt::Key_Return);
+    };
     expectOneStep([this] { click("addTasting"); });
     expectOneStep([this] { write("tasters", "two cooks"); });
-    expectOneStep([this] { write("servedAt", "-8"); });
-    expectOneStep([this] { write("frozenFor", "12.5"); });
-    expectOneStep([this] { write("score iciness", "7"); });
-    expectOneStep([this] { write("score iciness", ""); });
+    expectOneStep([&] { enter("servedAt", "-8"); });
+    expectOneStep([&] { enter("frozenFor", "12.5"); });
+    expectOneStep([&] { enter("score iciness", "7"); });
+    expectOneStep([&] { enter("score iciness", ""); });
     expectOneStep([this] { write("nextChange", "less"); });
     expectOneStep([this] { find<QDateEdit>("tastingDay").setDate(QDate(2026, 4, 3)); });
     expectOneStep([this] { taste("first try"); });
@@ -55,7 +60,7 @@ TEST_F(TastingLog, EachEditIsOneStepThatUndoTakesBackExactly)
     expectOneStep([this] { addBlindSheet(document, {"1", "2", {}}, 3); });
     click("reveal");
     expectOneStep([this] { click("revealNow"); });
-    write("score iciness", "3");
+    enter("score iciness", "3");
     expectOneStep([this] {
         tabs().setCurrentIndex(1);
         find<QTableWidget>("scales").item(0, 0)->setText(QStringLiteral("crystals"));
