@@ -68,6 +68,10 @@ Recovery::Recovery(Document& document, const QString& folder, FileWork& files)
     connect(&m_soon, &QTimer::timeout, this, &Recovery::writeNow);
     connect(&document, &Document::changed, this, &Recovery::follow);
     connect(&document, &Document::unsavedChanged, this, &Recovery::follow);
+    connect(&document, &Document::pathChanged, this, [this] {
+        if (!m_document.isModified())
+            remove();
+    });
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             writeNow();
@@ -82,8 +86,9 @@ Recovery::~Recovery()
 
 void Recovery::follow()
 {
+    // What undoing took back can be redone, so the copy stays until the recipe is saved or replaced.
     if (!m_document.isModified())
-        remove();
+        m_soon.stop();
     else if (!m_soon.isActive())
         m_soon.start();
 }

@@ -16,7 +16,7 @@ namespace firn::app {
 QString recoveryFolder();
 
 /// Writes the open recipe to the folder a moment after each change, and at once when the program goes into the background, as long as it is not
-/// saved. The file goes when the recipe is saved, replaced or closed in order.
+/// saved. The file goes when the recipe is saved, replaced or closed in order; undoing everything leaves it, since it can be redone.
 class Recovery : public QObject {
     Q_OBJECT
 

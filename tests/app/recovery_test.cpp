@@ -70,7 +70,13 @@ TEST_F(Recovering, AnUnsavedRecipeIsWrittenSoonAndGoesWithSaving)
     EXPECT_EQ(filesLeft(), 1);
     document.undoStack().undo();
     recovery.finishWriting();
-    EXPECT_EQ(filesLeft(), 0) << "the recipe is as its file has it again";
+    EXPECT_EQ(filesLeft(), 1) << "what was undone can be redone";
+    document.undoStack().redo();
+    recovery.finishWriting();
+    EXPECT_EQ(filesLeft(), 1) << "at once, not only when it is written again";
+    ASSERT_TRUE(document.saveAs(inFolder("granita.firn")));
+    recovery.finishWriting();
+    EXPECT_EQ(filesLeft(), 0);
 }
 
 TEST_F(Recovering, WhatIsOpenElsewhereIsNotOffered)
