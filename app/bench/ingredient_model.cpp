@@ -245,6 +245,16 @@ std::optional<AmountFault> IngredientModel::typeBlank(const std::string& text)
     return std::nullopt;
 }
 
+bool IngredientModel::keepRefusedLine()
+{
+    if (!m_blankDraft)
+        return false;
+    const Row line{.ingredient = m_blankDraft->text.toStdString(), .amount = {}, .note = {}, .unknown = {}};
+    m_blankDraft.reset();
+    firn::app::insertRows(m_document, {m_component, m_blank}, {line});
+    return true;
+}
+
 std::vector<Row> IngredientModel::recipeRows() const
 {
     std::vector<Row> rows = m_document.recipe().components.at(m_component).rows;

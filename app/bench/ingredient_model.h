@@ -51,6 +51,10 @@ public:
     /// Takes back a text that could not be read.
     void forgetDraft(const QModelIndex& index) { setDraft(index, std::nullopt); }
 
+    /// Makes room for the next line: one in the blank row that could not be read becomes a row of that name, as a pasted one does. False where
+    /// there is none.
+    bool keepRefusedLine();
+
     bool isDraft(const QModelIndex& index) const { return index.isValid() && draftAt(index); }
 
     /// The first cell whose text could not be read.

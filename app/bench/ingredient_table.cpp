@@ -254,6 +254,12 @@ bool IngredientTable::edit(const QModelIndex& index, EditTrigger trigger, QEvent
         goToBlankRow();
         return edit(currentIndex(), trigger, event);
     }
+    const auto* key = trigger == AnyKeyPressed ? static_cast<QKeyEvent*>(event) : nullptr;
+    const bool isText = key && !key->text().isEmpty() && key->text().front().isPrint();
+    if (isText && index.row() == m_model->blankRow() && m_model->keepRefusedLine()) {
+        goToBlankRow();
+        return edit(currentIndex(), trigger, event);
+    }
     // Suggestions open beside the editor, so it has to be in sight.
     if (trigger & editTriggers())
         scrollTo(index);

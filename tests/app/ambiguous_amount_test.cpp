@@ -167,6 +167,32 @@ TEST_F(AmbiguousAmount, IsAskedAboutInANewLineToo)
     EXPECT_FALSE(question().isVisible());
 }
 
+TEST_F(AmbiguousAmount, OfALineIsKeptWhenTheNextOneIsTyped)
+{
+    for (const char* line : {"1,000 g water", "1.250 g milk", "-5 g sugar", "1e308 kg water", "3 @ 4 of x"}) {
+        window.document().startWith({});
+        type(line);
+        press(Qt::Key_Return);
+        type("100 g cream");
+        press(Qt::Key_Return);
+        ASSERT_EQ(rowCount(), 2U) << line;
+        EXPECT_EQ(recipe().components.front().rows.at(0).ingredient, line);
+        EXPECT_EQ(recipe().components.front().rows.at(1).amount, (Amount{100.0, Unit::Gram}));
+        EXPECT_EQ(QApplication::focusWidget(), &table);
+    }
+}
+
+TEST_F(AmbiguousAmount, OfALineThatWasKeptIsStillAskedAbout)
+{
+    type("1,000 g water");
+    press(Qt::Key_Return);
+    type("100 g cream");
+    press(Qt::Key_Return);
+    ASSERT_EQ(offered().size(), 2);
+    choose(0);
+    EXPECT_EQ(rows(), "1000 g water\n100 g cream");
+}
+
 TEST_F(AmbiguousAmount, IsNotAskedAboutInKilogramsAndLitres)
 {
     lay("1 kg water");
