@@ -124,12 +124,9 @@ void SugarScale::showCounted(const Texture& texture)
     const CountedSugars counted =
         band && !texture.mix.isEmpty() ? countedSugars(texture.mix, band->counts) : CountedSugars{m_sugars, {}, {}};
     m_counted = counted.total();
-    const QString words = counted.asSoftAsSugar.value > 0.0 ? tr("%1 with its alcohol").arg(percentText(m_counted))
-                          : counted.milkSugar.value > 0.0   ? tr("%1 added").arg(percentText(m_counted))
-                                                            : QString();
-    if (words == m_countedWords)
-        return;
-    m_countedWords = words;
+    m_countedWords = counted.asSoftAsSugar.value > 0.0 ? tr("%1 with its alcohol").arg(percentText(m_counted))
+                     : counted.milkSugar.value > 0.0   ? tr("%1 added").arg(percentText(m_counted))
+                                                       : QString();
     placeBrackets();
 }
 
@@ -192,8 +189,12 @@ void SugarScale::placeBrackets()
         const double left = xOf(bracket.low), right = xOf(bracket.high);
         const double nameWidth = fontMetrics().horizontalAdvance(bracket.name);
         const bool nameFitsInside = nameWidth + 2 * gridStep < right - left;
-        bracket.nameLeft = nameFitsInside ? 0.5 * (left + right - nameWidth) : right + gridStep;
-        const auto row = std::find_if(takenTo.begin(), takenTo.end(), [left](double to) { return to + gridStep < left; });
+        const bool nameFitsBehind = right + gridStep + nameWidth <= width();
+        bracket.nameLeft = nameFitsInside   ? 0.5 * (left + right - nameWidth)
+                           : nameFitsBehind ? right + gridStep
+                                            : std::max(0.0, left - gridStep - nameWidth);
+        const double begin = std::min(left, bracket.nameLeft);
+        const auto row = std::find_if(takenTo.begin(), takenTo.end(), [begin](double to) { return to + gridStep < begin; });
         bracket.row = static_cast<int>(row - takenTo.begin());
         if (row == takenTo.end())
             takenTo.push_back(0.0);

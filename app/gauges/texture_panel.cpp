@@ -76,10 +76,11 @@ void TexturePanel::show(const Analysis& analysis)
     const Texture& texture = analysis.texture;
     const bool isEmpty = analysis.mix.isEmpty();
     m_kind = isEmpty ? QString() : capitalised(translatedName(nameOf(texture.textureClass)));
-    m_coldest = texture.servingWindow ? degrees(texture.servingWindow->coldest, 0) : QString();
-    m_warmest = texture.servingWindow ? degrees(texture.servingWindow->warmest, 0) : QString();
+    const RangeInDegrees range = texture.servingWindow ? rangeInDegrees(*texture.servingWindow) : RangeInDegrees{};
+    m_coldest = range.coldest;
+    m_warmest = range.warmest;
     m_isFrozen = !isEmpty && texture.textureClass != TextureClass::Unfrozen;
-    m_window = !isEmpty && texture.servingWindow ? tr("serve at %1").arg(degreesRange(*texture.servingWindow)) : QString();
+    m_window = !isEmpty && texture.servingWindow ? tr("serve at %1").arg(range.whole) : QString();
     m_lines->setLines(isEmpty ? std::vector<MarkedLine>{} : linesOf(texture));
     if (isEmpty)
         setValueText(tr("Add ingredients to see the texture"));

@@ -159,10 +159,19 @@ QString chosenDegrees(Celsius temperature)
     return degrees(temperature, decimals);
 }
 
-QString degreesRange(const TemperatureRange& range)
+RangeInDegrees rangeInDegrees(const TemperatureRange& range)
 {
-    return Wording::tr("%1 to %2", "a range of temperatures")
-        .arg(figure(numberIn(shownTemperatureUnit(), range.coldest), 0), degrees(range.warmest, 0));
+    constexpr double slack = 1e-9;
+    const TemperatureUnit unit = shownTemperatureUnit();
+    const double coldest = numberIn(unit, range.coldest), warmest = numberIn(unit, range.warmest);
+    const auto inward = [&](int decimals) {
+        const double steps = std::pow(10.0, decimals);
+        const double from = std::ceil(coldest * steps - slack) / steps, to = std::floor(warmest * steps + slack) / steps;
+        return RangeInDegrees{withUnit(figure(from, decimals), degreeSign()), withUnit(figure(to, decimals), degreeSign()),
+            Wording::tr("%1 to %2", "a range of temperatures")
+                .arg(figure(from, decimals), withUnit(figure(to, decimals), degreeSign()))};
+    };
+    return inward(std::floor(warmest + slack) - std::ceil(coldest - slack) >= 1.0 ? 0 : 1);
 }
 
 std::vector<DegreeMark> degreeMarks(Celsius coldest, bool areWide)

@@ -40,8 +40,14 @@ QString degreeSign();
 QString degreesApart(KelvinDifference difference, int decimals = 1);
 /// A temperature that somebody chose, with the decimals that it takes to read it back, two at most: "-12 °C", "-12.5 °C", "10.4 °F".
 QString chosenDegrees(Celsius temperature);
-/// "-13 to -9 °C", the colder first; "9 to 16 °F".
-QString degreesRange(const TemperatureRange& range);
+/// A range as it is advised: rounded inward, so that both ends keep what the range promises.
+struct RangeInDegrees {
+    QString coldest, warmest;
+    QString whole;  // "-13 to -9 °C", the colder first; "9 to 16 °F"
+};
+
+/// In whole degrees of the shown unit, or in tenths where it is too narrow for them.
+RangeInDegrees rangeInDegrees(const TemperatureRange& range);
 
 /// Where the axis of a curve is marked, and how: whole degrees of the shown unit from `coldest` to 0 °C, the unit with the warmest. About
 /// every 5 °C, or every 10 where there is less room.

@@ -164,7 +164,9 @@ TEST(Wording, WritesNumbersByTheLocaleWithATrueMinus)
     EXPECT_EQ(chosenDegrees({-12.5}), QStringLiteral("−12.5\u202F°C"));
     EXPECT_EQ(percentText({0.263}, MassFraction{0.004}), QStringLiteral("26.3 ± 0.4\u202F%"));
     EXPECT_EQ(percentText({0.263}, MassFraction{}), QStringLiteral("26.3\u202F%"));
-    EXPECT_EQ(degreesRange({{-9.0}, {-13.0}}), QStringLiteral("−13 to −9\u202F°C"));
+    EXPECT_EQ(rangeInDegrees({{-9.0}, {-13.0}}).whole, QStringLiteral("−13 to −9\u202F°C"));
+    EXPECT_EQ(rangeInDegrees({{-10.15}, {-18.4}}).whole, QStringLiteral("−18 to −11\u202F°C")) << "at -10 °C it would be too soft";
+    EXPECT_EQ(rangeInDegrees({{-10.15}, {-11.28}}).whole, QStringLiteral("−11.2 to −10.2\u202F°C"));
     const NumbersOf germany(german);
     EXPECT_EQ(percentText({0.263}), QStringLiteral("26,3\u202F%"));
 }
