@@ -178,8 +178,8 @@ void addComposition(std::vector<Caution>& cautions, const Analysis& analysis)
                                                       "effects (Regulation (EU) 1169/2011, Annex III).")});
     const bool isFrozen = analysis.texture.process != Process::Unfrozen;
     if (isFrozen && analysis.freezing.freezingPoint && analysis.freezing.freezingPoint->isExtrapolated)
-        cautions.push_back({Severity::Note,
-            phrase("This mix is more concentrated than any published measurement; the freezing point is extrapolated.")});
+        cautions.push_back(
+            {Severity::Note, phrase("This mix is stronger than the tables that Firn uses. Its freezing point is extrapolated.")});
 }
 
 }  // namespace

@@ -83,7 +83,7 @@ std::string textureSection(const Texture& texture)
     page += figure("Ice when served", fmt::format("{:.1f} %", percent(texture.iceAtServing)));
     page += figure("Ice in the freezer", fmt::format("{:.1f} %", percent(texture.iceInFreezer)));
     if (const auto& window = texture.servingWindow)
-        page += figure("Serve between", number(window->warmest.value, 1) + " and " + number(window->coldest.value, 1) + " °C");
+        page += figure("Serve between", number(window->coldest.value, 1) + " and " + number(window->warmest.value, 1) + " °C");
     for (const auto& sentences : {texture.reasons, texture.faults}) {
         for (const Sentence& sentence : sentences)
             page += paragraph("  - ", sentence);

@@ -120,7 +120,9 @@ std::array<Effect, 5> effectsOf(const Mix& mix)
     std::ranges::transform(soluteGroups(), effects.begin(), [&](const SoluteGroup& group) {
         Effect effect{&group, {}, 0.0};
         for (const Constituent c : group.constituents) {
-            effect.mass += mix[c];
+            // Dextrins soften a mix as well, but nobody calls them sugar.
+            if (c != Constituent::Oligosaccharides && c != Constituent::Dextrins)
+                effect.mass += mix[c];
             effect.asSucrose_g += mix[c].value * sucroseEquivalentOf(c);
         }
         return effect;

@@ -95,8 +95,10 @@ std::vector<Sentence> saidBy(const SugarIceCurve& curve)
     std::vector<Sentence> sentences;
     if (curve.points.empty())
         return sentences;
-    sentences.push_back(phrase("This mix: {0} % sugars, {1} % ice at {2}.", tenths(curve.mix.sugars), whole(curve.mix.ice),
-        chosenTemperatureFigure(curve.serveAt)));
+    sentences.push_back(curve.hasAlcohol ? phrase("This mix: {0} % sugars with its alcohol, {1} % ice at {2}.",
+                            tenths(curve.mix.sugars), whole(curve.mix.ice), chosenTemperatureFigure(curve.serveAt))
+                                         : phrase("This mix: {0} % sugars, {1} % ice at {2}.", tenths(curve.mix.sugars),
+                                             whole(curve.mix.ice), chosenTemperatureFigure(curve.serveAt)));
     for (const BandOnCurve& each : curve.bands)
         sentences.push_back(phrase("Usual for {0}: {1} to {2} % ({3}). That leaves {4} to {5} % ice; best is {6} to {7} %.",
             std::string(nameOf(each.band->textureClass)), whole(each.band->low), whole(each.band->high),

@@ -19,11 +19,17 @@ Grams milkSugar(const Mix& mix) { return std::min(mix[Constituent::Lactose] + mi
 Sentence countOf(const TradeBand& band, const CountedSugars& counted)
 {
     const std::string kind = nameText(band.textureClass), source(band.source);
+    const bool leavesOutMilkSugar = band.counts == SugarCount::WithoutMilkSugar && counted.milkSugar.value > 0.0;
+    if (counted.asSoftAsSugar.value > 0.0 && leavesOutMilkSugar)
+        return phrase("{0} % added sugars, not counting {1} % milk sugar, and alcohol that softens like {2} % more: {3} % in all. "
+                      "Usual for {4}: {5} to {6} % ({7}).",
+            tenths(counted.sugars), tenths(counted.milkSugar), tenths(counted.asSoftAsSugar), tenths(counted.total()), kind,
+            whole(band.low), whole(band.high), source);
     if (counted.asSoftAsSugar.value > 0.0)
         return phrase("{0} % sugars, and alcohol that softens like {1} % more: {2} % in all. Usual for {3}: {4} to {5} % ({6}).",
             tenths(counted.sugars), tenths(counted.asSoftAsSugar), tenths(counted.total()), kind, whole(band.low), whole(band.high),
             source);
-    if (band.counts == SugarCount::WithoutMilkSugar && counted.milkSugar.value > 0.0)
+    if (leavesOutMilkSugar)
         return phrase("{0} % added sugars, not counting {1} % milk sugar. Usual for {2}: {3} to {4} % ({5}).",
             tenths(counted.sugars), tenths(counted.milkSugar), kind, whole(band.low), whole(band.high), source);
     return phrase("{0} % sugars. Usual for {1}: {2} to {3} % ({4}).", tenths(counted.sugars), kind, whole(band.low),

@@ -168,7 +168,7 @@ TEST(ReportText, IsAPageThatReadsFromTopToBottom)
     EXPECT_TRUE(holds(page, "    Sucrose                  100.2 g\n"));
     EXPECT_TRUE(holds(page, "  Freezing point             -2.3 °C (beyond what was measured)\n"));
     EXPECT_TRUE(holds(page, "    by the textbook method   -2.5 °C\n"));
-    EXPECT_TRUE(holds(page, "  Serve between              -6.0 and -9.0 °C\n"));
+    EXPECT_TRUE(holds(page, "  Serve between              -9.0 and -6.0 °C\n"));
     EXPECT_TRUE(holds(page, "  - Coarse on purpose.\n  - Too hard at -18 °C.\n"));
     EXPECT_TRUE(holds(page, "Readings at 20 °C\n-----------------\n  Refractometer              20.5 °Bx\n"));
     EXPECT_TRUE(holds(page, "  Egg                        floats and shows 18 mm of shell\n"));
