@@ -356,7 +356,9 @@ bool IngredientModel::isTakenForAnother(const QModelIndex& index) const
     if (!place || draftAt(index))
         return false;
     const RowAnalysis& row = m_rows[place->row].analysis;
-    return row.takenAs && recipeTextOf(index) != QString::fromStdString(row.ingredientName);
+    // "sugar" is "Sugar (sucrose)", and no other.
+    const QString name = QString::fromStdString(row.ingredientName), typed = recipeTextOf(index);
+    return row.takenAs && name != typed && !name.startsWith(typed + QStringLiteral(" ("), Qt::CaseInsensitive);
 }
 
 QString IngredientModel::textOf(const QModelIndex& index) const

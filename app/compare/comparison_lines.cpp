@@ -118,6 +118,11 @@ QString unitAfter(const QString& text, std::string_view unit) { return unit.empt
 
 bool isTemperature(std::string_view unit) { return unit == symbolOf(TemperatureUnit::Celsius); }
 
+constexpr std::string_view kelvins = "K";
+
+/// Between two temperatures lie kelvins.
+std::string_view unitOfChange(std::string_view unit) { return isTemperature(unit) ? kelvins : unit; }
+
 /// The number in the unit that is shown; a difference of two of them has no zero to be moved.
 double shownNumber(double value, std::string_view unit)
 {
@@ -125,7 +130,7 @@ double shownNumber(double value, std::string_view unit)
 }
 double shownApart(double difference, std::string_view unit)
 {
-    return isTemperature(unit) ? numberIn(shownTemperatureUnit(), KelvinDifference{difference}) : difference;
+    return unitOfChange(unit) == kelvins ? numberIn(shownTemperatureUnit(), KelvinDifference{difference}) : difference;
 }
 
 QString valueOf(const ComparedFigure& one, std::size_t side)
@@ -232,7 +237,11 @@ QString basisText(const Basis& basis)
     return basis.per == Basis::Batch ? Words::tr("the whole batch") : withUnit(QStringLiteral("100"), Words::tr("g"));
 }
 
-QString shownUnit(std::string_view unit) { return isTemperature(unit) ? degreeSign() : translatedName(unit); }
+QString shownUnit(std::string_view unit)
+{
+    const bool isInFahrenheit = unit == kelvins && shownTemperatureUnit() == TemperatureUnit::Fahrenheit;
+    return isTemperature(unit) || isInFahrenheit ? degreeSign() : translatedName(unit);
+}
 
 QString changeText(double change, int decimals, std::string_view unit)
 {
@@ -282,7 +291,8 @@ QHash<QString, QString> shownDifferences(const Comparison& comparison, std::size
     QHash<QString, QString> shown;
     for (const ComparedFigure& one : comparison.figures)
         if (const auto change = shownChange(one, side))
-            shown.insert(fromText(figureOfChange(one)), unitAfter(changeText(*change, one.decimals, one.unit), one.unit));
+            shown.insert(
+                fromText(figureOfChange(one)), unitAfter(changeText(*change, one.decimals, one.unit), unitOfChange(one.unit)));
     for (const AttributedKind& kind : attributedKinds())
         if (const AttributedFigure& whole = comparison.attributions[side - 1].*kind.figure; !whole.whyNone)
             shown.insert(fromText(figureOfAttribution(kind)),

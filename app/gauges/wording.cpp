@@ -58,12 +58,6 @@ QString translatedCore(std::string_view english)
     return QCoreApplication::translate("core", std::string(english).c_str());
 }
 
-/// Of a temperature or a difference of two.
-QString inShownUnit(auto quantity, int decimals)
-{
-    return withUnit(figure(numberIn(shownTemperatureUnit(), quantity), decimals), degreeSign());
-}
-
 /// Small amounts need a decimal to be told apart; large ones are never known to a tenth.
 QString amountText(double amount, const QString& unit) { return withUnit(figure(amount, std::abs(amount) < 9.95 ? 1 : 0), unit); }
 
@@ -142,11 +136,19 @@ QString amountNumberText(const Amount& amount)
 
 QString withUnit(const QString& figure, const QString& unit) { return figure + narrowNoBreakSpace + unit; }
 
-QString degrees(Celsius temperature, int decimals) { return inShownUnit(temperature, decimals); }
+QString degrees(Celsius temperature, int decimals)
+{
+    return withUnit(figure(numberIn(shownTemperatureUnit(), temperature), decimals), degreeSign());
+}
 
 QString degreeSign() { return shownTemperatureUnit() == TemperatureUnit::Celsius ? Wording::tr("°C") : Wording::tr("°F"); }
 
-QString degreesApart(KelvinDifference difference, int decimals) { return inShownUnit(difference, decimals); }
+QString degreesApart(KelvinDifference difference, int decimals)
+{
+    const TemperatureUnit unit = shownTemperatureUnit();
+    const QString sign = unit == TemperatureUnit::Celsius ? Wording::tr("K", "kelvins, between two temperatures") : degreeSign();
+    return withUnit(figure(numberIn(unit, difference), decimals), sign);
+}
 
 QString chosenDegrees(Celsius temperature)
 {

@@ -94,10 +94,10 @@ void ExercisePane::show(const Exercise& exercise, ExerciseProgress& progress)
 {
     m_exercise = exercise;
     m_progress = &progress;
-    m_question->setText(plain(exercise.question));
+    m_question->setText(plainInCelsius(exercise.question));
     QStringList given;
     for (const Sentence& line : exercise.given)
-        given << plain(line);
+        given << plainInCelsius(line);
     m_given->setText(given.join(QLatin1Char('\n')));
     showTables();
     m_answerRow->show();
@@ -134,7 +134,7 @@ void ExercisePane::showTables()
         const auto addLine = [&](const std::vector<Sentence>& cells, int row, InkLabel::Ink ink) {
             for (int column = 0; column < int(cells.size()); ++column) {
                 auto* cell = new InkLabel(ink, table);
-                cell->setText(plain(cells[std::size_t(column)]));
+                cell->setText(plainInCelsius(cells[std::size_t(column)]));
                 cell->setWordWrap(false);
                 cell->setAlignment(column == 0 ? Qt::AlignLeft : Qt::AlignRight);
                 grid->addWidget(cell, row, column);
@@ -159,7 +159,7 @@ void ExercisePane::check()
     m_progress->typed = m_answer->text();
     const auto judgement = judge(m_progress->typed.toStdString(), m_exercise.answer);
     m_progress->judgement = judgement ? std::optional(*judgement) : std::nullopt;
-    m_progress->refusal = judgement ? QString() : plain(judgement.error());
+    m_progress->refusal = judgement ? QString() : plainInCelsius(judgement.error());
     showProgress();
     emit progressed();
 }
@@ -189,7 +189,7 @@ void ExercisePane::showProgress()
     const std::size_t hintsShown = m_progress ? m_progress->hintsShown : 0;
     if (m_progress) {
         m_verdict->setInk(m_progress->isRight() ? InkLabel::Plain : InkLabel::Caution);
-        m_verdict->setText(m_progress->judgement ? plain(m_progress->judgement->sentence) : m_progress->refusal);
+        m_verdict->setText(m_progress->judgement ? plainInCelsius(m_progress->judgement->sentence) : m_progress->refusal);
         const std::size_t left = m_exercise.hints.size() - hintsShown;
         m_hint->setText(left > 0 ? tr("&Hint %1 of %2").arg(hintsShown + 1).arg(m_exercise.hints.size()) : tr("No more &hints"));
         m_hint->setEnabled(left > 0);
@@ -202,7 +202,7 @@ void ExercisePane::showProgress()
     for (std::size_t i = 0; i < hintsShown; ++i) {
         auto* label = new InkLabel(InkLabel::Plain, this);  // without a parent it would show as a window of its own
         label->setObjectName(QStringLiteral("hint%1").arg(i + 1));
-        label->setText(tr("Hint %1: %2").arg(i + 1).arg(plain(m_exercise.hints[i])));
+        label->setText(tr("Hint %1: %2").arg(i + 1).arg(plainInCelsius(m_exercise.hints[i])));
         m_hints->addWidget(label);
     }
     showSteps();

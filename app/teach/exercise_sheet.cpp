@@ -71,7 +71,7 @@ Block tableOf(const GivenTable& given)
         for (const Sentence& sentence : sentences) {
             const bool isFirst = cells.empty();
             Cell& cell = cells.emplace_back();
-            cell.content.emplace<QString>(plain(sentence));
+            cell.content.emplace<QString>(plainInCelsius(sentence));
             cell.share = isFirst ? firstShare : 1.0;
             cell.isRight = !isFirst;
             cell.style = style;
@@ -105,9 +105,9 @@ Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)
     for (std::size_t i = 0; i < sheet.exercises.size(); ++i) {
         const Exercise& exercise = sheet.exercises[i];
         section.blocks.push_back({TextBlock{headingOf(exercise, i), TextStyle::Heading}, betweenExercises_em, true});
-        section.blocks.push_back({TextBlock{plain(exercise.question)}, betweenParts_em, true});
+        section.blocks.push_back({TextBlock{plainInCelsius(exercise.question)}, betweenParts_em, true});
         for (const Sentence& line : exercise.given)
-            section.blocks.push_back({TextBlock{plain(line)}, betweenParts_em, true});
+            section.blocks.push_back({TextBlock{plainInCelsius(line)}, betweenParts_em, true});
         for (const GivenTable& table : exercise.tables)
             section.blocks.push_back(tableOf(table));
         addRoom(section.blocks, exercise);
@@ -118,7 +118,7 @@ Section questionsOf(const ExerciseSheet& sheet, const QString& recipe)
 void addAnswer(std::vector<Block>& blocks, const Exercise& exercise, std::size_t index, bool keepsWithNext)
 {
     blocks.push_back({RowBlock{{{headingOf(exercise, index), 5.0}, {answerText(exercise.answer), 2.0, true},
-                          {plain(toleranceOf(exercise.answer)), 2.0, false, TextStyle::Quiet}}},
+                          {plainInCelsius(toleranceOf(exercise.answer)), 2.0, false, TextStyle::Quiet}}},
         betweenParts_em, keepsWithNext});
 }
 
@@ -130,7 +130,7 @@ Section solutionsOf(const ExerciseSheet& sheet, const QString& recipe)
         const Exercise& exercise = sheet.exercises[i];
         section.blocks.push_back({RuleBlock{}, betweenExercises_em, true});
         section.blocks.push_back({TextBlock{headingOf(exercise, i), TextStyle::Heading}, betweenParts_em, true});
-        section.blocks.push_back({TextBlock{plain(exercise.question)}, betweenParts_em, true});
+        section.blocks.push_back({TextBlock{plainInCelsius(exercise.question)}, betweenParts_em, true});
         std::ranges::move(blocksOf(exercise.solution), std::back_inserter(section.blocks));
         section.blocks.push_back(
             {TextBlock{Words::tr("Answer: %1").arg(answerText(exercise.answer)), TextStyle::Heading}, betweenExercises_em});

@@ -33,7 +33,8 @@ QString onBench(const QString& figureKey, const Symbol& result)
 {
     const QString unit = QString::fromStdString(result.unit);
     const auto rounded = [&](int decimals, const QString& shownUnit) {
-        return withUnit(figure(result.value, decimals), shownUnit);
+        return shownUnit == QStringLiteral("°C") ? degrees({result.value}, decimals)
+                                                 : withUnit(figure(result.value, decimals), shownUnit);
     };
     if (figureKey.startsWith(QLatin1String("texture.")) && unit == QStringLiteral("°C"))
         return rounded(0, unit);
@@ -82,6 +83,22 @@ QString lastLine(const FigureHead& head, const QString& figure, const Symbol& re
 }
 
 QString plain(const std::string& text) { return QString::fromStdString(printable(text)); }
+
+QString plainInCelsius(Sentence sentence)
+{
+    const auto unitOf = [](FigureKind kind) {
+        return kind == FigureKind::Temperature             ? QStringLiteral("°C")
+               : kind == FigureKind::TemperatureDifference ? QStringLiteral("K")
+                                                           : QString();
+    };
+    for (Sentence::Value& value : sentence.values) {
+        if (const auto* number = std::get_if<Figure>(&value)) {
+            const QString unit = unitOf(number->kind), text = figure(number->value, number->decimals);
+            value = (unit.isEmpty() ? text : withUnit(text, unit)).toStdString();
+        }
+    }
+    return plain(sentence);
+}
 
 QString plain(const Sentence& sentence) { return plain(translated(sentence).toStdString()); }
 

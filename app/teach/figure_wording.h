@@ -11,7 +11,7 @@ namespace firn::app {
 QString valueInLocale(const Number& number);
 QString valueInLocale(const Symbol& symbol);
 
-/// The result of a figure as the gauges round it: "18.6 %".
+/// The result of a figure as the gauges show it: "18.6 %", a temperature in the shown unit.
 QString onBench(const QString& figure, const Symbol& result);
 
 /// What a figure is called and how it stood where a reader asked for it.
@@ -28,5 +28,7 @@ QString lastLine(const FigureHead& head, const QString& figure, const Symbol& re
 /// Text that may come from a file, without control characters.
 QString plain(const std::string& text);
 QString plain(const Sentence& sentence);
+/// What belongs to formulas, which are in °C and K: so are its temperatures, whatever unit the view shows.
+QString plainInCelsius(Sentence sentence);
 
 }  // namespace firn::app

@@ -27,7 +27,7 @@ namespace {
 
 constexpr QSize usualSize{1290, 690};
 constexpr int narrowestColumn_px = 400;
-constexpr int reasons_px = 210;
+constexpr int reasons_px = 260;
 constexpr int decimals = 2;
 
 QScrollArea* scrolledPage(const char* name, const QString& spoken)
@@ -173,17 +173,17 @@ void MethodsWindow::showReasons(const MethodComparison& found)
     summary->setObjectName(QStringLiteral("summary"));
     summary->setFont(titleFont(font()));
     table->addWidget(summary, 0, 0, 1, 2);
-    for (const Parting& parting : found.partings)
-        addRow(withSign(parting.difference), plain(parting.reason), "parting");
-    table->addWidget(new Hairline, table->rowCount(), 0, 1, 2);
-    const QString whole = tr("together: the freezing point by water activity minus that by sucrose equivalents.");
+    // The whole stands before its parts, where no list of them is too long for it.
+    const QString whole = tr("The freezing point by water activity minus that by sucrose equivalents. It comes from:");
     const auto [value, text] = addRow(withSign(found.difference),
-        addsUp(found) ? whole : tr("%1 Figures are rounded separately, so the sum may differ in the last digit.").arg(whole),
-        "difference");
+        addsUp(found) ? whole : tr("%1 (rounded separately, so the sum may differ in the last digit)").arg(whole), "difference");
     QFont bold = font();
     bold.setBold(true);
     value->setFont(bold);
     text->setFont(bold);
+    table->addWidget(new Hairline, table->rowCount(), 0, 1, 2);
+    for (const Parting& parting : found.partings)
+        addRow(withSign(parting.difference), plain(parting.reason), "parting");
     if (found.advice)
         table->addWidget(plainLabel(plain(*found.advice)), table->rowCount(), 0, 1, 2);
     table->setRowStretch(table->rowCount(), 1);

@@ -1,5 +1,6 @@
 #include "teach/projected_text.h"
 
+#include "gauges/temperature_unit.h"
 #include "gauges/wording.h"
 #include "teach/figure_wording.h"
 #include "texture/texture.h"
@@ -206,17 +207,34 @@ QString digitsOf(const QString& text)
     return number.match(text).captured(1);
 }
 
+namespace {
+
+/// Whether the pattern has "°C" behind this place, or behind the range that begins there.
+bool isInDegrees(std::string_view pattern, std::size_t place)
+{
+    const QRegularExpression degrees(QStringLiteral("\\{%1\\}( \\w+ \\{\\d\\})? °C").arg(place));
+    return degrees.match(QString::fromUtf8(pattern.data(), qsizetype(pattern.size()))).hasMatch();
+}
+
+}  // namespace
+
 QString projectedText(const Sentence& sentence, bool hasAnswers)
 {
     const auto marked = [](const QString& answer) { return (answerBegins + answer + answerEnds).toStdString(); };
     Sentence result = sentence;
-    for (Sentence::Value& value : result.values) {
-        if (const auto* number = std::get_if<Figure>(&value); number && hasAnswers)
+    for (std::size_t i = 0; i < result.values.size(); ++i) {
+        Sentence::Value& value = result.values[i];
+        const auto* number = std::get_if<Figure>(&value);
+        if (number && hasAnswers && number->kind == FigureKind::Number && isInDegrees(sentence.pattern, i))
+            value = marked(figure(numberIn(shownTemperatureUnit(), Celsius{number->value}), number->decimals));
+        else if (number && hasAnswers)
             value = marked(figure(*number));
         else if (const auto* text = std::get_if<std::string>(&value))
             value = hasAnswers && isVerdict(*text) ? marked(translatedName(*text)) : withoutMarks(plain(*text)).toStdString();
     }
-    return translated(result);
+    // The unit behind an answer is not among its values.
+    static const QRegularExpression unit(QString(answerEnds) + QStringLiteral("[ \u202f]°C"));
+    return translated(result).replace(unit, QString(answerEnds) + QChar(0x202F) + degreeSign());
 }
 
 QString projectedVerdict(const Sentence& sentence)

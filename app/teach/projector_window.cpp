@@ -2,6 +2,7 @@
 
 #include "bench/appearance.h"
 #include "gauges/palette.h"
+#include "gauges/temperature_unit.h"
 #include "teach/figure_wording.h"
 #include "teach/missing_topic.h"
 #include "teach/projected_view.h"
@@ -9,6 +10,7 @@
 #include "teach/projector_picture.h"
 #include "teach/projector_pointer.h"
 #include "texture/trade_bands.h"
+#include "units/number.h"
 
 #include <QAction>
 #include <QGuiApplication>
@@ -142,7 +144,8 @@ HiddenAnswers ProjectorWindow::answers() const
     }
     const Conditions& conditions = m_explained.analysis.conditions;
     for (const Celsius given : {conditions.serveAt, conditions.freezerAt})
-        answers.addGiven(given.value);
+        for (const double shown : {given.value, roundedTo(0, numberIn(shownTemperatureUnit(), given))})
+            answers.addGiven(shown);
     const TextureClass kind = m_explained.analysis.texture.textureClass;
     for (const TradeBand& band : tradeBands()) {
         const bool isNamed =

@@ -52,7 +52,7 @@ QStringList notesOf(const WorkingStep& step)
     QStringList notes;
     const auto add = [&](const QString& pattern, const std::optional<Sentence>& sentence) {
         if (sentence)
-            notes << pattern.arg(plain(*sentence));
+            notes << pattern.arg(plainInCelsius(*sentence));
     };
     if (step.isInNumbers)
         notes << plain(noteOnNumbers());
@@ -65,8 +65,9 @@ QStringList notesOf(const WorkingStep& step)
 QString sourceOf(const WorkingStep& step)
 {
     const QString publication = translatedName(factsOf(step.source).publication);
-    const QString source =
-        step.origin ? Words::tr("%1; %2", "a source, and more about it").arg(publication, plain(*step.origin)) : publication;
+    const QString source = step.origin
+                               ? Words::tr("%1; %2", "a source, and more about it").arg(publication, plainInCelsius(*step.origin))
+                               : publication;
     return Words::tr("Source: %1").arg(source);
 }
 
@@ -82,7 +83,7 @@ StepContent contentOf(const WorkingStep& step)
     };
     const std::vector<SeriesTerm> terms = termsIn(step.formula), termsWithValues = termsIn(values);
     const auto add = [&](const Symbol& symbol, const std::string& figure) {
-        content.symbols.push_back({symbol, valueInLocale(symbol), plain(symbol.meaning), figure});
+        content.symbols.push_back({symbol, valueInLocale(symbol), plainInCelsius(symbol.meaning), figure});
     };
     add(step.result, {});
     for (const Symbol& symbol : symbolsAsShown(step.formula, values)) {
@@ -90,9 +91,9 @@ StepContent contentOf(const WorkingStep& step)
             add(symbol, symbol.figure);
     }
     for (const Symbol& general : generalSymbolsOf(step.formula))
-        content.symbols.push_back({general, {}, plain(general.meaning), {}});
+        content.symbols.push_back({general, {}, plainInCelsius(general.meaning), {}});
     for (const Symbol& function : functionsOf(step.formula))
-        content.symbols.push_back({function, {}, plain(function.meaning), {}});
+        content.symbols.push_back({function, {}, plainInCelsius(function.meaning), {}});
     for (std::size_t i = 0; i < terms.size(); ++i)
         content.terms.push_back({plain(terms[i].label), termsWithValues[i].formula, plain(terms[i].source), figureIn(terms[i])});
     return content;

@@ -11,7 +11,7 @@ namespace firn {
 const std::array<AttributedKind, 3>& attributedKinds()
 {
     static const std::array<AttributedKind, 3> kinds{
-        AttributedKind{"freezing_point_k", "Freezing point", "°C", "freezing_point_c", 2, &Attribution::freezingPoint_c,
+        AttributedKind{"freezing_point_k", "Freezing point", "K", "freezing_point_c", 2, &Attribution::freezingPoint_c,
             phrase("From “{0}” to “{1}” the freezing point rises by {2}; “{3}” accounts for {4}.").pattern,
             phrase("From “{0}” to “{1}” the freezing point falls by {2}; “{3}” accounts for {4}.").pattern,
             phrase("“{0}” and “{1}” begin to freeze at the same temperature.").pattern},

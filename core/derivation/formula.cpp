@@ -167,13 +167,14 @@ Formula series(std::string index, Formula body, std::vector<SeriesTerm> terms)
 
 namespace {
 
-void alignValues(Formula& written, const Symbol* kept)
+void alignValues(Formula& written, const Formula& inSymbols, const Symbol* kept)
 {
     auto& operation = std::get<Operation>(written.node);
     if (operation.op == Operator::Sum)
-        alignDecimals(written);
+        alignDecimals(written, inSymbols);
     else if (operation.op == Operator::Equals && kept)
-        alignDecimals(operation.parts[1], Number{kept->value, kept->unit, true, kept->decimals});
+        alignDecimals(operation.parts[1], std::get<Operation>(inSymbols.node).parts[1],
+            Number{kept->value, kept->unit, true, kept->decimals});
 }
 
 }  // namespace
@@ -190,7 +191,7 @@ Formula withValues(const Formula& formula, const Symbol* kept)
                               for (Formula& part : operation.parts)
                                   part = withValues(part, kept);
                               Formula written = std::move(operation);
-                              alignValues(written, kept);
+                              alignValues(written, formula, kept);
                               return written;
                           },
                           [&](Series sum) -> Formula {
@@ -277,7 +278,8 @@ std::vector<Symbol> generalSymbolsOf(const Formula& formula)
         }
     } else if (const auto* sum = std::get_if<Series>(&formula.node)) {
         for (Symbol& symbol : symbolsOf(*sum->body))
-            if (symbol.subscript == sum->index)
+            if (const std::string subscripts = "," + symbol.subscript + ",";
+                subscripts.find("," + sum->index + ",") != std::string::npos)
                 symbols.push_back(std::move(symbol));
     }
     return symbols;

@@ -11,6 +11,8 @@ namespace firn {
 namespace {
 
 constexpr int significantDigits = 4;
+constexpr int scientificDecimals = 2;
+constexpr std::string_view tenToThe = "·10";
 
 /// How firmly a formula holds together when written in one line.
 enum class Binding { Relation, Sum, Negative, Product, Power, Atom };
@@ -63,12 +65,12 @@ std::string withDecimals(int decimals, double size) { return fmt::format("{:.{}f
 std::string scientific(double size)
 {
     static constexpr std::array<std::string_view, 10> raised{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-    const std::string text = fmt::format("{:.2e}", size);
+    const std::string text = fmt::format("{:.{}e}", size, scientificDecimals);
     const std::size_t e = text.find('e');
     std::string power = text[e + 1] == '-' ? "⁻" : "";
     for (const char digit : std::to_string(std::abs(std::stoi(text.substr(e + 1)))))
         power += raised[static_cast<std::size_t>(digit - '0')];
-    return withoutTrailingZeros(text.substr(0, e)) + "·10" + power;
+    return withoutTrailingZeros(text.substr(0, e)) + std::string(tenToThe) + power;
 }
 
 std::string digitsOf(const Number& number)
@@ -199,6 +201,24 @@ std::string valueText(const Number& number)
     const bool isZero = digits.find_first_not_of("0.") == std::string::npos;
     const std::string text = (number.value < 0.0 && !isZero && std::isfinite(number.value) ? "−" : "") + digits;
     return number.unit.empty() ? text : text + " " + number.unit;
+}
+
+std::optional<int> decimalsShown(const Number& number)
+{
+    const std::string text = digitsOf(number);
+    if (!std::isfinite(number.value) || text.find(tenToThe) != std::string::npos)
+        return std::nullopt;
+    const std::size_t mark = text.find('.');
+    return mark == std::string::npos ? 0 : static_cast<int>(text.size() - mark) - 1;
+}
+
+double valueShown(const Number& number)
+{
+    if (!number.isValue || !std::isfinite(number.value))
+        return number.value;
+    if (const auto decimals = decimalsShown(number))
+        return roundedTo(*decimals, number.value);
+    return std::stod(fmt::format("{:.{}e}", number.value, scientificDecimals));
 }
 
 std::string textOf(const Formula& formula, std::size_t mostTerms) { return Writer(mostTerms)(formula); }

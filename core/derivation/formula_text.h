@@ -7,6 +7,10 @@ namespace firn {
 
 /// A value as a derivation writes it: four significant digits, or the decimals that its symbol asks for, and the unit. "22.18 g".
 std::string valueText(const Number& number);
+/// How many decimals it is written with; none where it is written with a power of ten or is infinite.
+std::optional<int> decimalsShown(const Number& number);
+/// What a reader takes it for: the value as far as it is written.
+double valueShown(const Number& number);
 
 /// One line. A sum of more than `mostTerms` terms is folded to its first and last ones; 0 folds nothing.
 std::string textOf(const Formula& formula, std::size_t mostTerms = 0);

@@ -14,6 +14,7 @@ namespace {
 struct Part {
     Number* number;
     double sign;
+    bool isAligned;  // its digits follow those of its neighbours
 };
 
 struct Parts {
@@ -21,48 +22,48 @@ struct Parts {
     bool isComplete = true;  // the sum has nothing but numbers
 };
 
-Number* numberIn(Formula& formula) { return std::get_if<Number>(&formula.node); }
+template <class Node>
+const Node* nodeIn(const Formula& formula)
+{
+    return std::get_if<Node>(&formula.node);
+}
 
-void addPart(Parts& parts, Formula& formula)
+/// A value keeps its own digits where its symbol says how many, and where it is written with a power of ten.
+bool isAligned(const Number& number, const Formula& inSymbols)
+{
+    const auto* symbol = nodeIn<Symbol>(inSymbols);
+    return number.isValue && !(symbol && symbol->decimals) && decimalsShown(number);
+}
+
+void addPart(Parts& parts, Formula& formula, const Formula& inSymbols)
 {
     auto* negative = std::get_if<Operation>(&formula.node);
     const bool isNegative = negative && negative->op == Operator::Negative;
-    if (Number* number = numberIn(isNegative ? negative->parts.front() : formula); number && std::isfinite(number->value))
-        parts.numbers.push_back({number, isNegative ? -1.0 : 1.0});
+    Number* number = std::get_if<Number>(isNegative ? &negative->parts.front().node : &formula.node);
+    const Formula& symbol = isNegative ? nodeIn<Operation>(inSymbols)->parts.front() : inSymbols;
+    if (number && std::isfinite(number->value))
+        parts.numbers.push_back({number, isNegative ? -1.0 : 1.0, isAligned(*number, symbol)});
     else
         parts.isComplete = false;
 }
 
-Parts partsOf(Formula& formula)
+Parts partsOf(Formula& formula, const Formula& inSymbols)
 {
     Parts parts;
     if (auto* operation = std::get_if<Operation>(&formula.node); operation && operation->op == Operator::Sum) {
-        for (Formula& part : operation->parts)
-            addPart(parts, part);
+        for (std::size_t i = 0; i < operation->parts.size(); ++i)
+            addPart(parts, operation->parts[i], nodeIn<Operation>(inSymbols)->parts[i]);
     } else if (auto* series = std::get_if<Series>(&formula.node)) {
-        for (SeriesTerm& term : series->terms)
-            addPart(parts, term.formula);
+        for (std::size_t i = 0; i < series->terms.size(); ++i)
+            addPart(parts, series->terms[i].formula, nodeIn<Series>(inSymbols)->terms[i].formula);
     }
     return parts;
 }
 
-/// None where the number is written with a power of ten.
-std::optional<int> decimalsShown(const Number& number)
-{
-    const std::string text = valueText({number.value, {}, number.isValue, number.decimals});
-    if (!std::isfinite(number.value) || text.find("·10") != std::string::npos)
-        return std::nullopt;
-    const std::size_t mark = text.find('.');
-    return mark == std::string::npos ? 0 : static_cast<int>(text.size() - mark) - 1;
-}
-
-/// A value that is written with a power of ten keeps its own digits, and its neighbours theirs.
-bool isAligned(const Number& number) { return number.isValue && decimalsShown(number); }
-
 void give(const Parts& parts, int decimals)
 {
     for (const Part& part : parts.numbers) {
-        if (isAligned(*part.number))
+        if (part.isAligned)
             part.number->decimals = decimals;
     }
 }
@@ -71,8 +72,8 @@ bool addsUp(const Parts& parts, int decimals, double result, int decimalsOfResul
 {
     double sum = 0.0;
     for (const Part& part : parts.numbers) {
-        const double shown = isAligned(*part.number) ? roundedTo(decimals, part.number->value) : part.number->value;
-        if (shown == 0.0 && part.number->value != 0.0)
+        const double shown = part.isAligned ? roundedTo(decimals, part.number->value) : valueShown(*part.number);
+        if (part.isAligned && shown == 0.0 && part.number->value != 0.0)
             return false;
         sum += part.sign * shown;
     }
@@ -82,16 +83,17 @@ bool addsUp(const Parts& parts, int decimals, double result, int decimalsOfResul
 
 }  // namespace
 
-void alignDecimals(Formula& sum)
+void alignDecimals(Formula& sum, const Formula& inSymbols)
 {
-    const Parts parts = partsOf(sum);
+    const Parts parts = partsOf(sum, inSymbols);
     constexpr int mostDigits = 7;  // more than any of the figures is worth
     int most = 0, before = 1, values = 0;
     for (const Part& part : parts.numbers) {
-        if (!isAligned(*part.number))
+        const auto shown = decimalsShown(*part.number);
+        if (!part.number->isValue || !shown)
             continue;
         ++values;
-        most = std::max(most, *decimalsShown(*part.number));
+        most = std::max(most, *shown);
         if (part.number->value != 0.0)
             before = std::max(before, static_cast<int>(std::floor(std::log10(std::abs(part.number->value)))) + 1);
     }
@@ -99,9 +101,9 @@ void alignDecimals(Formula& sum)
         give(parts, std::min(most, std::max(0, mostDigits - before)));
 }
 
-void alignDecimals(Formula& sum, const Number& result)
+void alignDecimals(Formula& sum, const Formula& inSymbols, const Number& result)
 {
-    const Parts parts = partsOf(sum);
+    const Parts parts = partsOf(sum, inSymbols);
     const auto shown = decimalsShown(result);
     if (!parts.isComplete || parts.numbers.size() < 2 || !shown)
         return;

@@ -103,6 +103,22 @@ std::optional<Converted> inUnitOf(const ExpectedAnswer& expected, const TypedAns
     return Converted{typed.value * factsOf(*given).size / factsOf(*asked).size, *asked != *given};
 }
 
+/// How far below the freezing point of water a number lies if it is meant as a difference, in kelvins.
+std::optional<double> asDepression_k(const ExpectedAnswer& expected, const TypedAnswer& typed)
+{
+    const auto spelling = std::ranges::find(spellings, typed.unit, &Spelling::typed);
+    if (expected.unit != "°C" || spelling == spellings.end() || spelling->unit != "°C" || !spelling->isOther)
+        return std::nullopt;
+    return std::abs(spelling->factor * typed.value);
+}
+
+/// Kelvins from absolute zero are hundreds in a kitchen: fewer are a difference.
+bool isDifference(const TypedAnswer& typed)
+{
+    constexpr double colderThanAnyKitchen_k = 100.0;
+    return (typed.unit == "k" || typed.unit == "kelvin") && std::abs(typed.value) < colderThanAnyKitchen_k;
+}
+
 constexpr double slipOfTheLastBit = 1e-9;  // as near as the tolerance is near enough, whatever the last bit says
 
 bool isInPercent(const ExpectedAnswer& answer) { return answer.unit.starts_with('%'); }
@@ -182,6 +198,12 @@ Result<Judgement> judge(std::string_view typed, const ExpectedAnswer& expected)
     };
     if (isNear(value, expected.value))
         return inUnit->isFromOther ? rightInAnotherUnit(expected, value) : hasUnit ? right(expected) : rightWithoutUnit(expected);
+    if (const auto depression_k = asDepression_k(expected, *answer); depression_k && isNear(-*depression_k, expected.value))
+        return Judgement{Verdict::Slip,
+            phrase("That is how far it lies below the freezing point of water, a difference. Give the temperature itself, in °C.")};
+    if (expected.unit == "°C" && isDifference(*answer))
+        return Judgement{
+            Verdict::WrongUnit, phrase("So few kelvins are a difference of temperatures. Give the temperature itself, in °C.")};
     if (expected.byOtherMethod && isNear(value, *expected.byOtherMethod))
         return Judgement{Verdict::OtherMethod, phrase("That is the other method.")};
     if (isNear(-value, expected.value))

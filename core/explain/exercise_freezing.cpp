@@ -3,6 +3,7 @@
 #include "explain/exercise_parts.h"
 #include "explain/lesson_steps.h"
 #include "freezing/curve_working.h"
+#include "freezing/salts_term.h"
 #include "freezing/textbook.h"
 
 #include <algorithm>
@@ -23,20 +24,39 @@ Mix withoutTraces(Mix mix)
     return mix;
 }
 
+int factorDecimals(double factor) { return factor < 1.0 ? 3 : 2; }
+
+/// The steps of the textbook's method from the masses and factors that the exercise gives.
+Working fromGiven(const Working& steps)
+{
+    Working working = Working::apart();
+    for (const WorkingStep& step : steps.steps())
+        working.add({withSymbols(step, [](Symbol& symbol) {
+            if (symbol.name == "m") {
+                symbol = givenInGrams(std::move(symbol));
+            } else if (symbol.name == "f") {
+                const int decimals = factorDecimals(symbol.value);
+                symbol = given(std::move(symbol), decimals);
+            }
+        })});
+    return working;
+}
+
 GivenTable soluteTable(const WorkingStep& equivalents)
 {
     GivenTable table{{phrase("Dissolved"), phrase("g in the mix"), phrase("g of sucrose that 1 g counts as")}, {}};
     for (const SeriesTerm& term : *termsOf(equivalents.formula)) {
         const std::vector<Symbol> massAndFactor = symbolsOf(term.formula);
-        table.rows.push_back({phrase("{0}", term.label), cell(gramsFigure(massAndFactor.front().value)),
-            cell(massAndFactor.back().value, massAndFactor.back().value < 1.0 ? 3 : 2)});
+        const double factor = massAndFactor.back().value;
+        table.rows.push_back(
+            {phrase("{0}", term.label), cell(gramsFigure(massAndFactor.front().value)), cell(factor, factorDecimals(factor))});
     }
     return table;
 }
 
 GivenTable depressionTable(double strength_per100gWater)
 {
-    GivenTable table{{phrase("g of sucrose in 100 g water"), phrase("°C below 0 °C")}, {}};
+    GivenTable table{{phrase("g of sucrose in 100 g water"), phrase("K below 0 °C")}, {}};
     for (const DepressionRow& row : depressionRowsAround(strength_per100gWater))
         table.rows.push_back({cell(row.sucrose_per100gWater, 0), cell(row.depression.value, 2)});
     return table;
@@ -80,15 +100,15 @@ AskedExercise freezingPoint(const ExplainedAnalysis& explained)
     Exercise made = exercise(ExerciseKind::FreezingPoint,
         phrase("By sucrose equivalents: where will the mix begin to freeze? It holds {0} g of water.",
             gramsFigure(inTerms.water.value)),
-        0.2, 1, working);
+        0.2, 1, fromGiven(working));
     made.hints = {phrase("Only what is dissolved in the water counts, and how much water there is."),
         phrase("Look up the sucrose equivalents per 100 g water in the table and interpolate between rows.")};
     const double msnf_g = inTerms.milkAndWheySolidsNotFat.value;
     made.given = {phrase("Tables: H. D. Goff and R. W. Hartel, Ice Cream, 7th ed. (Springer 2013), chapter 6.")};
     if (msnf_g > 0.0) {
         made.hints.push_back(phrase("Then add the term for milk."));
-        made.given.push_back(phrase(
-            "Milk solids-not-fat: {0} g. They lower it by 2.37 °C times their mass over that of the water.", gramsFigure(msnf_g)));
+        made.given.push_back(phrase("Milk solids-not-fat: {0} g. They lower it by {1} times their mass over that of the water.",
+            gramsFigure(msnf_g), temperatureDifferenceFigure({saltsTerm_k}, 2)));
     }
     if (found->isBeyondTable)
         made.hints.push_back(phrase("Beyond the last row, extrapolate with the last interval."));
@@ -114,6 +134,22 @@ double valueIn(const WorkingStep& step, std::string_view name)
 /// Whether a step searches for how many times stronger the liquid has become, which the exercise gives.
 bool isGiven(const WorkingStep& step) { return step.result.name == concentrationName; }
 
+constexpr int strengthDecimals = 3, temperatureDecimals = 1;
+
+/// The step from what the exercise gives.
+WorkingStep fromGiven(const WorkingStep& step)
+{
+    return withSymbols(step, [](Symbol& symbol) {
+        const std::string name = textOf(symbol);
+        if (name == "m_mix" || name == "m_free")
+            symbol = givenInGrams(std::move(symbol));
+        else if (symbol.name == concentrationName)
+            symbol = given(std::move(symbol), strengthDecimals);
+        else if (symbol.name == "t")
+            symbol = given(std::move(symbol), temperatureDecimals);
+    });
+}
+
 /// How strong the liquid is at the points of the curve between which the ice at serving lies.
 std::vector<Sentence> givenForIce(const ExplainedAnalysis& explained)
 {
@@ -122,10 +158,12 @@ std::vector<Sentence> givenForIce(const ExplainedAnalysis& explained)
         for (const WorkingStep& step : allSteps(explained.workings, point)) {
             if (!isGiven(step))
                 continue;
+            if (!std::isfinite(step.result.value))
+                return {};  // pure water: there is no liquid left
             if (given.size() == 1)
                 given.push_back(phrase("Of its water {0} g can freeze.", gramsFigure(valueIn(step, "m_free"))));
             given.push_back(phrase("At {0} °C the liquid that is left is {1} times as strong as that of the mix.",
-                Figure{valueIn(step, "t"), 1}, Figure{step.result.value, 3}));
+                Figure{valueIn(step, "t"), temperatureDecimals}, Figure{step.result.value, strengthDecimals}));
         }
     }
     return given;
@@ -142,15 +180,16 @@ AskedExercise iceWhenServed(const ExplainedAnalysis& explained)
     Working working;
     for (const WorkingStep& step : stepsToIce(explained.workings)) {
         if (!isGiven(step))
-            working.add({step});
+            working.add({fromGiven(step)});
     }
     if (working.steps().empty())
         return std::nullopt;
     Exercise made = exercise(ExerciseKind::IceWhenServed,
-        phrase("How much of the mix, in percent of its mass, is ice at {0} °C?", Figure{analysis.conditions.serveAt.value, 1}), 2.0,
-        0, working);
+        phrase("How much of the mix, in percent of its mass, is ice at {0} °C?",
+            Figure{analysis.conditions.serveAt.value, temperatureDecimals}),
+        2.0, 1, working);
     made.given = givenForIce(explained);
-    if (made.given.size() == 1)
+    if (made.given.size() < 2)
         return std::nullopt;
     made.hints = {phrase("Ice takes water away, and the liquid that is left becomes stronger."),
         phrase("A liquid that has become twice as strong has half of its water left: the other half is ice."),

@@ -3,6 +3,7 @@
 #include "readings/refractometer.h"
 #include "solution/refraction.h"
 #include "solution/sucrose.h"
+#include "units/number.h"
 
 #include <cmath>
 
@@ -14,14 +15,15 @@ AskedExercise refractometer(const ExplainedAnalysis& explained)
     const auto& readings = explained.analysis.readings;
     if (!readings || readings->refractometer_brix.value_or(0.0) <= 0.0)
         return std::nullopt;
-    const double seen = refractiveIndexSeen(readings->refractiveIndex, readings->temperature);
+    constexpr int indexDecimals = 5;
+    const double seen = roundedTo(indexDecimals, refractiveIndexSeen(readings->refractiveIndex, readings->temperature));
     const double below_brix = std::floor(*readings->refractometer_brix), above_brix = below_brix + 1.0;
     const double below = refractiveIndexOfBrix(below_brix), above = refractiveIndexOfBrix(above_brix);
-    Symbol index = indexSymbol(seen);
+    Symbol index = given(indexSymbol(seen), indexDecimals);
     index.meaning = phrase("refractive index of the mix, as the instrument sees it");
     const Symbol b1{"B", "1", below_brix, "°Bx", phrase("row of the table below it"), {}, 0};
     const Symbol b2{"B", "2", above_brix, "°Bx", phrase("row of the table above it"), {}, 0};
-    Symbol n1 = indexSymbol(below), n2 = indexSymbol(above);
+    Symbol n1 = given(indexSymbol(below), indexDecimals), n2 = given(indexSymbol(above), indexDecimals);
     n1.subscript = "1";
     n1.meaning = phrase("index in the lower row");
     n2.subscript = "2";
@@ -32,7 +34,6 @@ AskedExercise refractometer(const ExplainedAnalysis& explained)
         .found({"B", "", shown, "°Bx", phrase("what the refractometer shows"), {}, 1},
             b1 + (Formula(b2) - b1) * ((Formula(index) - n1) / (Formula(n2) - n1)), Source::SugarScale)
         .method = phrase("Looked up between two rows of the table, along a straight line.");
-    constexpr int indexDecimals = 5;
     Exercise made = exercise(ExerciseKind::Refractometer,
         phrase(
             "What does a refractometer without compensation show in the mix at {0} °C? In the instrument the mix has a refractive "
@@ -64,11 +65,15 @@ AskedExercise baume(const ExplainedAnalysis& explained)
     if (!derivation)
         return std::nullopt;
     Working working;
-    working.add({derivation->steps.back()});
+    constexpr int densityDecimals = 4;
+    working.add({withSymbols(derivation->steps.back(), [](Symbol& symbol) {
+        if (symbol.name == "ρ")
+            symbol = given(std::move(symbol), densityDecimals);
+    })});
     const double density = readings->density.value, water = waterDensity({20.0}).value;
     Exercise made = exercise(ExerciseKind::Baume,
         phrase("A millilitre of the mix weighs {0} g, one of water at 20 °C {1} g. How many degrees Baumé is that?",
-            Figure{density, 4}, Figure{water, 4}),
+            Figure{density, densityDecimals}, Figure{water, densityDecimals}),
         0.2, 1, working);
     made.hints = {phrase("The scale for liquids heavier than water begins at 0 in water."),
         phrase("°Bé = 145 × (1 − density of water ÷ density of mix) (NBS Circular 440).")};

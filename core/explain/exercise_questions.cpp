@@ -19,7 +19,8 @@ struct Given {
 Given givenOf(const Mix& mix)
 {
     const Working nowhere = Working::apart();
-    return {massOfMix(mix, nowhere), {"m", "sugars", sugars(mix).value, "g", phrase("sugars in the mix")}};
+    return {
+        givenInGrams(massOfMix(mix, nowhere)), givenInGrams({"m", "sugars", sugars(mix).value, "g", phrase("sugars in the mix")})};
 }
 
 }  // namespace
@@ -69,7 +70,7 @@ AskedExercise sucroseToReach(const ExplainedAnalysis& explained, int more)
     Exercise made = exercise(ExerciseKind::SucroseToReach,
         phrase("The mix weighs {0} g and holds {1} g of sugars. How much sucrose takes it to {2} % by mass?",
             gramsFigure(mass.value), gramsFigure(allSugars.value), Figure{target_percent, 0}),
-        std::max(1.0, 0.03 * sucrose_g), 0, working);
+        std::max(1.0, 0.03 * sucrose_g), 1, working);
     made.hints = {phrase("Sucrose that you add makes the mix heavier too."),
         phrase("Everything that is not sugar stays: it is {0} g, and has to become {1} % of the new mix.",
             gramsFigure(mass.value - allSugars.value), Figure{100.0 - target_percent, 0})};
@@ -79,6 +80,12 @@ AskedExercise sucroseToReach(const ExplainedAnalysis& explained, int more)
     return made;
 }
 
+namespace {
+
+constexpr int densityDecimals = 3;
+
+}  // namespace
+
 AskedExercise alcoholByVolume(const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
@@ -87,13 +94,18 @@ AskedExercise alcoholByVolume(const ExplainedAnalysis& explained)
     if (ethanol_g <= 0.0 || !derivation)
         return std::nullopt;
     Working working;
-    working.add({derivation->steps.back()});
+    working.add({withSymbols(derivation->steps.back(), [](Symbol& symbol) {
+        if (symbol.name == "ρ")
+            symbol = given(std::move(symbol), densityDecimals);
+        else if (symbol.name != "φ")
+            symbol = givenInGrams(std::move(symbol));
+    })});
     const double volume_mL = analysis.volume_20c.value;
     Exercise made = exercise(ExerciseKind::AlcoholByVolume,
         phrase("The mix takes {0} mL and holds {1} g of alcohol. How strong is it by volume?", gramsFigure(volume_mL),
             gramsFigure(ethanol_g)),
         0.3, 1, working);
-    made.given = {phrase("Pure alcohol: {0} g/mL at 20 °C (OIML R 22).", Figure{ethanolDensity_20c.value, 3})};
+    made.given = {phrase("Pure alcohol: {0} g/mL at 20 °C (OIML R 22).", Figure{ethanolDensity_20c.value, densityDecimals})};
     made.hints = {phrase("By volume: millilitres of pure alcohol in 100 mL of the mix."),
         phrase("Divide the mass of the alcohol by what a millilitre of it weighs.")};
     made.answer.slips = {

@@ -3,6 +3,8 @@
 #include "explain/dice.h"
 #include "explain/exercise_questions.h"
 #include "explain/giving_away.h"
+#include "recipe/rounding.h"
+#include "units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -13,17 +15,16 @@ namespace firn {
 
 namespace {
 
-/// As a scale shows it: whole grams, below 10 g tenths. Other units to three digits, since nobody measures "1.0735 cups".
-double rounded(const Amount& amount)
+/// As a scale shows it: whole grams, below 10 g tenths. Other units as a jug, a spoon or a scale measures them.
+Amount measurable(const Amount& amount)
 {
     if (amount.value <= 0.0)
-        return amount.value;
-    constexpr int digits = 3;
+        return amount;
+    if (amount.unit != Unit::Gram)
+        return rounded(amount, {}).amount;
     constexpr double tenthsBelow_g = 10.0, leastOnScale_g = 0.1;
-    const double step = amount.unit != Unit::Gram       ? std::pow(10.0, std::floor(std::log10(amount.value)) + 1 - digits)
-                        : amount.value >= tenthsBelow_g ? 1.0
-                                                        : leastOnScale_g;
-    return std::max(std::round(amount.value / step) * step, std::min(amount.value, step));
+    const double step = amount.value >= tenthsBelow_g ? 1.0 : leastOnScale_g;
+    return {std::max(std::round(amount.value / step) * step, std::min(amount.value, step)), Unit::Gram};
 }
 
 Recipe varied(Recipe recipe, std::uint64_t seed, Dice& dice)
@@ -35,10 +36,25 @@ Recipe varied(Recipe recipe, std::uint64_t seed, Dice& dice)
         for (Row& row : component.rows) {
             const double factor = 1.0 + dice.between(-most_percent, most_percent) / 100.0;
             if (factsOf(row.amount.unit).dimension != Dimension::Count)
-                row.amount.value = rounded({row.amount.value * factor, row.amount.unit});
+                row.amount = measurable({row.amount.value * factor, row.amount.unit});
         }
     }
     return recipe;
+}
+
+/// What the name has not said already: of "dried; off the heat" beside "hibiscus flower, dried" the second part.
+std::string noteBeside(const std::string& name, std::string_view note)
+{
+    const std::string said = lowered(name) + ",";
+    std::string left;
+    while (!note.empty()) {
+        const std::size_t end = std::min(note.find(';'), note.size());
+        const std::string_view part = trimmed(note.substr(0, end));
+        if (!part.empty() && said.find(", " + lowered(part) + ",") == std::string::npos)
+            left += (left.empty() ? "" : "; ") + std::string(part);
+        note.remove_prefix(std::min(end + 1, note.size()));
+    }
+    return left;
 }
 
 /// "0.4 g salt, a pinch": a name that is only the catalogue's key is written as the catalogue calls it.
@@ -50,10 +66,11 @@ std::string lineOf(const Row& row, const RowAnalysis& analysis)
         if (name.size() > 1 && std::islower(static_cast<unsigned char>(name[1])))
             name.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(name.front())));
     }
+    const std::string note = noteBeside(name, row.note);
     const std::string amount = row.amount == Amount{}           ? std::string()
                                : row.amount.unit == Unit::Piece ? amountNumber(row.amount)
                                                                 : amountText(row.amount);
-    return amount + (amount.empty() || name.empty() ? "" : " ") + name + (row.note.empty() ? "" : ", " + row.note);
+    return amount + (amount.empty() || name.empty() ? "" : " ") + name + (note.empty() ? "" : ", " + note);
 }
 
 std::vector<std::vector<std::string>> linesOf(const Recipe& recipe, const Analysis& analysis)
@@ -76,7 +93,8 @@ bool fits(const Exercise& exercise, const std::vector<Exercise>& others)
 
 void addIfItFits(std::vector<Exercise>& exercises, AskedExercise asked)
 {
-    if (!asked || !fits(*asked, exercises))
+    // Two points of the curve may become one as they are printed: then nothing lies between them.
+    if (!asked || !std::isfinite(asked->answer.value) || !fits(*asked, exercises))
         return;
     // Nobody divides by water or sugars that the mix does not have.
     std::erase_if(asked->answer.slips, [](const Slip& slip) { return !std::isfinite(slip.value); });

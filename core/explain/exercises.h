@@ -50,7 +50,7 @@ struct ExerciseSheet {
 /// A sheet of the exercises that the recipe has the stuff for: none on alcohol without alcohol, none at all for nothing, nor from a
 /// recipe with a row that nothing is known about: `reason` says which. No exercise gives the answer of another away. Seed 0 leaves the
 /// recipe's amounts as they are; any other one changes those of its rows by up to 15 %: in whole grams from 10 g up and to a tenth of a gram
-/// below, pieces not at all, and to three digits elsewhere.
+/// below, pieces not at all, and to what a jug or a spoon measures elsewhere.
 ExerciseSheet exercisesFor(const Recipe& recipe, const Catalogue& catalogue, const Conditions& conditions, std::uint64_t seed);
 
 }  // namespace firn

@@ -1,5 +1,6 @@
 #include "explain/explain.h"
 
+#include "derivation/one_form.h"
 #include "explain/figures.h"
 #include "units/text.h"
 
@@ -28,7 +29,7 @@ std::optional<Sentence> reasonNotToTeach(const Analysis& analysis)
 Result<Derivation> explain(const std::string& figure, const Workings& workings)
 {
     if (const Working* working = workings.find(figure))
-        return Derivation{figure, working->steps()};
+        return Derivation{figure, inDigitsThatCompute(working->steps())};
     if (isFigure(figure))
         return failure(phrase("This recipe has no {0}: {1}", figure, english(reasonForNone(figure))));
     return failure(phrase("No figure “{0}”. Did you mean {1}?", figure, listOf(figuresNear(figure, workings))));

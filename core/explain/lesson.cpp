@@ -1,6 +1,7 @@
 #include "explain/lesson.h"
 
 #include "derivation/formula_text.h"
+#include "derivation/one_form.h"
 #include "explain/lesson_pages.h"
 #include "explain/lesson_steps.h"
 #include "mix/symbols.h"
@@ -14,14 +15,17 @@ namespace {
 
 void fillNothing(LessonPage&, const ExplainedAnalysis&) {}
 
-/// The sugar of which there is most, from the rows; then all sugars.
+/// Every sugar from the rows, the largest first; then all of them.
 void fillSugars(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    const Constituent most = *std::ranges::max_element(sugarKinds, {}, [&](Constituent c) { return analysis.mix[c].value; });
-    page.steps = chosenSteps(explained.workings, partOf(most).figure);
-    if (most != Constituent::Lactose && analysis.mix[Constituent::Lactose].value > 0.0)
-        append(page.steps, chosenSteps(explained.workings, partOf(Constituent::Lactose).figure));
+    const auto massOfSugar = [&](Constituent c) { return analysis.mix[c].value; };
+    std::vector<Constituent> kinds(sugarKinds.begin(), sugarKinds.end());
+    std::ranges::stable_sort(kinds, std::ranges::greater{}, massOfSugar);
+    for (const Constituent c : kinds) {
+        if (massOfSugar(c) > 0.0)
+            append(page.steps, chosenSteps(explained.workings, partOf(c).figure));
+    }
     append(page.steps, allSteps(explained.workings, "percent.sugars"));
     for (Sentence& each : standingInBand(analysis.texture.mix, analysis.texture.textureClass))
         page.conclusions.push_back(std::move(each));
@@ -48,23 +52,35 @@ void fillMilk(LessonPage& page, const ExplainedAnalysis& explained)
 
 void fillAlcohol(LessonPage& page, const ExplainedAnalysis& explained)
 {
-    for (const char* figure : {"constituents_g.ethanol", "percent.alcohol", "percent.alcohol_by_volume"})
+    for (const char* figure : {"constituents_g.ethanol", "percent.alcohol"})
         append(page.steps, chosenSteps(explained.workings, figure));
+    append(page.steps, chosenSteps(explained.workings, "volume_ml_20c", {"V_liquid"}));
+    append(page.steps, chosenSteps(explained.workings, "percent.alcohol_by_volume"));
     page.conclusions.push_back(phrase("Freezing does not remove it: say so on the menu, and keep to the age and licence rules."));
 }
 
 void fillDensity(LessonPage& page, const ExplainedAnalysis& explained)
 {
-    for (const char* figure :
-        {"readings.density_g_ml", "readings.specific_gravity_20_20", "readings.baume", "readings.refractometer_brix"})
+    constexpr Celsius ofScales{20.0};
+    for (WorkingStep& step : chosenSteps(explained.workings, "readings.density_g_ml", {"V_liquid", "V_mix"})) {
+        // What the mix is read at is another temperature than that which the scales below are made for: so is their water.
+        page.steps.push_back(retold(std::move(step), [&](Symbol& symbol) {
+            if (textOf(symbol) == "ρ_w" && explained.analysis.conditions.readAt != ofScales) {
+                symbol.subscript = "w,t";
+                symbol.meaning = phrase("density of water at the temperature of the mix");
+            }
+        }));
+    }
+    for (const char* figure : {"readings.specific_gravity_20_20", "readings.baume"})
         append(page.steps, chosenSteps(explained.workings, figure));
+    append(page.steps, chosenSteps(explained.workings, "readings.refractometer_brix", {"N", "nD", "nD_seen"}));
     for (const Sentence& each : explained.analysis.readings->disturbances)
         page.conclusions.emplace_back(each);
 }
 
 void fillEgg(LessonPage& page, const ExplainedAnalysis& explained)
 {
-    page.steps = chosenSteps(explained.workings, "readings.egg.exposed_width_mm", {"e", "z"});
+    page.steps = chosenSteps(explained.workings, "readings.egg.exposed_width_mm", {"e", "V_egg", "h", "z"});
     const EggFloat& egg = explained.analysis.readings->egg;
     page.conclusions.push_back(
         verdict(egg.floats ? phrase("It floats, and shows {0} mm of its shell.", Figure{egg.exposedWidth.value, 0})
@@ -76,9 +92,7 @@ void fillEgg(LessonPage& page, const ExplainedAnalysis& explained)
 void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    page.steps = chosenSteps(explained.workings, "freezing_point_c",
-        {"m_held", "m_free", "n_w", "n_s", "n", "A_sugars", "U", "Θ", "b_salt", "L_salt", "b_acid", "L_acid", "b_ethanol",
-            "X_ethanol", "L_ethanol", "A"});
+    page.steps = allSteps(explained.workings, "freezing_point_c");
     append(page.steps, chosenSteps(explained.workings, "water_activity"));
     if (analysis.textbook)
         page.conclusions.push_back(phrase("It begins to freeze at {0} °C. Sucrose equivalents, the textbook's method, say {1} °C.",
@@ -88,7 +102,10 @@ void fillFreezingPoint(LessonPage& page, const ExplainedAnalysis& explained)
 void fillFreezingCurve(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    page.steps = stepsToIce(explained.workings);
+    page.steps = chosenSteps(explained.workings, "freezing_point_c", {"m_held", "m_free"});
+    if (!page.steps.empty())
+        page.steps.pop_back();  // the freezing point has a page of its own
+    append(page.steps, stepsToIce(explained.workings));
     const auto addPlace = [&](Celsius temperature, MassFraction ice) {
         const double frozen_percent =
             100.0 * ice.value / shareOf(analysis.texture.mix[Constituent::Water], analysis.texture.mix).value;
@@ -238,7 +255,9 @@ const std::vector<Topic>& allTopics()
             phrase("Alcohol does not freeze in a freezer, and its many small molecules keep more water liquid."),
             hasAlcoholAndFreezes, fillSpirit, LessonPicture::FreezingCurves},
         {T::SpiritInNumbers, phrase("Spirit, step by step"),
-            phrase("The freezing points and the ice with the alcohol and without it, from the same formulas."),
+            phrase("The freezing points and the ice with the alcohol and without it. What the other solutes do is taken from the "
+                   "page on "
+                   "the freezing point."),
             hasAlcoholAndFreezes, fillSpiritInNumbers},
         {T::Sweetness, phrase("Sweetness"),
             phrase("Each sugar is sweet in its own measure: together they are as sweet as so much sucrose."),
@@ -282,6 +301,7 @@ LessonPage lessonPage(LessonTopic topic, const ExplainedAnalysis& explained)
     page.idea = entry.idea;
     page.picture = entry.picture;
     entry.fill(page, explained);
+    page.steps = inDigitsThatCompute(std::move(page.steps));
     if (auto reason = reasonNotToTeach(explained.analysis))
         page.conclusions.push_back(std::move(*reason));
     return page;

@@ -17,8 +17,26 @@ struct Addition {
     MassFraction sugars;
 };
 
-void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addition, const Symbol& wanted, Grams added)
+/// What is to be reached.
+struct Aim {
+    Symbol wanted;
+    bool isNeeded;  // else the mix is right as it is, or has no band: an example
+};
+
+Sentence saidOf(const Aim& aim, double now_percent, bool isInBand, const Addition& addition, Grams added)
 {
+    constexpr double tenthsBelow_g = 10.0;
+    const Figure wanted{aim.wanted.value, 1}, grams{added.value, added.value < tenthsBelow_g ? 1 : 0}, now{now_percent, 1};
+    if (aim.isNeeded)
+        return phrase("To reach {0} % sugars: add {1} g of {2}. Now it has {3} %.", wanted, grams, addition.name, now);
+    return isInBand ? phrase("With {3} % sugars it is inside its band. Suppose {0} % is wanted: add {1} g of {2}.", wanted, grams,
+               addition.name, now)
+                    : phrase("It has {3} % sugars. Suppose {0} % is wanted: add {1} g of {2}.", wanted, grams, addition.name, now);
+}
+
+void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addition, const Aim& aim, Grams added)
+{
+    const Symbol& wanted = aim.wanted;
     const Symbol mass = massOfMix(analysis.mix, Working());
     const Symbol now{"w", "sugars", percent(analysis.shares.sugars), "%", phrase("sugars in the mix now"), "percent.sugars"};
     const double strength_percent = percent(addition.sugars);
@@ -39,12 +57,10 @@ void fillSquare(LessonPage& page, const Analysis& analysis, const Addition& addi
     working.found(partsAdded, isStronger ? apart(wanted, now) : apart(now, wanted), Source::Definition);
     working.found(amount, mass * (partsAdded / Formula(partsOfMix)), Source::Definition);
     working.found(whole, mass + Formula(amount), Source::Definition);
-    const Formula sugarsInMix = mass * (now / oneHundredPercent());
-    working.found(reached, oneHundredPercent() * ((isStronger ? sugarsInMix + Formula(amount) : sugarsInMix) / Formula(whole)),
-        Source::Definition);
-    page.steps.insert(page.steps.end(), working.steps().begin(), working.steps().end());
-    page.conclusions.push_back(phrase("To reach {0} % sugars: add {1} g of {2}. Now it has {3} %.", Figure{wanted.value, 1},
-        Figure{added.value, 0}, addition.name, Figure{now.value, 1}));
+    const Formula sugarsInMix = mass * Formula(now);
+    working.found(
+        reached, (isStronger ? sugarsInMix + oneHundredPercent() * amount : sugarsInMix) / Formula(whole), Source::Definition);
+    append(page.steps, working.steps());
 }
 
 /// The band, where it counts the sugars that a Pearson square counts: all of them, and no alcohol beside.
@@ -62,27 +78,40 @@ constexpr MassFraction strongestExample{0.60};  // more does not dissolve in the
 /// A full percent, one to two points above.
 MassFraction exampleAbove(MassFraction sugars) { return fromPercent(std::floor(percent(sugars)) + 2.0); }
 
-/// What is to be reached, with the step to it on the page.
-Symbol addWanted(LessonPage& page, const Analysis& analysis)
+Symbol wantedSymbol(double percent, Sentence meaning) { return {"w", "wanted", percent, "%", std::move(meaning)}; }
+
+Aim aimAtMiddle(LessonPage& page, const TradeBand& band, bool isNeeded)
 {
-    const TextureClass textureClass = analysis.texture.textureClass;
-    const std::string kind(nameOf(textureClass));
+    const Symbol low{"w", "low", percent(band.low), "%",
+        phrase("the least sugars that the trade gives to {0}", std::string(nameOf(band.textureClass)))};
+    const Symbol high{"w", "high", percent(band.high), "%", phrase("the most")};
+    const Symbol wanted = wantedSymbol(50.0 * (band.low.value + band.high.value),
+        isNeeded ? phrase("sugars to reach: the middle of the band of the trade")
+                 : phrase("sugars to reach: the middle of the band of the trade, as an example"));
     Working working;
+    working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds).origin =
+        phrase("for this band: {0}", std::string(band.source));
+    append(page.steps, working.steps());
+    return {wanted, isNeeded};
+}
+
+/// With the step to it on the page. A mix outside its band is brought to the middle of it; one inside is right, and takes an example, which is the
+/// middle too where that is not what it has already.
+Aim addAim(LessonPage& page, const Analysis& analysis)
+{
+    constexpr double worthShowing_percent = 1.0;
     if (const TradeBand* band = squareBandOf(analysis)) {
-        const Symbol low{"w", "low", percent(band->low), "%", phrase("the least sugars that the trade gives to {0}", kind)};
-        const Symbol high{"w", "high", percent(band->high), "%", phrase("the most")};
-        Symbol wanted{"w", "wanted", 50.0 * (band->low.value + band->high.value), "%",
-            phrase("sugars to reach: the middle of the band of the trade")};
-        working.found(wanted, (low + Formula(high)) / 2.0, Source::DessertKinds).origin =
-            phrase("for this band: {0}", std::string(band->source));
-        append(page.steps, working.steps());
-        return wanted;
+        const bool isInside = isIn(*band, analysis.texture.mix);
+        const double middle_percent = 50.0 * (band->low.value + band->high.value);
+        if (!isInside || std::abs(percent(analysis.shares.sugars) - middle_percent) >= worthShowing_percent)
+            return aimAtMiddle(page, *band, !isInside);
     }
     const double example_percent = percent(exampleAbove(analysis.shares.sugars));
-    Symbol wanted{"w", "wanted", example_percent, "%", phrase("sugars to reach: a little more, as an example")};
+    const Symbol wanted = wantedSymbol(example_percent, phrase("sugars to reach: a little more, as an example"));
+    Working working;
     working.found(wanted, Number{example_percent, "%", true}, Source::Definition);
     append(page.steps, working.steps());
-    return wanted;
+    return {wanted, false};
 }
 
 }  // namespace
@@ -101,17 +130,15 @@ bool canBeCorrected(const Analysis& analysis)
 void fillCorrection(LessonPage& page, const ExplainedAnalysis& explained)
 {
     const Analysis& analysis = explained.analysis;
-    const Symbol wanted = addWanted(page, analysis);
-    const MassFraction target = fromPercent(wanted.value);
+    const Aim aim = addAim(page, analysis);
+    const MassFraction target = fromPercent(aim.wanted.value);
     const bool isTooWeak = analysis.shares.sugars < target;
     const Addition addition = isTooWeak ? Addition{"sucrose", {1.0}} : Addition{"water", {0.0}};
-    const auto added = amountToReach(target, analysis.mass, analysis.shares.sugars, addition.sugars);
-    constexpr double tooLittleToWeigh_g = 0.5;
-    if (added && added->value >= tooLittleToWeigh_g)
-        fillSquare(page, analysis, addition, wanted, *added);
-    else
-        page.conclusions.push_back(verdict(phrase("To reach {0} % sugars: the mix is there already, it has {1} %.",
-            Figure{wanted.value, 1}, Figure{percent(analysis.shares.sugars), 1})));
+    if (const auto added = amountToReach(target, analysis.mass, analysis.shares.sugars, addition.sugars)) {
+        fillSquare(page, analysis, addition, aim, *added);
+        page.conclusions.push_back(
+            saidOf(aim, percent(analysis.shares.sugars), squareBandOf(analysis) != nullptr, addition, *added));
+    }
     for (const Advice& advice : analysis.texture.advice) {
         if (advice.promise == Advice::Promise::SetsInFreezer)
             page.conclusions.emplace_back(advice.sentence);

@@ -158,7 +158,8 @@ constexpr const char* keptLiquid = "Δm";
 void addSteps(LessonPage& page, const ExplainedAnalysis& explained, const WithoutAlcohol& other)
 {
     const Analysis& analysis = explained.analysis;
-    append(page.steps, chosenSteps(explained.workings, "freezing_point_c", {"L_ethanol", "A"}));
+    append(page.steps,
+        chosenSteps(explained.workings, "freezing_point_c", {"m_held", "m_free", "b_ethanol", "X_ethanol", "L_ethanol", "A"}));
     append(page.steps, stepsWithout(other.workings));
     const Celsius with_c = analysis.freezing.freezingPoint->temperature, without_c = other.curve.freezingPoint->temperature;
     const Symbol with{"T", "f", with_c.value, "°C", phrase("freezing point with the alcohol"), "freezing_point_c"};

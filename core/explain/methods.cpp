@@ -1,5 +1,6 @@
 #include "explain/methods.h"
 
+#include "derivation/one_form.h"
 #include "explain/parting.h"
 
 #include <algorithm>
@@ -25,10 +26,21 @@ Sentence summaryOf(const Analysis& analysis, KelvinDifference difference)
 std::optional<Sentence> adviceOn(const Analysis& analysis)
 {
     if (analysis.freezing.freezingPoint->isExtrapolated)
-        return phrase("The curve goes beyond what was measured here: trust neither method to better than 1 °C.");
+        return phrase("The curve goes beyond what was measured here: trust neither method to better than {0}.",
+            temperatureDifferenceFigure({1.0}, 0));
     if (analysis.texture.mix[Constituent::Ethanol].value > 0.0)
         return phrase("With alcohol in it the curve is the one to trust: the textbook's method was made for sugars and milk.");
     return std::nullopt;
+}
+
+/// Both stand beside each other: what both write of a symbol has one form.
+void showInOneForm(Derivation& a, Derivation& b)
+{
+    std::vector<WorkingStep> both = a.steps;
+    both.insert(both.end(), b.steps.begin(), b.steps.end());
+    both = inDigitsThatCompute(std::move(both));
+    std::ranges::copy_n(both.begin(), std::ptrdiff_t(a.steps.size()), a.steps.begin());
+    std::ranges::copy(both.begin() + std::ptrdiff_t(a.steps.size()), both.end(), b.steps.begin());
 }
 
 }  // namespace
@@ -45,6 +57,7 @@ Result<MethodComparison> compareMethods(const ExplainedAnalysis& explained)
             phrase("The mix is too strong for the textbook's table. Add water, and both methods have a freezing point."));
     if (!textbook || !waterActivity || !analysis.freezing.freezingPoint || !analysis.textbook)
         return failure(phrase("There is no water to freeze. Add some, and both methods have a freezing point."));
+    showInOneForm(*textbook, *waterActivity);
     const Celsius byCurve = analysis.freezing.freezingPoint->temperature, byTextbook = analysis.textbook->freezingPoint;
     const KelvinDifference difference = byCurve - byTextbook;
     std::vector<Parting> partings = partingsOf(analysis.texture.mix, byCurve, byTextbook);

@@ -1,5 +1,6 @@
 #include "explain/parting.h"
 
+#include "freezing/salts_term.h"
 #include "freezing/textbook.h"
 #include "solution/solute_activity.h"
 #include "solution/water_activity.h"
@@ -17,6 +18,8 @@ using C = Constituent;
 
 constexpr std::array besideSugars{C::Salt, C::Acid, C::Ethanol};
 constexpr std::array binders{C::Protein, C::Hydrocolloid};
+constexpr std::array simpleSugars{C::Glucose, C::Fructose, C::Galactose, C::Sorbitol};
+constexpr double worthAReason_k = 0.005;  // less is shown as 0.00
 
 Mix without(Mix mix, std::span<const Constituent> constituents)
 {
@@ -168,18 +171,30 @@ Sentence reasonOfSteepness(const Mix& mix, bool isWarmer)
                    from, to, table, particles);
 }
 
-Sentence reasonOfMilkSalts(const Mix& mix, bool isWarmer)
+Sentence reasonOfMinerals(const Mix& mix, bool isWarmer)
 {
     const Figure minerals{mix[C::Minerals].value, 1}, solids{mix.milkSolidsNotFat.value, 1};
+    const Figure term = temperatureDifferenceFigure({saltsTerm_k}, 2);
+    if (mix.milkSolidsNotFat.value <= 0.0)
+        return isWarmer
+                   ? phrase("Minerals ({0} g): the textbook counts only those of milk, and there is no milk in this mix. "
+                            "The curve is warmer.",
+                       minerals)
+                   : phrase("Minerals ({0} g): the textbook counts only those of milk, and there is no milk in this mix. To the "
+                            "curve they are dissolved like sugar. The curve is colder.",
+                       minerals);
     return isWarmer
-               ? phrase("Salts of milk and minerals of fruit ({0} g minerals, {1} g milk solids-not-fat): the textbook takes off "
-                        "2.37 °C times these solids over the water; the minerals themselves lower it less. The curve is "
-                        "warmer.",
-                   minerals, solids)
-               : phrase("Salts of milk and minerals of fruit ({0} g minerals, {1} g milk solids-not-fat): the textbook takes off "
-                        "2.37 °C times these solids over the water; the minerals themselves, those of fruit too, lower it "
-                        "more. The curve is colder.",
-                   minerals, solids);
+               ? phrase("Minerals ({0} g, with {1} g milk solids-not-fat): for the salts of milk the textbook takes off {2} times "
+                        "these solids over the water; the minerals themselves lower it less. The curve is warmer.",
+                   minerals, solids, term)
+               : phrase("Minerals ({0} g, with {1} g milk solids-not-fat): for the salts of milk the textbook takes off {2} times "
+                        "these solids over the water; all the minerals of the mix together lower it more. The curve is colder.",
+                   minerals, solids, term);
+}
+
+bool hasSimpleSugars(const Mix& mix)
+{
+    return std::ranges::any_of(simpleSugars, [&](Constituent c) { return mix[c].value > 0.0; });
 }
 
 Sentence reasonOfSugars(const Mix& mix, bool isWarmer)
@@ -195,6 +210,13 @@ Sentence reasonOfSugars(const Mix& mix, bool isWarmer)
                    : phrase("Sugars and polyols ({0} g sucrose equivalents in 100 g water) are stronger than the textbook's table, "
                             "whose last step goes on straight, while the real line bends down. The curve is colder.",
                        strength);
+    if (!hasSimpleSugars(mix))
+        return isWarmer ? phrase("Sugars and polyols ({0} g sucrose equivalents in 100 g water): the textbook's table was measured "
+                                 "on sucrose in 1891. By newer measurements they lower it less here. The curve is warmer.",
+                   strength)
+                        : phrase("Sugars and polyols ({0} g sucrose equivalents in 100 g water): the textbook's table was measured "
+                                 "on sucrose in 1891. By newer measurements they lower it more here. The curve is colder.",
+                            strength);
     return isWarmer
                ? phrase(
                    "Sugars and polyols ({0} g sucrose equivalents in 100 g water): the textbook's table was measured on sucrose "
@@ -210,8 +232,39 @@ Sentence reasonOfSugars(const Mix& mix, bool isWarmer)
 
 }  // namespace
 
+namespace {
+
+/// Of what is shown as 0.00, no sign is worth a reason.
+Sentence reasonForNothing(PartingCause cause)
+{
+    const Figure least = temperatureDifferenceFigure({2.0 * worthAReason_k}, 2);
+    switch (cause) {
+    case PartingCause::Steepness:
+        return phrase("Steepness of the sucrose table: less than {0} here.", least);
+    case PartingCause::Salt:
+        return phrase("Salt: less than {0} here.", least);
+    case PartingCause::Acid:
+        return phrase("Acid: less than {0} here.", least);
+    case PartingCause::Alcohol:
+        return phrase("Alcohol: less than {0} here.", least);
+    case PartingCause::MilkSalts:
+        return phrase("Minerals: less than {0} here.", least);
+    case PartingCause::Sugars:
+        return phrase("Sugars and polyols: less than {0} here.", least);
+    case PartingCause::HeldWater:
+        return phrase("Water held by protein and gums: less than {0} here.", least);
+    case PartingCause::ColdestEquilibrium:
+        break;
+    }
+    return phrase("The end of the curve: less than {0} here.", least);
+}
+
+}  // namespace
+
 Sentence reasonFor(PartingCause cause, const Mix& mix, KelvinDifference difference)
 {
+    if (std::abs(difference.value) < worthAReason_k)
+        return reasonForNothing(cause);
     const bool isWarmer = difference.value >= 0.0;
     switch (cause) {
     case PartingCause::Steepness:
@@ -248,7 +301,7 @@ Sentence reasonFor(PartingCause cause, const Mix& mix, KelvinDifference differen
                        strength);
     }
     case PartingCause::MilkSalts:
-        return reasonOfMilkSalts(mix, isWarmer);
+        return reasonOfMinerals(mix, isWarmer);
     case PartingCause::Sugars:
         return reasonOfSugars(mix, isWarmer);
     case PartingCause::HeldWater:

@@ -13,7 +13,7 @@ constexpr double warmRoom_c = 30.0;
 constexpr double scaleMadeFor_c = 20.0;
 constexpr double leastShown_brix = 2.0;    // below, the correction is as large as the reading
 constexpr double tolerance_percent = 0.3;  // judgement: how well it can be worked out by hand
-constexpr int givenDecimals = 2;
+constexpr int givenDecimals = 2, answerDecimals = 1;
 
 /// What stands on the board: a whole number of °Bx, and how warm the drop is. So far from what the recipe's own mix shows that it does not
 /// give that away.
@@ -81,7 +81,7 @@ std::vector<WorkingStep> solutionOf(const RefractometerReading& reading, const C
     working.found(at20, shown + Formula(warm), Source::Refraction).range =
         phrase("A scale made for 20 °C, without temperature compensation.");
     working
-        .found({"w", "sugars", sugars_percent, "%", phrase("sugars in the mix"), {}, givenDecimals}, at20 - Formula(others),
+        .found({"w", "sugars", sugars_percent, "%", phrase("sugars in the mix"), {}, answerDecimals}, at20 - Formula(others),
             Source::Refraction)
         .range = phrase("A mix like the recipe's: what it holds beside sugars and water is taken from it.");
     return working.steps();
@@ -121,7 +121,7 @@ AskedExercise sugarsByRefractometer(const Mix& mix, std::uint64_t seed, Dice& di
     exercise.question = phrase("Another batch, with more or less water in it, reads {0} °Bx at {1} °C on a refractometer for 20 °C "
                                "without compensation. How much sugar does it hold, in percent by mass?",
         Figure{reading->brix, 0}, Figure{reading->temperature.value, 0});
-    exercise.answer = {sugars_percent, tolerance_percent, "%", 1, {}, slipsOn(*reading, corrections)};
+    exercise.answer = {sugars_percent, tolerance_percent, "%", answerDecimals, {}, slipsOn(*reading, corrections)};
     exercise.given = givenOf(*reading, corrections);
     exercise.hints = hintsOn(*reading, corrections, mix);
     exercise.solution = solutionOf(*reading, corrections, sugars_percent);

@@ -1,5 +1,6 @@
 #include "freezing/textbook.h"
 
+#include "freezing/salts_term.h"
 #include "mix/symbols.h"
 
 #include <algorithm>
@@ -59,10 +60,10 @@ double depressionOfSucrose_k(double sucrose_per100gWater, Working* working)
     const double result = depression_k[i] + (depression_k[i + 1] - depression_k[i]) * (position - static_cast<double>(i));
     if (working) {
         const double row_g = tableStep_g * static_cast<double>(i);
-        const Symbol low{"s", "1", row_g, "g", phrase("row of the table below it")};
-        const Symbol high{"s", "2", row_g + tableStep_g, "g", phrase("row of the table above it")};
-        const Symbol atLow{"ΔT", "1", depression_k[i], "K", phrase("depression in the lower row")};
-        const Symbol atHigh{"ΔT", "2", depression_k[i + 1], "K", phrase("depression in the upper row")};
+        const Symbol low{"s", "1", row_g, "g", phrase("row of the table below it"), {}, 0};
+        const Symbol high{"s", "2", row_g + tableStep_g, "g", phrase("row of the table above it"), {}, 0};
+        const Symbol atLow{"ΔT", "1", depression_k[i], "K", phrase("depression in the lower row"), {}, 2};
+        const Symbol atHigh{"ΔT", "2", depression_k[i + 1], "K", phrase("depression in the upper row"), {}, 2};
         const Symbol strength = strengthSymbol(sucrose_per100gWater);
         WorkingStep& step = working->found(sugarsDepressionSymbol({result}),
             atLow + (Formula(atHigh) - atLow) * ((Formula(strength) - low) / (Formula(high) - low)), Source::Textbook);
@@ -92,8 +93,6 @@ constexpr std::array factors{
     Factor{Constituent::Acid, sucroseOfTextbook_g_mol / 192.1}, Factor{Constituent::Ethanol, sucroseOfTextbook_g_mol / 46.07},
     Factor{Constituent::Salt, 2.0 * sucroseOfTextbook_g_mol / 58.44},  // two ions
 };
-
-constexpr double saltsTerm_k = 2.37;  // K for milk solids-not-fat and whey solids equal to the water
 
 void recordStrength(Working& working, const TextbookMix& mix, double shareOfWaterFrozen, double sucrose_per100gWater)
 {

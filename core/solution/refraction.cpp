@@ -59,12 +59,12 @@ void recordRefraction(
         if (const std::optional<double> each = refraction_mL_g(c))
             terms.push_back(
                 {part.label, massOf(c, mix, working)
-                                 * Symbol{"r", part.subscript, *each, "mL/g",
+                                 * Symbol{"ν", part.subscript, *each, "mL/g",
                                      phrase("specific refraction of {0} at this strength and temperature", part.label), {}, 5}});
     }
-    const Symbol sum{"R", "", refraction_mL, "mL", phrase("refraction of all of it")};
+    const Symbol sum{"N", "", refraction_mL, "mL", phrase("refraction of all of it")};
     working.found(sum,
-        series("i", generalMass() * Symbol{"r", "i", 0.0, "mL/g", phrase("specific refraction of each")}, std::move(terms)),
+        series("i", generalMass() * Symbol{"ν", "i", 0.0, "mL/g", phrase("specific refraction of each")}, std::move(terms)),
         Source::Refraction);
     const Formula perVolume = sum / volumeSymbol(volume, "liquid", temperature);
     WorkingStep& step = working.found(

@@ -158,7 +158,7 @@ void Liquid::recordSugars(
         return Symbol{name, "i", 0.0, unit, std::move(meaning)};
     };
     const Symbol molarOfEach = general("M", "g/mol", phrase("molar mass of each"));
-    const Symbol amountOfEach = general("n", "mol", phrase("amount of each"));
+    const Symbol amountOfEach = general("n", "mol", phrase("amount of each: its mass over its molar mass"));
     const Symbol ratioOfEach =
         general("r", "", phrase("molar mass of each against that of sucrose, for chains of glucose; else 1"));
     const Symbol pullOfEach = general("q", "J/mol", phrase("how strongly each holds water: -Q of Norrish's form"));

@@ -15,7 +15,15 @@ std::string written(const Sentence::Value& value)
         // "-0.0" is a rounding artefact, not a figure.
         if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-')
             text.erase(0, 1);
-        return figure->kind == FigureKind::Number ? text : text + " °C";
+        switch (figure->kind) {
+        case FigureKind::Temperature:
+            return text + " °C";
+        case FigureKind::TemperatureDifference:
+            return text + " K";
+        case FigureKind::Number:
+            break;
+        }
+        return text;
     }
     return std::get<std::string>(value);
 }

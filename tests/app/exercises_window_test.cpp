@@ -3,6 +3,7 @@
 #include "document/edits.h"
 #include "exchange/recipe_text.h"
 #include "gauges/wording.h"
+#include "locales.h"
 #include "teach/exercise_sheet.h"
 #include "teach/exercises_window.h"
 #include "teach/figure_link.h"
@@ -251,6 +252,19 @@ TEST_F(ExercisesWindowTest, SheetsThatAreNoneAreRefusedInASentence)
     EXPECT_TRUE(refusal("24", "1").startsWith("The last sheet comes before the first"));
     EXPECT_TRUE(refusal("1", "500").startsWith("That is more than 200 sheets"));
     EXPECT_EQ(refusal("18446744073709551615", "18446744073709551615"), "");
+}
+
+// Their tables and formulas are in °C and K.
+TEST_F(ExercisesWindowTest, StayInCelsiusWhateverIsShown)
+{
+    const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
+    window.document().startWith(*recipeFromText(simpleSorbet));
+    for (int row = 0; row < list()->count(); ++row) {
+        list()->setCurrentRow(row);
+        QApplication::processEvents();
+        for (const QLabel* each : exercises->findChildren<QLabel*>())
+            EXPECT_FALSE(each->text().contains("°F")) << each->text().toStdString();
+    }
 }
 
 }  // namespace firn::app

@@ -6,6 +6,7 @@
 #include "explain/sources.h"
 #include "formulas/formula_picture.h"
 #include "gauges/wording.h"
+#include "locales.h"
 #include "teach/derivation_window.h"
 #include "teach/figure_link.h"
 #include "teach/methods_window.h"
@@ -74,6 +75,40 @@ TEST_F(MethodsWindowTest, ThePartingsAddUpToTheDifferenceShown)
     EXPECT_NEAR(sum_k, difference_k, 0.005 * double(partings.size() + 1));
     const Analysis& analysis = window.document().analysis();
     EXPECT_NEAR(difference_k, (analysis.freezing.freezingPoint->temperature - analysis.textbook->freezingPoint).value, 0.0051);
+}
+
+TEST_F(MethodsWindowTest, TheWholeDifferenceIsInSightWithSevenParts)
+{
+    lay("200 g sucrose\n500 g whole milk\n10 g salt\n10 g citric acid\n50 g vodka\n100 g water");
+    methods->resize(1366, 690);
+    QApplication::processEvents();
+    ASSERT_GE(labels("parting").size(), 7);
+    QLabel* whole = labels("difference").front();
+    const auto* pane = methods->findChild<QScrollArea*>("reasons");
+    const QRect shown(whole->mapTo(pane->viewport(), QPoint()), whole->size());
+    EXPECT_TRUE(pane->viewport()->rect().contains(shown)) << shown.bottom() << " of " << pane->viewport()->height();
+}
+
+// Formulas are in °C and K, and so is all that belongs to them; heads, which show what the gauges show, and sentences are in the shown unit.
+TEST_F(MethodsWindowTest, SentencesAreInTheShownUnitAndFormulasInCelsius)
+{
+    const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
+    changeAmount(window.document(), RowPlace{0, 1}, Amount{160.0});
+    const Analysis& analysis = window.document().analysis();
+    EXPECT_EQ(valueIn("textbook"), degrees(analysis.textbook->freezingPoint));
+    EXPECT_TRUE(valueIn("textbook").endsWith("°F"));
+    for (const QLabel* each : methods->findChild<QScrollArea*>("reasons")->widget()->findChildren<QLabel*>()) {
+        EXPECT_FALSE(each->text().contains("°C")) << each->text().toStdString();
+        EXPECT_FALSE(each->text().contains(QStringLiteral("\u202fK"))) << each->text().toStdString();
+    }
+    for (const char* name : {"textbook", "waterActivity"}) {
+        for (const StepView* step : column(name)->findChildren<StepView*>()) {
+            for (const QLabel* each : step->findChildren<QLabel*>())
+                EXPECT_FALSE(each->text().contains("°F")) << each->text().toStdString();
+        }
+    }
+    const QString last = column("waterActivity")->findChild<QLabel*>("lastLine")->text();
+    EXPECT_TRUE(last.contains("°C, shown as ") && last.endsWith("°F")) << last.toStdString();
 }
 
 TEST_F(MethodsWindowTest, FollowsEditsAndSaysWhyThereIsNothing)

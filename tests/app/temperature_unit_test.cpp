@@ -10,10 +10,13 @@
 #include "gauges/texture_panel.h"
 #include "gauges/wording.h"
 #include "locales.h"
+#include "teach/figure_wording.h"
+#include "teach/projected_text.h"
 
 #include <QAction>
 #include <QMenu>
 #include <QMenuBar>
+#include <QRegularExpression>
 #include <QTest>
 
 namespace firn::app {
@@ -59,10 +62,10 @@ TEST(TemperatureUnit, FollowsTheLocaleUntilSomebodyChooses)
 TEST(TemperatureUnit, SentencesAreWrittenInIt)
 {
     const Sentence sentence = phrase("{0} and {1}", temperatureFigure({-10.0}, 0), temperatureDifferenceFigure({2.0}, 1));
-    EXPECT_EQ(translated(sentence), "\u221210\u202f°C and 2.0\u202f°C");
+    EXPECT_EQ(translated(sentence), "\u221210\u202f°C and 2.0\u202fK");
     const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
     EXPECT_EQ(translated(sentence), "14\u202f°F and 3.6\u202f°F") << "a difference has no zero to be moved";
-    EXPECT_EQ(english(sentence), "-10 °C and 2.0 °C") << "what is written to files and pipes stays the same";
+    EXPECT_EQ(english(sentence), "-10 °C and 2.0 K") << "what is written to files and pipes stays the same";
 }
 
 // Many sentences of core have the unit in their pattern.
@@ -74,6 +77,24 @@ TEST(TemperatureUnit, NumbersBeforeDegreesInAPatternAreTemperatures)
     const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
     EXPECT_EQ(translated(sentence), "5\u202f% at \u22124\u202f°F: serve it at \u22124 to 14\u202f°F.");
     EXPECT_EQ(translated(phrase("a scale made for 20 °C")), "a scale made for 20\u202f°C");
+}
+
+TEST(TemperatureUnit, SentencesOfALessonAreInItAndWhatBelongsToFormulasIsNot)
+{
+    const Sentence sentence = phrase("{1} % at {0} °C: serve it at {0} to {2} °C, {3} apart; made for 20 °C.", Figure{-20.0, 0},
+        Figure{51.0, 0}, Figure{-10.0, 0}, temperatureDifferenceFigure({10.0}, 1));
+    const auto projected = [&] { return projectedText(sentence, true).remove(QRegularExpression("[\uE000\uE001]")); };
+    const QString inCelsius =
+        "51\u202f% at \u221220\u202f°C: serve it at \u221220 to \u221210\u202f°C, 10.0\u202fK apart; made for 20\u202f°C.";
+    {
+        const TemperaturesIn celsius(TemperatureUnit::Celsius);
+        EXPECT_EQ(projected(), inCelsius);
+        EXPECT_EQ(plainInCelsius(sentence), inCelsius);
+    }
+    const TemperaturesIn fahrenheit(TemperatureUnit::Fahrenheit);
+    EXPECT_EQ(
+        projected(), "51\u202f% at \u22124\u202f°F: serve it at \u22124 to 14\u202f°F, 18.0\u202f°F apart; made for 20\u202f°C.");
+    EXPECT_EQ(plainInCelsius(sentence), inCelsius);
 }
 
 TEST(TemperatureUnit, AxesAreMarkedInItsOwnRoundNumbers)

@@ -453,7 +453,7 @@ TEST(Attribution, IsToldInDegreesAndInPointsThatAreExplained)
     const std::string change =
         english(phrase("{0}", Figure{std::abs(shownWhole(comparison.attributions[0].freezingPoint_c, 2)), 2}));
     EXPECT_EQ(sentence(0),
-        "From “A” to “B” the freezing point falls by " + change + " °C; “sucrose: 190 g → 230 g” accounts for " + change + " °C.");
+        "From “A” to “B” the freezing point falls by " + change + " K; “sucrose: 190 g → 230 g” accounts for " + change + " K.");
     EXPECT_NE(sentence(1).find("sweetness points (1 point is as sweet as 1 % sugar)"), std::string::npos) << sentence(1);
 }
 

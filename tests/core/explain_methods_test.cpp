@@ -135,7 +135,10 @@ RC_GTEST_PROP(Methods, PartsAreTheDifferenceAndEachReasonSaysWhatItsSignSays, ()
     for (const Parting& parting : found->partings) {
         sum_k += parting.difference.value;
         RC_ASSERT(std::isfinite(parting.difference.value));
-        RC_ASSERT(says(parting, parting.difference.value >= 0.0 ? "The curve is warmer." : "The curve is colder."));
+        const bool isShownAsNothing = std::abs(parting.difference.value) < 0.005;
+        RC_ASSERT(says(parting, isShownAsNothing                  ? ": less than 0.01 K here."
+                                : parting.difference.value >= 0.0 ? "The curve is warmer."
+                                                                  : "The curve is colder."));
         // The freezing point is solved for to 1e-5 K; nearer to zero a sign says nothing.
         constexpr double certain_k = 1e-4;
         if (std::abs(parting.difference.value) < certain_k)
@@ -168,6 +171,30 @@ TEST(Methods, TheReasonsAreThoseOfWhatTheMixHolds)
     const auto strong = compareMethods(of({{"water", 35}, {"sucrose", 65}}));
     EXPECT_TRUE(says(*find(*strong, PartingCause::Sugars), "stronger than the textbook's table"));
     EXPECT_TRUE(find(*compareMethods(of({{"water", 50}, {"skim milk powder", 50}})), PartingCause::HeldWater));
+}
+
+TEST(Methods, NoReasonNamesWhatIsNotInTheMix)
+{
+    const auto gum = compareMethods(of({{"sucrose", 150}, {"glucose syrup", 150}, {"water", 600}, {"locust bean gum", 2}}));
+    const Parting* minerals = find(*gum, PartingCause::MilkSalts);
+    ASSERT_TRUE(minerals);
+    for (const char* absent : {"fruit", "milk solids", "Salts of milk"})
+        EXPECT_FALSE(says(*minerals, absent)) << english(minerals->reason);
+    EXPECT_TRUE(says(*minerals, "there is no milk in this mix")) << english(minerals->reason);
+    EXPECT_TRUE(says(*find(*gum, PartingCause::Sugars), "simple sugars as 1.9"));
+    const auto sucrose = compareMethods(of({{"water", 75}, {"sucrose", 45}}));
+    EXPECT_FALSE(says(*find(*sucrose, PartingCause::Sugars), "simple sugars")) << english(sucrose->partings.front().reason);
+    const auto milk = compareMethods(of({{"whole milk", 600}, {"sucrose", 100}}));
+    EXPECT_TRUE(says(*find(*milk, PartingCause::MilkSalts), "milk solids-not-fat"));
+}
+
+TEST(Methods, DifferencesAreInKelvins)
+{
+    const auto found = compareMethods(of({{"water", 700}, {"sucrose", 200}, {"salt", 20}}));
+    const std::string summary = english(found->summary);
+    EXPECT_TRUE(summary.ends_with(" K apart.")) << summary;
+    for (const Parting& parting : found->partings)
+        EXPECT_EQ(english(parting.reason).find("°C"), std::string::npos) << english(parting.reason);
 }
 
 TEST(Methods, AnyMixWithAlcoholIsToldWhichToTrust)

@@ -120,6 +120,24 @@ TEST(Lesson, EachCorrectionNamesItsAim)
         << english(page.conclusions.front().sentence);
 }
 
+TEST(Lesson, AMixInsideItsBandIsToldSoAndTakesATargetAsAnExample)
+{
+    const auto saidOn = [](const char* lines) {
+        const LessonPage page = lessonPage(LessonTopic::Correction, explained(lines));
+        return english(page.conclusions.front().sentence);
+    };
+    // A sorbet usually has 30 to 36 %.
+    EXPECT_TRUE(saidOn("650 g water\n350 g sucrose")
+                    .starts_with("With 35.0 % sugars it is inside its band. Suppose 33.0 % is wanted: add "))
+        << saidOn("650 g water\n350 g sucrose");
+    EXPECT_TRUE(saidOn("700 g water\n300 g sucrose")
+                    .starts_with("With 30.0 % sugars it is inside its band. Suppose 33.0 % is wanted: add "));
+    EXPECT_TRUE(saidOn("667 g water\n333 g sucrose")
+                    .starts_with("With 33.3 % sugars it is inside its band. Suppose 35.0 % is wanted: add "));
+    EXPECT_TRUE(saidOn("705 g water\n295 g sucrose").starts_with("To reach 33.0 % sugars: add "));
+    EXPECT_TRUE(saidOn("630 g water\n370 g sucrose").starts_with("To reach 33.0 % sugars: add "));
+}
+
 TEST(Lesson, AMixWithoutABandOfTheTradeIsBroughtToAnExample)
 {
     const ExplainedAnalysis milkIce = explained("600 g whole milk\n80 g sucrose\n10 g skim milk powder");
@@ -155,7 +173,7 @@ TEST(Lesson, SumsHaveTheirLargestTermsFirst)
                 std::ranges::is_sorted(*terms, std::greater{}, [](const SeriesTerm& term) { return *valueOf(term.formula); }));
         }
     }
-    EXPECT_EQ(sums, 2u);
+    EXPECT_EQ(sums, 4u) << "each of the three sugars, and all of them";
 }
 
 TEST(Lesson, SpiritIsHeldAgainstTheSameMixWithoutItsAlcohol)

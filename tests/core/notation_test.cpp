@@ -6,10 +6,12 @@
 #include "explain/exercises.h"
 #include "explain/lesson.h"
 #include "explain/methods.h"
+#include "mix/symbols.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
+#include <set>
 
 namespace firn {
 namespace {
@@ -59,6 +61,8 @@ const std::vector<Kind> kinds{
     {"m", "g"},
     {"Δm", "g"},
     {"n", "mol"},
+    {"N", "mL"},
+    {"ν", "mL/g"},
     {"nD", ""},
     {"o", "%"},
     {"p", "%", "share"},
@@ -66,9 +70,7 @@ const std::vector<Kind> kinds{
     {"π", ""},
     {"φ", "% vol"},
     {"q", "J/mol"},
-    {"R", "mL"},
     {"R", "J/(mol K)"},
-    {"r", "mL/g"},
     {"r", "", "share of"},
     {"r", "", "molar mass"},
     {"ρ", "g/mL"},
@@ -123,6 +125,48 @@ std::vector<Symbol> allSymbolsOf(const WorkingStep& step)
         symbols.push_back(general);
     symbols.push_back(step.result);
     return symbols;
+}
+
+/// Symbols of general terms that stand on the page and in no legend: what generalSymbolsOf() leaves out cannot be found by asking it.
+void collectBodies(const Formula& formula, std::vector<Symbol>& symbols)
+{
+    if (const auto* operation = std::get_if<Operation>(&formula.node)) {
+        for (const Formula& part : operation->parts)
+            collectBodies(part, symbols);
+    } else if (const auto* sum = std::get_if<Series>(&formula.node)) {
+        for (const Symbol& symbol : symbolsOf(*sum->body)) {
+            const bool isTheIndex = symbol.name == sum->index;
+            if (!isTheIndex && !sum->terms.empty())
+                symbols.push_back(symbol);
+        }
+    }
+}
+
+std::string withoutLegendOn(const Steps& page)
+{
+    std::string faults;
+    for (const WorkingStep& step : page) {
+        std::vector<Symbol> written;
+        collectBodies(step.formula, written);
+        const std::vector<Symbol> explainedThere = allSymbolsOf(step);
+        for (const Symbol& each : written) {
+            if (std::ranges::none_of(explainedThere, [&](const Symbol& known) { return isSame(known, each); }))
+                faults += textOf(each) + " has no legend in " + textOf(step.formula) + "\n";
+        }
+    }
+    return faults;
+}
+
+/// A share that becomes a percentage and one that is made of one again, in the same formula: percent is counted twice.
+std::string percentTwiceOn(const Steps& page)
+{
+    std::string faults;
+    for (const WorkingStep& step : page) {
+        const std::string text = textOf(step.formula);
+        if (text.find("100 % ·") != std::string::npos && text.find("/ 100 %") != std::string::npos)
+            faults += "percent twice: " + text + "\n";
+    }
+    return faults;
 }
 
 void collectFunctions(const Formula& formula, std::vector<Operation>& functions)
@@ -210,7 +254,7 @@ std::string unitsOf(const Steps& page)
 
 std::string faultsOf(const std::string& name, const Steps& page)
 {
-    const std::string faults = undefinedOn(page) + ambiguousOn(page) + unitsOf(page);
+    const std::string faults = undefinedOn(page) + withoutLegendOn(page) + ambiguousOn(page) + unitsOf(page) + percentTwiceOn(page);
     return faults.empty() ? "" : name + "\n" + faults;
 }
 
@@ -284,6 +328,69 @@ TEST(Notation, ALessonNeverUsesALetterForTwoThings)
                     EXPECT_EQ(first, &*kind) << symbol.name << " on “" << page << "” and on “" << english(titleOf(topic)) << "”";
                 }
             }
+        }
+    }
+}
+
+/// What a page may start from: the recipe's amounts and what the mix holds, constants and tables of sources, points of the curve, which is drawn,
+/// and what the person chose.
+bool isStart(const Symbol& symbol)
+{
+    static const std::set<std::string> letters{"M", "c", "q", "r", "v", "ν", "f", "k", "λ", "π", "σ", "a"};
+    static const std::set<std::string> names{"R", "ρ_w", "ρ_w,t", "ρ_air", "ρ_egg", "ρ_ethanol", "m_egg", "t_freezer", "t_end",
+        "t_read", "o", "w_low", "w_high", "k_prism", "w_fat", "t"};
+    const bool isHeld =
+        symbol.name == "m"
+        && (symbol.subscript == "mix" || symbol.subscript.starts_with("row")
+            || std::ranges::any_of(mixParts(), [&](const MixPart& part) { return part.subscript == symbol.subscript; }));
+    const bool isOfWhatIsHeld = symbol.name == "n" && std::ranges::any_of(mixParts(), [&](const MixPart& part) {
+        return part.subscript == symbol.subscript;
+    });
+    return isHeld || isOfWhatIsHeld || letters.contains(symbol.name) || names.contains(textOf(symbol))
+           || symbol.figure.starts_with("freezing_curve[") || symbol.figure == "percent.sugars"
+           || symbol.subscript.starts_with("begins");
+}
+
+/// Values that stand on a page without having been found there, on a page before, or being what a page may start from.
+TEST(Notation, ALessonFindsEveryValueThatItUses)
+{
+    std::vector<Recipe> recipes;
+    for (const auto& path : samples())
+        recipes.push_back(*recipeFromContents(*contentsOf(path), path));
+    Recipe& granita = recipes.emplace_back();
+    granita.components.front().rows = {{"water", {700, Unit::Gram}, {}, {}}, {"sucrose", {150, Unit::Gram}, {}, {}},
+        {"glycerol", {20, Unit::Gram}, {}, {}}, {"vodka", {50, Unit::Gram}, {}, {}}, {"salt", {3, Unit::Gram}, {}, {}}};
+    for (const Recipe& recipe : recipes) {
+        const ExplainedAnalysis explained = analyseWithWorkings(recipe, shippedCatalogue(), conditionsOf(recipe));
+        std::set<std::string> found;
+        for (const LessonTopic topic : lessonTopics(explained.analysis)) {
+            // Why spirit keeps it soft is shown in a picture; its figures are found on the page after it, step by step.
+            if (topic == LessonTopic::Spirit)
+                continue;
+            for (const WorkingStep& step : lessonPage(topic, explained).steps) {
+                found.insert(textOf(step.result));
+                for (const Symbol& symbol : symbolsOf(step.formula))
+                    EXPECT_TRUE(found.contains(textOf(symbol)) || isStart(symbol))
+                        << recipe.title << ", " << english(titleOf(topic)) << ": " << textOf(symbol) << " in "
+                        << textOf(step.formula);
+            }
+        }
+    }
+}
+
+TEST(Notation, TheFirstPageFindsEverySugarThatItAddsUp)
+{
+    for (const auto& path : samples()) {
+        const auto recipe = recipeFromContents(*contentsOf(path), path);
+        const ExplainedAnalysis explained = analyseWithWorkings(*recipe, shippedCatalogue(), conditionsOf(*recipe));
+        std::set<std::string> found{"m_mix"};
+        for (const WorkingStep& step : lessonPage(LessonTopic::Sugars, explained).steps) {
+            const bool isOfRows = step.result.name == "m" && step.result.subscript != "sugars";
+            for (const Symbol& symbol : symbolsOf(step.formula)) {
+                const bool isTold = isOfRows || isSame(symbol, step.result) || found.contains(textOf(symbol));
+                EXPECT_TRUE(isTold) << textOf(symbol) << " in " << textOf(step.formula);
+            }
+            found.insert(textOf(step.result));
         }
     }
 }

@@ -26,7 +26,7 @@ TEST(Sentence, MinusZeroIsZero)
 TEST(Sentence, TemperaturesBringTheirUnit)
 {
     EXPECT_EQ(english(phrase("No ice at {0}.", temperatureFigure({-12.0}, 0))), "No ice at -12 °C.");
-    EXPECT_EQ(english(phrase("{0} colder", temperatureDifferenceFigure({2.04}, 1))), "2.0 °C colder");
+    EXPECT_EQ(english(phrase("{0} colder", temperatureDifferenceFigure({2.04}, 1))), "2.0 K colder");
     EXPECT_EQ(english(phrase("{0}", temperatureFigure({-0.04}, 1))), "0.0 °C");
 }
 
