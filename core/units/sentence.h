@@ -15,7 +15,7 @@ namespace firn {
 /// What a figure is of, where it is written in the unit that the reader chose, and with it.
 enum class FigureKind { Number, Temperature, TemperatureDifference };
 
-/// A number and the decimals that its uncertainty allows. Temperatures and their differences are in °C.
+/// A number and the decimals that its uncertainty allows. Temperatures are in °C, their differences in K.
 struct Figure {
     double value = 0.0;
     int decimals = 0;
@@ -29,7 +29,7 @@ inline Figure temperatureFigure(Celsius temperature, int decimals)
     return {temperature.value, decimals, FigureKind::Temperature};
 }
 
-/// How far one temperature is from another: "2.0 °C", or "3.6 °F".
+/// How far one temperature is from another: "2.0 K", or "3.6 °F".
 inline Figure temperatureDifferenceFigure(KelvinDifference difference, int decimals)
 {
     return {difference.value, decimals, FigureKind::TemperatureDifference};

@@ -269,7 +269,7 @@ TEST(Explain, TheTextbooksWorkedExampleLineByLine)
     EXPECT_EQ(lines, (std::vector<std::string>{
                          "SE = 12 g · 1 + 6.98 g · 1 + 3.2 g · 1 = 22.18 g",
                          "s = 100 g · 22.18 g / 60 g = 36.97 g",
-                         "ΔT_sugars = 2.21 K + (2.40 K − 2.21 K) · (36.97 g − 36.00 g) / (39 g − 36 g) = 2.271 K",
+                         "ΔT_sugars = 2.21 K + (2.40 K − 2.21 K) · (36.97 g − 36 g) / (39 g − 36 g) = 2.271 K",
                          "ΔT_salts = 2.37 K · 12 g / 60 g = 0.474 K",
                          "T_textbook = 0 °C − 2.271 K − 0.474 K = −2.745 °C",
                      }));
