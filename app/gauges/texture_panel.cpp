@@ -77,7 +77,6 @@ void TexturePanel::show(const Analysis& analysis)
     const bool isEmpty = analysis.mix.isEmpty();
     m_kind = isEmpty ? QString() : capitalised(translatedName(nameOf(texture.textureClass)));
     const RangeInDegrees range = texture.servingWindow ? rangeInDegrees(*texture.servingWindow) : RangeInDegrees{};
-    m_coldest = range.coldest;
     m_warmest = range.warmest;
     m_isFrozen = !isEmpty && texture.textureClass != TextureClass::Unfrozen;
     m_window = !isEmpty && texture.servingWindow ? tr("serve at %1").arg(range.whole) : QString();
@@ -149,8 +148,10 @@ void TexturePanel::placeFigures()
         QRect coldest = windowPlace(), warmest = coldest;
         warmest.setLeft(coldest.right() - std::max(FigureButton::leastSize_px, fontMetrics().horizontalAdvance(m_warmest)));
         coldest.setRight(warmest.left() - 1);
-        figures.push_back({QStringLiteral("texture.serving_window_c.coldest"), tr("coldest to serve: %1").arg(m_coldest), coldest});
-        figures.push_back({QStringLiteral("texture.serving_window_c.warmest"), tr("warmest to serve: %1").arg(m_warmest), warmest});
+        figures.push_back({QStringLiteral("texture.serving_window_c.coldest"),
+            tr("coldest to serve: %1").arg(degrees(m_texture.servingWindow->coldest)), coldest});
+        figures.push_back({QStringLiteral("texture.serving_window_c.warmest"),
+            tr("warmest to serve: %1").arg(degrees(m_texture.servingWindow->warmest)), warmest});
     }
     setFigures(figures);
 }

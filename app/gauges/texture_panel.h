@@ -52,7 +52,7 @@ private:
     QString m_kind;  // empty for an empty mix
     bool m_isFrozen = false;
     QString m_window;  // "serve at …"
-    QString m_coldest, m_warmest;
+    QString m_warmest;
 };
 
 }  // namespace firn::app

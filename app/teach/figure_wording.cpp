@@ -36,8 +36,6 @@ QString onBench(const QString& figureKey, const Symbol& result)
         return shownUnit == QStringLiteral("°C") ? degrees({result.value}, decimals)
                                                  : withUnit(figure(result.value, decimals), shownUnit);
     };
-    if (figureKey.startsWith(QLatin1String("texture.")) && unit == QStringLiteral("°C"))
-        return rounded(0, unit);
     if (figureKey.startsWith(QLatin1String("texture.ice")) || figureKey.endsWith(QLatin1String("water_frozen_percent")))
         return rounded(0, unit);
     if (figureKey == QLatin1String("sweetness_percent_sucrose"))

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <fmt/format.h>
 #include <string>
 
@@ -142,7 +143,7 @@ Formula inPowersOfTen(double number)
         return number;
     const double exponent = std::floor(std::log10(std::abs(number)));
     constexpr int digits = 15;  // as many as a double keeps
-    return std::stod(fmt::format("{:.{}g}", number / std::pow(10.0, exponent), digits)) * power(10.0, exponent);
+    return std::strtod(fmt::format("{:.{}g}", number / std::pow(10.0, exponent), digits).c_str(), nullptr) * power(10.0, exponent);
 }
 
 Formula polynomial(const std::vector<double>& coefficients, const Formula& x)

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cmath>
+#include <cstdlib>
 #include <fmt/format.h>
 
 namespace firn {
@@ -218,7 +219,8 @@ double valueShown(const Number& number)
         return number.value;
     if (const auto decimals = decimalsShown(number))
         return roundedTo(*decimals, number.value);
-    return std::stod(fmt::format("{:.{}e}", number.value, scientificDecimals));
+    // Of the smallest numbers, too, which have no full precision.
+    return std::strtod(fmt::format("{:.{}e}", number.value, scientificDecimals).c_str(), nullptr);
 }
 
 std::string textOf(const Formula& formula, std::size_t mostTerms) { return Writer(mostTerms)(formula); }

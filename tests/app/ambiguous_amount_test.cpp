@@ -169,7 +169,7 @@ TEST_F(AmbiguousAmount, IsAskedAboutInANewLineToo)
 
 TEST_F(AmbiguousAmount, OfALineIsKeptWhenTheNextOneIsTyped)
 {
-    for (const char* line : {"1,000 g water", "1.250 g milk", "-5 g sugar", "1e308 kg water", "3 @ 4 of x"}) {
+    for (const char* line : {"1,000 g water", "1.250 g milk", "-5 g sugar", "1e308 kg water"}) {
         window.document().startWith({});
         type(line);
         press(Qt::Key_Return);

@@ -183,13 +183,13 @@ TEST_F(CatalogueOnTheBench, FiltersByGroupAndAllergens)
 
 TEST_F(CatalogueOnTheBench, NothingFoundIsSaidAndBecomesTheNewName)
 {
-    search(QStringLiteral("quay cordial"));
+    search(QStringLiteral("quay ferox"));
     EXPECT_FALSE(shown("detailHint").isEmpty());
     EXPECT_FALSE(part<QPushButton>("put").isVisible());
     press(Qt::Key_Return);
     EXPECT_EQ(rowCount(), 1U);
     click("new");
-    EXPECT_EQ(part<QLineEdit>("name").text(), QStringLiteral("quay cordial"));
+    EXPECT_EQ(part<QLineEdit>("name").text(), QStringLiteral("quay ferox"));
 }
 
 TEST_F(CatalogueOnTheBench, NewIngredientTakesBothDecimalMarksAndCountsAtOnce)

@@ -7,7 +7,7 @@
 namespace firn::app {
 namespace {
 
-constexpr int usualSequences = 1000;
+constexpr int usualSequences = 300;
 constexpr int usualSequencesOnThreads = 100;  // which have to be waited for
 
 /// Cancels the dialog that comes up when a disk hangs.

@@ -131,6 +131,12 @@ TEST(Formula, SumsOverAnIndexHaveALegend)
     EXPECT_EQ(english(legend.front().meaning), "a row's mass");
 }
 
+TEST(Formula, TheSmallestNumbersAreShownToo)
+{
+    EXPECT_NEAR(valueShown({5e-324, "g", true, {}}), 5e-324, 1e-323);
+    EXPECT_NO_THROW(inPowersOfTen(5e-324));
+}
+
 TEST(Formula, HalvesAreRoundedAwayFromZero)
 {
     EXPECT_EQ(english(phrase("{0} {1} {2}", Figure{2.5, 0}, Figure{-2.5, 0}, Figure{1.005, 2})), "3 -3 1.01");
