@@ -339,11 +339,12 @@ void SugarScale::paintBracket(QPainter& painter, const Bracket& bracket, const G
     } else {
         painter.drawLine(QPointF(left, middle - 4.0), QPointF(left, middle + 3.0));
         painter.drawLine(QPointF(right, middle - 4.0), QPointF(right, middle + 3.0));
-        if (bracket.nameLeft > right) {
-            painter.drawLine(QPointF(left, middle), QPointF(right, middle));
-        } else {
+        const bool isNameInside = left < bracket.nameLeft && nameRight < right;
+        if (isNameInside) {
             painter.drawLine(QPointF(left, middle), QPointF(bracket.nameLeft - 3.0, middle));
             painter.drawLine(QPointF(nameRight + 3.0, middle), QPointF(right, middle));
+        } else {
+            painter.drawLine(QPointF(left, middle), QPointF(right, middle));
         }
     }
     if (isOwnKind && !m_countedWords.isEmpty()) {
