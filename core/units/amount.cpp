@@ -76,8 +76,10 @@ AmountFault ambiguous(std::string_view number, double value, Unit unit)
 {
     constexpr double thousand = 1000.0;
     const AmountReadings readings{{roundedTo(0, value * thousand), unit}, {value, unit}};
-    return {phrase("“{0}” can mean {1} or {2}. Write it in one of these two ways.", std::string(number),
-                amountText(readings.thousands), amountText(readings.decimals)),
+    // With a mark and three digits it would be asked about again.
+    const Figure thousands{readings.thousands.value, 0}, decimals{value, roundedTo(2, value) == value ? 2 : 4};
+    return {phrase("“{0}” can mean {1} {2} or {3} {4}. Write it in one of these two ways.", std::string(number), thousands,
+                std::string(unitWord(readings.thousands)), decimals, std::string(unitWord(readings.decimals))),
         readings, std::string(number)};
 }
 

@@ -45,7 +45,7 @@ TEST_F(AmbiguousAmount, IsAskedAboutInEveryLocaleWithEitherMarkAndTypingGoesOn)
             EXPECT_EQ(offered(),
                 (QStringList{first + decimals + u'\u202f' + unit, first + locale.decimalPoint() + written + u'\u202f' + unit}))
                 << where;
-            EXPECT_FALSE(problemShown().isEmpty()) << where;
+            EXPECT_TRUE(problemShown().contains(first + locale.decimalPoint() + written)) << where << problemShown().toStdString();
         }
     }
 }
