@@ -1,4 +1,4 @@
-// Work on files in an order that the test draws at random, so that the same seed always gives the same run, and nobody waits for a thread.
+// Work on files in an order that the test draws at random, so that nobody waits for a thread. Timers and the watching of files still run by the clock.
 #pragma once
 
 #include "../failing_disk.h"
