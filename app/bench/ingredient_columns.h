@@ -24,7 +24,7 @@ struct IngredientColumn {
 const std::array<IngredientColumn, IngredientModel::ColumnCount>& ingredientColumns();
 inline const IngredientColumn& columnOf(int column) { return ingredientColumns().at(std::size_t(column)); }
 
-/// Why a line such as "1.015 g sugar" is no row, with what its amount may mean.
+/// Why a line such as "1.015 g sugar" cannot be read as a row, with what its amount may mean.
 AmountFault faultOfLine(const std::string& line, const Sentence& sentence);
 
 /// Gives the columns their width. Where the table is narrow, the ribbons give way to the names.

@@ -155,7 +155,7 @@ bool Document::finishSaving(const RecipeToSave& wanted, const SaveOutcome& outco
     if (const auto* written = std::get_if<Written>(&outcome)) {
         m_path = wanted.path;
         m_fingerprint = written->fingerprint;
-        // What was typed while it was being written is not in the file, and what was clean before is no longer.
+        // The file lacks what was typed while it was being written, and no longer holds what it held before.
         if (withoutTyping() == wanted.recipe)
             m_undoStack.setClean();
         else

@@ -47,7 +47,7 @@ std::optional<Columns> headerFrom(const CsvRecord& record)
     return isHeader ? std::optional(columns) : std::nullopt;
 }
 
-/// What is no plain number and unit is read as a line of text is: "2-3", "½ cup + 1 tbsp".
+/// More than a plain number and its unit is read as in a line of text: "2-3", "½ cup + 1 tbsp".
 Row rowFromCells(const std::string& ingredient, const std::string& number, const std::string& unit, const std::string& note)
 {
     const std::string amount = number + (unit.empty() ? "" : " " + unit);

@@ -1,6 +1,7 @@
 #include "recipe/text_line.h"
 
 #include "recipe/measure_words.h"
+#include "recipe/stated_twice.h"
 #include "recipe/word_reader.h"
 #include "recipe/written_amount.h"
 #include "recipe/written_name.h"

@@ -22,8 +22,4 @@ Result<std::optional<WrittenAmount>> writtenAmountAt(std::string_view text);
 /// A whole text that is an amount with its unit, such as what stands in brackets: "about 120 ml", "or 7 oz".
 std::optional<Amount> amountInBrackets(std::string_view text);
 
-/// Of two statements of one amount, the first unless the second is in grams, or in millilitres where the first is neither.
-/// Fails if both have the same dimension and are far apart.
-Result<Amount> betterOf(const Amount& first, const Amount& second);
-
 }  // namespace firn

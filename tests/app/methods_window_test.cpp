@@ -116,6 +116,8 @@ TEST_F(MethodsWindowTest, FollowsEditsAndSaysWhyThereIsNothing)
     const QString before = valueIn("textbook");
     changeAmount(window.document(), RowPlace{0, 1}, Amount{300.0});
     EXPECT_NE(valueIn("textbook"), before);
+    EXPECT_EQ(valueIn("textbook"), degrees(window.document().analysis().textbook->freezingPoint));
+    EXPECT_EQ(valueIn("waterActivity"), degrees(window.document().analysis().freezing.freezingPoint->temperature));
     window.document().startWith(Recipe{});
     EXPECT_TRUE(labels("parting").isEmpty());
     bool isSaid = false;

@@ -99,9 +99,11 @@ TEST_F(Window, GaugesFollowAnEdit)
 {
     lay("75 g water\n25 g sucrose");
     auto* scale = window.findChild<SugarScale*>();
-    const QString before = scale->valueText();
-    changeAmount(window.document(), {0, 1}, {50, Unit::Gram});
-    EXPECT_NE(scale->valueText(), before);
+    EXPECT_TRUE(scale->valueText().startsWith("25.0\u202f% sugars by mass; a refractometer reads 25.0"))
+        << scale->valueText().toStdString();
+    changeAmount(window.document(), {0, 1}, {50, Unit::Gram});  // in 125 g
+    EXPECT_TRUE(scale->valueText().startsWith("40.0\u202f% sugars by mass; a refractometer reads 40.0"))
+        << scale->valueText().toStdString();
 }
 
 TEST_F(Window, ComponentsAreTabsOnceThereAreTwo)

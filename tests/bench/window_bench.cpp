@@ -28,6 +28,27 @@ using Clock = std::chrono::steady_clock;
 
 constexpr QSize screen{1366, 768};
 
+/// Times what this does until it is painted, against filling the screen.
+template <class Action>
+void timeToPaint(benchmark::State& state, const Action& act)
+{
+    QImage blank(screen, QImage::Format_ARGB32_Premultiplied);
+    std::chrono::duration<double> acted{};
+    std::chrono::duration<double> filled{};
+    for (auto _ : state) {
+        const auto start = Clock::now();
+        act();
+        QApplication::sendPostedEvents();
+        QApplication::processEvents();
+        const auto painted = Clock::now();
+        blank.fill(Qt::white);
+        acted += painted - start;
+        filled += Clock::now() - painted;
+        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
+    }
+    state.counters["fillingTheScreenTimes"] = acted / filled;
+}
+
 void editToAllGaugesPainted(benchmark::State& state)
 {
     const QTemporaryDir folder;
@@ -39,23 +60,11 @@ void editToAllGaugesPainted(benchmark::State& state)
     window.show();
     QApplication::processEvents();
 
-    QImage blank(screen, QImage::Format_ARGB32_Premultiplied);
-    std::chrono::duration<double> edited{};
-    std::chrono::duration<double> filled{};
     double amount_g = 190.0;
-    for (auto _ : state) {
+    timeToPaint(state, [&] {
         amount_g = amount_g > 240.0 ? 190.0 : amount_g + 1.0;
-        const auto start = Clock::now();
         changeAmount(window.document(), {0, 2}, {amount_g, Unit::Gram});
-        QApplication::sendPostedEvents();
-        QApplication::processEvents();
-        const auto painted = Clock::now();
-        blank.fill(Qt::white);
-        edited += painted - start;
-        filled += Clock::now() - painted;
-        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
-    }
-    state.counters["fillingTheScreenTimes"] = edited / filled;
+    });
 }
 BENCHMARK(editToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
 
@@ -76,31 +85,19 @@ void keyToAllGaugesPainted(benchmark::State& state)
     QApplication::processEvents();
     QWidget* editor = table.indexWidget(cell);
 
-    QImage blank(screen, QImage::Format_ARGB32_Premultiplied);
-    std::chrono::duration<double> typed{};
-    std::chrono::duration<double> filled{};
     const auto press = [editor](Qt::Key key, const QString& text) {
         QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier, text);
         QApplication::sendEvent(editor, &event);
     };
     bool isLonger = false;
-    for (auto _ : state) {
+    timeToPaint(state, [&] {
         isLonger = !isLonger;
-        const auto start = Clock::now();
         press(isLonger ? Qt::Key_5 : Qt::Key_Backspace, isLonger ? QStringLiteral("5") : QString());
-        QApplication::sendPostedEvents();
-        QApplication::processEvents();
-        const auto painted = Clock::now();
-        blank.fill(Qt::white);
-        typed += painted - start;
-        filled += Clock::now() - painted;
-        state.SetIterationTime(std::chrono::duration<double>(painted - start).count());
-    }
-    state.counters["fillingTheScreenTimes"] = typed / filled;
+    });
 }
 BENCHMARK(keyToAllGaugesPainted)->Unit(benchmark::kMillisecond)->UseManualTime()->Repetitions(5)->ReportAggregatesOnly();
 
-/// From the click on a figure to its derivation on the screen: reckoned, laid out and painted. The longest one, of a recipe of 20 rows.
+/// From the click on a figure to its derivation on the screen: computed, laid out and painted. The longest one, of a recipe of 20 rows.
 void openingADerivation(benchmark::State& state)
 {
     const QTemporaryDir folder;

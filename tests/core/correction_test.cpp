@@ -171,6 +171,7 @@ RC_GTEST_PROP(Corrections, AnyMixGetsAPlanOrASentence, ())
         RC_ASSERT(said.find(". ") != std::string::npos && said.ends_with("."));  // what is wrong. What to do.
         return;
     }
+    RC_ASSERT(!plan->choices.empty() || !plan->leftOut.empty());
     for (const CorrectionChoice& choice : plan->choices) {
         RC_ASSERT(std::isfinite(choice.added.value) && choice.added.value > 0.0);
         RC_ASSERT(std::isfinite(choice.added_sd.value) && choice.added_sd.value >= 0.0);

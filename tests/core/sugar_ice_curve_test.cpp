@@ -3,21 +3,13 @@
 #include "texture/sugar_ice_curve.h"
 
 #include "freezing/freezing_curve.h"
+#include "mix_of.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
 
 namespace firn {
 namespace {
-
-Mix mixOf(std::initializer_list<std::pair<Constituent, double>> parts)
-{
-    Mix mix;
-    for (const auto& [constituent, grams] : parts)
-        mix.amounts[constituent] = {grams};
-    mix.amounts[Constituent::Water] = {100.0 - mix.mass().value};
-    return mix;
-}
 
 // Ice of sucrose solutions at -12 °C: derived outside this project from Starzak and Peacock's activity and Murphy and Koop's ice, ±1.5 points;
 // printed for 10, 15, 25.5, 30, 40 and 45 %.

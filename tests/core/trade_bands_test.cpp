@@ -2,21 +2,13 @@
 
 #include "texture/trade_bands.h"
 
+#include "mix_of.h"
 #include "texture/ice_wanted.h"
 
 #include <gtest/gtest.h>
 
 namespace firn {
 namespace {
-
-Mix mixOf(std::initializer_list<std::pair<Constituent, double>> parts)
-{
-    Mix mix;
-    for (const auto& [constituent, grams] : parts)
-        mix.amounts[constituent] = {grams};
-    mix.amounts[Constituent::Water] = {100.0 - mix.mass().value};
-    return mix;
-}
 
 std::string textOf(const std::vector<Sentence>& sentences)
 {
