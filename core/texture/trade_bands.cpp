@@ -88,7 +88,7 @@ std::span<const BandOfSource> bandsOfSources()
         BandOfSource{TextureClass::Granita, {0.0}, {0.253}, "Escoffier, no. 4913: at most 14 °Bé"},
         BandOfSource{TextureClass::Granita, {0.144}, {0.216}, "a baking school's text: 8 to 12 °Bé"},
         BandOfSource{TextureClass::Sorbet, {0.30}, {0.325}, "a professional baking text: 30 to 32.5 °Bx"},
-        BandOfSource{TextureClass::Sorbet, {0.289}, {0.326}, "the same: 16 to 18 °Bé"},
+        BandOfSource{TextureClass::Sorbet, {0.289}, {0.326}, "that text, by density: 16 to 18 °Bé"},
     };
     return bands;
 }
