@@ -43,6 +43,8 @@ RC_GTEST_PROP(ShownAmounts, AreReadBackByTheirCells, ())
     const NumbersOf numbers = inAnyLocale();
     Document document(shippedCatalogue());
     const Unit unit = allUnits()[*rc::gen::inRange<std::size_t>(0, allUnits().size())].unit;
+    // Water has no pieces, and alone it cannot be a share of the mix: that is said of it, however its amount is read.
+    const bool isWeighed = unit != Unit::Piece && unit != Unit::PercentOfMix;
     const Amount amount{anyThousandths(*rc::gen::element(1000, 100000, 10000000)), unit};
     Recipe recipe;
     recipe.components.front().rows = {Row{"water", amount, {}, {}}};
@@ -53,7 +55,7 @@ RC_GTEST_PROP(ShownAmounts, AreReadBackByTheirCells, ())
     const QString shownUnit = model.index(0, Model::UnitColumn).data(Qt::EditRole).toString();
     for (const QString& typed : {shown, shown + u' ' + shownUnit}) {
         RC_ASSERT(model.setData(cell, typed, Qt::EditRole));
-        RC_ASSERT(cell.data(Model::ProblemRole).toString().isEmpty() || amount.value == 0.0);
+        RC_ASSERT(cell.data(Model::ProblemRole).toString().isEmpty() || amount.value == 0.0 || !isWeighed);
         RC_ASSERT(model.firstDraft() == QModelIndex());
         RC_ASSERT(document.recipe().components.front().rows.front().amount == amount);
     }
